@@ -1,0 +1,85 @@
+import { readFileSync } from "node:fs";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
+import HtmlWebpackPlugin from "html-webpack-plugin";
+import webpack from "webpack";
+
+const root = path.dirname(fileURLToPath(import.meta.url));
+
+/** The worksheet functions, one file a family. No barrel: the generator and the bundle read this same list. */
+const wrapperFiles = ["dueDates", "request", "interest", "charges", "season", "rulesInForce"].map(
+  (family) => path.join(root, "src", "functions", `${family}.ts`)
+);
+
+/** Where the add-in is served from; the manifest template names the development address. */
+const developmentAddress = "https://localhost:3000/";
+const address = process.env.ADDIN_ADDRESS ?? developmentAddress;
+
+/** Writes the manifest with the address it is served from, and lets error cells reach our functions, which the metadata generator cannot say. */
+class FinishedMetadataPlugin {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("FinishedMetadataPlugin", (compilation) => {
+      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_REPORT;
+      compilation.hooks.processAssets.tap({ name: "FinishedMetadataPlugin", stage }, () => {
+        const emitted = compilation.getAsset("functions.json");
+        if (emitted) {
+          const metadata = JSON.parse(emitted.source.source().toString());
+          metadata.allowErrorForDataTypeAny = true;
+          const text = `${JSON.stringify(metadata, null, 2)}\n`;
+          compilation.updateAsset("functions.json", new webpack.sources.RawSource(text));
+        }
+        const template = readFileSync(path.join(root, "manifest.xml"), "utf8");
+        const manifest = template.replaceAll(developmentAddress, address);
+        compilation.emitAsset("manifest.xml", new webpack.sources.RawSource(manifest));
+      });
+    });
+  }
+}
+
+export default {
+  mode: "production",
+  devtool: false,
+  context: root,
+  target: ["web", "es2020"],
+  entry: {
+    functions: wrapperFiles,
+    addin: path.join(root, "src", "addin", "addin.ts"),
+  },
+  output: {
+    path: path.join(root, "dist"),
+    filename: "[name].js",
+    clean: true,
+    assetModuleFilename: "icons/[name][ext]",
+  },
+  resolve: { extensions: [".ts", ".js"] },
+  module: {
+    rules: [
+      {
+        test: /\.ts$/,
+        exclude: /node_modules/,
+        use: {
+          loader: "ts-loader",
+          options: { onlyCompileBundledFiles: true, compilerOptions: { noEmit: false } },
+        },
+      },
+      { test: /\.css$/, type: "asset/resource", generator: { filename: "[name][ext]" } },
+      { test: /\.png$/, type: "asset/resource" },
+    ],
+  },
+  plugins: [
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrapperFiles }),
+    new HtmlWebpackPlugin({
+      filename: "addin.html",
+      template: path.join(root, "src", "addin", "addin.html"),
+      chunks: ["functions", "addin"],
+      chunksSortMode: "manual",
+      inject: "head",
+      scriptLoading: "blocking",
+      minify: false,
+    }),
+    new FinishedMetadataPlugin(),
+  ],
+  performance: { hints: "error", maxAssetSize: 400_000, maxEntrypointSize: 600_000 },
+  stats: { preset: "errors-warnings", assets: true },
+};
