@@ -1,0 +1,48 @@
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
+import type { TaxYear } from "../taxYear";
+import { dayAfterTaxYear } from "./dayAfterTaxYear";
+import type { DisasterRelief } from "./disasterRelief";
+import { dueDate, type DueDate, type MovingRules } from "./dueDate";
+
+/** The four installments of estimated tax. */
+export type InstallmentNumber = 1 | 2 | 3 | 4;
+
+const MONTHS_OF_THE_YEAR = 12;
+
+/**
+ * Due date of an installment of estimated tax.
+ *
+ * Weekends and the District's holidays move it; a state's Patriots' Day does not (Rev. Rul. 2015-13).
+ *
+ * @param taxYear - The year whose tax is estimated, calendar or fiscal.
+ * @param number - First to fourth.
+ * @param relief - Disaster relief for the client's address, if any.
+ * @param rules - Installment dates, holidays, postponements.
+ * @returns The due date with its moves.
+ * @throws NotPublishedError for a tax year whose dates are not held.
+ * @see 26 U.S.C. 6654(c)(2), (k)
+ *
+ * @example
+ * installmentDueDate(calendarTaxYear(2021), 4, undefined, rulebook).lastDay //=> "2022-01-18"
+ */
+export function installmentDueDate(
+  taxYear: TaxYear,
+  number: InstallmentNumber,
+  relief: DisasterRelief | undefined,
+  rules: MovingRules & Pick<Rulebook, "installments">
+): DueDate {
+  const { figures, source } = entryOn(rules.installments, taxYear.lastDay);
+  const monthOfYear = {
+    1: figures.firstMonth,
+    2: figures.secondMonth,
+    3: figures.thirdMonth,
+    4: figures.fourthMonth,
+  }[number].toNumber();
+  const statutory = dayAfterTaxYear(
+    taxYear,
+    monthOfYear - MONTHS_OF_THE_YEAR,
+    figures.dayOfMonth.toNumber()
+  );
+  return dueDate("installment", statutory, source, { relief }, rules);
+}

@@ -1,0 +1,74 @@
+import type { CalendarDate } from "../../calendar/calendarDate";
+import { ZERO, type Decimal } from "../../money/dollars";
+import { dailyCompounding } from "./dailyCompounding";
+import { ratePeriods, type RatePeriod } from "./ratePeriods";
+import type { InterestRates } from "./underpaymentRate";
+
+/** A payment of an amount due, made after it was due. */
+export interface LatePayment {
+  readonly day: CalendarDate;
+  readonly amount: Decimal;
+}
+
+/** Interest of one period at one rate. */
+export interface InterestPeriod extends RatePeriod {
+  /** What bore interest: the amount unpaid and the interest on it so far. */
+  readonly base: Decimal;
+  readonly interest: Decimal;
+}
+
+/** Interest on an amount due, period by period. */
+export interface UnderpaymentInterest {
+  readonly periods: readonly InterestPeriod[];
+  /** Dollars, not rounded. */
+  readonly amount: Decimal;
+}
+
+/**
+ * Interest on an amount from the day it was due until it is paid, compounded daily over every rate on the way.
+ *
+ * Payments reduce the amount itself; interest so far stays and bears interest too, until the amount is paid in full.
+ *
+ * @param amount - Dollars unpaid on the day they were due.
+ * @param due - The day they were due; no extension moves it (section 6601(b)(1)).
+ * @param payments - Payments after that day, rising by day.
+ * @param through - Last day worked out where the payments do not reach the whole.
+ * @param rates - Published rates and the assumed one.
+ * @returns The interest with its periods.
+ * @throws NotPublishedError where a day has no rate.
+ * @see 26 U.S.C. 6601(a), 6622
+ *
+ * @example
+ * // $10,000 due 2002-04-15, paid 2002-06-30 at 6%
+ * //=> 125.70
+ */
+export function underpaymentInterest(
+  amount: Decimal,
+  due: CalendarDate,
+  payments: readonly LatePayment[],
+  through: CalendarDate,
+  rates: InterestRates
+): UnderpaymentInterest {
+  const periods: InterestPeriod[] = [];
+  let unpaid = amount;
+  let accrued = ZERO;
+  let day = due;
+  const accrueTo = (to: CalendarDate): void => {
+    for (const period of ratePeriods(day, to, rates)) {
+      const base = unpaid.plus(accrued);
+      const growth = dailyCompounding(period.rate, period.divisor, period.days);
+      const interest = base.times(growth.minus(1));
+      periods.push({ ...period, base, interest });
+      accrued = accrued.plus(interest);
+    }
+    if (to > day) day = to;
+  };
+  for (const payment of payments) {
+    if (!unpaid.greaterThan(0)) break;
+    accrueTo(payment.day < through ? payment.day : through);
+    if (payment.day > through) break;
+    unpaid = unpaid.minus(payment.amount);
+  }
+  if (unpaid.greaterThan(0)) accrueTo(through);
+  return { periods, amount: accrued };
+}

@@ -1,0 +1,60 @@
+import { atLeastZero, toWholeDollars, type Decimal } from "../../money/dollars";
+import type { Rulebook } from "../../rules/rulebook";
+import type { Source } from "../../rules/source";
+import type { Filer } from "../filer";
+
+/** A line of the request as it is to be filled in. */
+export interface FilledLine {
+  readonly line: string;
+  readonly what: string;
+  /** Whole dollars on lines 4 to 7. */
+  readonly amount?: Decimal;
+  /** Ticked or not on lines 8 and 9. */
+  readonly ticked?: boolean;
+  readonly source: Source;
+}
+
+/**
+ * Lines 4 to 9 of the request, in whole dollars as the form wants them.
+ *
+ * Line 6 is worked from the rounded lines 4 and 5, so that the form adds up as it stands.
+ *
+ * @param totalTax - Dollars of estimated total tax.
+ * @param payments - Dollars of payments without what is sent with the request.
+ * @param paying - Dollars sent with the request.
+ * @param filer - Ticks line 8 or 9.
+ * @param rules - The lines and what they ask.
+ * @returns The lines in order.
+ * @see Form 4868, lines 4 to 9; 26 U.S.C. 6102(a)
+ */
+export function requestLines(
+  totalTax: Decimal,
+  payments: Decimal,
+  paying: Decimal,
+  filer: Filer,
+  rules: Pick<Rulebook, "requestLines">
+): readonly FilledLine[] {
+  const line4 = toWholeDollars(totalTax);
+  const line5 = toWholeDollars(payments);
+  const amounts: Readonly<Record<string, Decimal>> = {
+    4: line4,
+    5: line5,
+    6: atLeastZero(line4.minus(line5)),
+    7: toWholeDollars(paying),
+  };
+  const ticks: Readonly<Record<string, boolean>> = {
+    8: filer === "abroad",
+    9: filer === "nonresident",
+  };
+  return rules.requestLines.rows.map(({ line, what, source }) => {
+    const amount = amounts[line];
+    const ticked = ticks[line];
+    return {
+      line,
+      what,
+      source,
+      ...(amount === undefined ? {} : { amount }),
+      ...(ticked === undefined ? {} : { ticked }),
+    };
+  });
+}
