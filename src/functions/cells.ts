@@ -1,0 +1,54 @@
+import { ErrorCell } from "./errors";
+
+/** What a cell may hand to a function once errors and formatted numbers are dealt with. */
+export type CellValue = string | number | boolean | null;
+
+/**
+ * The plain value of a cell.
+ *
+ * A formatted number counts as its basic value; an error cell is thrown so that it passes through. What the host sends for an
+ * error is documented only in part, so any object that names an error code counts as one.
+ *
+ * @param cell - What the host passed.
+ * @returns Text, number, yes/no, or `null` for nothing.
+ * @throws ErrorCell when the cell holds an error.
+ */
+export function cellValue(cell: unknown): CellValue {
+  if (typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean")
+    return cell;
+  if (cell === null || cell === undefined) return null;
+  if (typeof cell !== "object") return String(cell);
+  const { basicValue, code, errorType } = cell as Readonly<Record<string, unknown>>;
+  const error = [code, basicValue].find((text) => typeof text === "string" && text.startsWith("#"));
+  if (error !== undefined || errorType !== undefined)
+    throw new ErrorCell(String(error ?? "#VALUE!"));
+  return basicValue === undefined || typeof basicValue === "object"
+    ? "[object]"
+    : cellValue(basicValue);
+}
+
+/** Whether a value means "not given": nothing, or empty text. A zero may be meant, see `isBlankOrZero`. */
+export function isBlank(value: CellValue): value is null | "" {
+  return value === null || (typeof value === "string" && value.trim() === "");
+}
+
+/** Whether a value means "not given" where zero cannot be meant: some hosts send 0 for an empty cell. */
+export function isBlankOrZero(value: CellValue): boolean {
+  return value === 0 || isBlank(value);
+}
+
+/** Whether a cell of a column is left empty. */
+export function isEmptyCell(cell: unknown): boolean {
+  return cell === null || cell === undefined || (typeof cell === "string" && isBlank(cell));
+}
+
+const LONGEST_SHOWN = 40;
+
+/** A value as a message quotes it. */
+export function shown(value: CellValue): string {
+  if (value === null) return "nothing";
+  if (typeof value !== "string")
+    return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
+  const text = value.length > LONGEST_SHOWN ? `${value.slice(0, LONGEST_SHOWN)}…` : value;
+  return `"${text}"`;
+}

@@ -1,0 +1,43 @@
+import type { ChargesInput } from "../calculation/penalty/charges";
+import { client, datesOf, type ClientCells } from "./client";
+import { day, optionalDay, requireAfterTaxYear } from "./dayArguments";
+import { assumedRate, money } from "./moneyArguments";
+import { yesNo } from "./wordArguments";
+
+/** The cells that say how a return was filed and paid. */
+export interface ChargeCells extends ClientCells {
+  readonly totalTax: unknown;
+  readonly paidOnTime: unknown;
+  readonly paidOn: unknown;
+  readonly filedOn: unknown;
+  readonly extended: unknown;
+  readonly assumedRate: unknown;
+  readonly agreementFrom: unknown;
+}
+
+/**
+ * Reads a return filed on one day whose rest was paid on one day.
+ *
+ * A return may well be filed before its tax is paid: the law charges both, so neither order is refused.
+ */
+export function chargesInput(cells: ChargeCells): ChargesInput {
+  const given = client(cells);
+  const totalTax = money("totalTax", cells.totalTax);
+  const paidOnTime = money("paidOnTime", cells.paidOnTime);
+  const paidOn = day("paidOn", cells.paidOn);
+  const filedOn = day("filedOn", cells.filedOn);
+  requireAfterTaxYear("paidOn", paidOn, given.taxYear);
+  requireAfterTaxYear("filedOn", filedOn, given.taxYear);
+  const rest = totalTax.minus(paidOnTime);
+  return {
+    dates: datesOf(given),
+    totalTax,
+    paidOnTime,
+    payments: rest.greaterThan(0) ? [{ day: paidOn, amount: rest }] : [],
+    filedOn,
+    extended: yesNo("extended", cells.extended),
+    through: paidOn > filedOn ? paidOn : filedOn,
+    agreementFrom: optionalDay("agreementFrom", cells.agreementFrom),
+    assumedRate: assumedRate("assumedRate", cells.assumedRate),
+  };
+}

@@ -1,0 +1,60 @@
+import { chargeLines, type ChargeKind } from "../calculation/penalty/chargeLines";
+import type { Charges } from "../calculation/penalty/charges";
+import { ZERO } from "../money/dollars";
+import {
+  citation,
+  dayCell,
+  EMPTY,
+  fractionCell,
+  moneyCell,
+  optional,
+  type AnswerCell,
+  type AnswerTable,
+} from "./results";
+
+/** Headings of the working of the charges. */
+export const CHARGE_HEADINGS = [
+  "What",
+  "From",
+  "To",
+  "Months",
+  "Days",
+  "Rate",
+  "Base",
+  "Amount",
+  "Source",
+] as const;
+
+const LABELS: Readonly<Record<ChargeKind, string>> = {
+  "failure to file": "Failure to file",
+  "reduction for failure to pay": "Less failure to pay of the same months",
+  "minimum for failure to file": "Up to the minimum for a return over 60 days late",
+  "failure to pay": "Failure to pay",
+  "failure to pay excused": "Failure to pay: cause presumed, 90% was paid",
+  "interest on tax": "Interest on the tax",
+  "interest on failure to file": "Interest on failure to file",
+};
+
+const ASSUMED = "assumed rate, not published";
+
+const plain = (count: number): AnswerCell => count;
+
+/** The working of the charges as cells: a row a line, or one row saying that nothing is charged. */
+export function chargeTable(charges: Charges): AnswerTable {
+  const rows = chargeLines(charges).map(
+    ({ kind, from, to, months, days, rate, base, amount, source }): AnswerCell[] => [
+      LABELS[kind],
+      optional(from, dayCell),
+      optional(to, dayCell),
+      optional(months, plain),
+      optional(days, plain),
+      optional(rate, fractionCell),
+      optional(base, moneyCell),
+      moneyCell(amount),
+      source ? citation(source) : ASSUMED,
+    ]
+  );
+  if (rows.length > 0) return rows;
+  const blanks = CHARGE_HEADINGS.slice(1, -2).map(() => EMPTY);
+  return [["Filed and paid on time: nothing charged", ...blanks, moneyCell(ZERO), EMPTY]];
+}

@@ -1,0 +1,84 @@
+import { closest } from "fastest-levenshtein";
+import { FILERS, type Filer } from "../calculation/filer";
+import type { InstallmentNumber } from "../calculation/dueDate/installmentDueDate";
+import { isState, type State } from "../calculation/state";
+import { InputError } from "../inputError";
+import { ruleTables, type RuleTable } from "../rules/ruleTables";
+import { cellValue, isBlankOrZero, shown, type CellValue } from "./cells";
+
+const YES: readonly CellValue[] = [true, 1, "yes", "y", "x", "true", "1"];
+const NO: readonly CellValue[] = [false, 0, "no", "n", "false", "0"];
+
+/** A word as it is compared: small letters, single spaces. */
+function plain(value: CellValue): CellValue {
+  return typeof value === "string" ? value.trim().toLowerCase().replace(/\s+/g, " ") : value;
+}
+
+/**
+ * Reads who files.
+ *
+ * @returns `resident` when left out.
+ */
+export function filer(name: string, cell: unknown): Filer {
+  const value = cellValue(cell);
+  if (isBlankOrZero(value)) return "resident";
+  const known = FILERS.find((word) => word === plain(value));
+  if (!known) throw new InputError(name, `${shown(value)} is none of ${FILERS.join(", ")}`);
+  return known;
+}
+
+/**
+ * Reads a state by its postal code, or `foreign`.
+ *
+ * @returns `undefined` when left out.
+ */
+export function state(name: string, cell: unknown): State | undefined {
+  const value = cellValue(cell);
+  if (isBlankOrZero(value)) return undefined;
+  const word = plain(value);
+  const code = word === "foreign" ? word : typeof word === "string" ? word.toUpperCase() : "";
+  if (!isState(code)) {
+    throw new InputError(
+      name,
+      `${shown(value)} is no state; give a postal code such as ME, or foreign`
+    );
+  }
+  return code;
+}
+
+/** Reads a yes or no; blank is no. */
+export function yesNo(name: string, cell: unknown): boolean {
+  const value = cellValue(cell);
+  if (isBlankOrZero(value)) return false;
+  const word = plain(value);
+  if (YES.includes(word)) return true;
+  if (NO.includes(word)) return false;
+  throw new InputError(
+    name,
+    `${shown(value)} is neither yes nor no; give yes, no, TRUE, FALSE, x, 1 or 0`
+  );
+}
+
+/** Reads the number of an installment, 1 to 4. */
+export function installmentNumber(name: string, cell: unknown): InstallmentNumber {
+  const value = cellValue(cell);
+  const number = typeof value === "string" && value.trim() !== "" ? Number(value) : value;
+  if (number === 1 || number === 2 || number === 3 || number === 4) return number;
+  throw new InputError(name, `${shown(value)} is no installment; give 1, 2, 3 or 4`);
+}
+
+/** Reads the name of a rules table: its id or its title, with spaces or hyphens. */
+export function figure(name: string, cell: unknown): RuleTable {
+  const value = cellValue(cell);
+  const ids = [...ruleTables.keys()];
+  if (isBlankOrZero(value)) throw new InputError(name, `is empty; give one of ${ids.join(", ")}`);
+  const word = String(plain(value));
+  const byTitle = [...ruleTables.values()].find(({ title }) => plain(title) === word);
+  const table = ruleTables.get(word.replace(/ /g, "-")) ?? byTitle;
+  if (table) return table;
+  const nearest = closest(word.slice(0, 60).replace(/ /g, "-"), ids);
+  throw new InputError(
+    name,
+    `${shown(value)} is no figure of the rules; the nearest is ${nearest}, EXT.EDITION lists them all`
+  );
+}
