@@ -1,5 +1,9 @@
 import { addMonths, lastDayOfMonth, monthOf, yearOf, type CalendarDate } from "./calendarDate";
 
+/** Month ends already worked out, by due date: a client list counts from the same few due dates over and over. */
+const worked = new Map<CalendarDate, Map<number, CalendarDate>>();
+const MOST_KEPT = 1_000;
+
 /**
  * Last day of the `count`-th month after a due date, as the regulation counts months of delinquency.
  *
@@ -16,8 +20,14 @@ import { addMonths, lastDayOfMonth, monthOf, yearOf, type CalendarDate } from ".
  * monthEnd("2026-02-28", 1) //=> "2026-03-31"
  */
 export function monthEnd(dueDate: CalendarDate, count: number): CalendarDate {
+  const ends = worked.get(dueDate) ?? new Map<number, CalendarDate>();
+  const known = ends.get(count);
+  if (known) return known;
   const sameNumber = addMonths(dueDate, count);
-  return dueDate === lastDayOfMonth(dueDate) ? lastDayOfMonth(sameNumber) : sameNumber;
+  const end = dueDate === lastDayOfMonth(dueDate) ? lastDayOfMonth(sameNumber) : sameNumber;
+  if (worked.size >= MOST_KEPT) worked.clear();
+  worked.set(dueDate, ends.set(count, end));
+  return end;
 }
 
 /**

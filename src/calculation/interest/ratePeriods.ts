@@ -19,26 +19,47 @@ export interface RatePeriod extends UnderpaymentRate {
   readonly divisor: 365 | 366;
 }
 
-function lastDayAtSameRate(day: CalendarDate, { table }: InterestRates): CalendarDate {
-  const yearEnds = calendarDate(`${String(yearOf(day))}-12-31`);
-  const next = table.entries.find((entry) => entry.from > day);
-  const rateEnds = next
-    ? addDays(next.from, -1)
-    : day <= table.knownThrough
-      ? table.knownThrough
-      : yearEnds;
-  return rateEnds < yearEnds ? rateEnds : yearEnds;
+function lastDayOfYear(year: number): CalendarDate {
+  return calendarDate(`${String(year)}-12-31`);
 }
 
-/** Ends of the periods of a table, by the day asked for; the table never changes. */
-const ends = new WeakMap<InterestRates["table"], Map<CalendarDate, CalendarDate>>();
+/** The period that begins after `from` and runs until the rate, or the year and with it the divisor, changes. */
+function wholePeriod(from: CalendarDate, rates: InterestRates): RatePeriod {
+  const { entries, knownThrough } = rates.table;
+  const firstDay = addDays(from, 1);
+  const next = entries.find((entry) => entry.from > firstDay);
+  const ends = [lastDayOfYear(yearOf(firstDay))];
+  if (next) ends.push(addDays(next.from, -1));
+  else if (firstDay <= knownThrough) ends.push(knownThrough);
+  const to = ends.reduce((one, other) => (one < other ? one : other));
+  const { rate, source } = underpaymentRate(firstDay, rates);
+  const divisor = daysInYear(yearOf(firstDay));
+  return { rate, source, from, to, days: daysBetween(from, to), divisor };
+}
 
-function periodEnd(day: CalendarDate, rates: InterestRates): CalendarDate {
-  const known = ends.get(rates.table) ?? new Map<CalendarDate, CalendarDate>();
-  ends.set(rates.table, known);
-  const end = known.get(day) ?? lastDayAtSameRate(day, rates);
-  known.set(day, end);
-  return end;
+const worked = new WeakMap<InterestRates["table"], readonly RatePeriod[]>();
+
+/** Every period of the published rates, in order; the table never changes. */
+function publishedPeriods(rates: InterestRates): readonly RatePeriod[] {
+  const { table } = rates;
+  const known = worked.get(table);
+  if (known) return known;
+  const periods: RatePeriod[] = [];
+  for (let from = addDays(table.knownFrom, -1); from < table.knownThrough;) {
+    const period = wholePeriod(from, rates);
+    periods.push(period);
+    from = period.to;
+  }
+  worked.set(table, periods);
+  return periods;
+}
+
+function clipped(period: RatePeriod, from: CalendarDate, to: CalendarDate): RatePeriod {
+  const { rate, source, divisor } = period;
+  const begins = period.from > from ? period.from : from;
+  const through = period.to < to ? period.to : to;
+  if (begins === period.from && through === period.to) return period;
+  return { rate, source, from: begins, to: through, days: daysBetween(begins, through), divisor };
 }
 
 /**
@@ -61,19 +82,17 @@ export function ratePeriods(
   to: CalendarDate,
   rates: InterestRates
 ): readonly RatePeriod[] {
-  const periods: RatePeriod[] = [];
-  for (let begins = from; begins < to;) {
-    const firstDay = addDays(begins, 1);
-    const end = periodEnd(firstDay, rates);
-    const through = end < to ? end : to;
-    periods.push({
-      ...underpaymentRate(firstDay, rates),
-      from: begins,
-      to: through,
-      days: daysBetween(begins, through),
-      divisor: daysInYear(yearOf(firstDay)),
-    });
-    begins = through;
+  if (to <= from) return [];
+  const published = publishedPeriods(rates);
+  const covered = published.filter((period) => period.to > from && period.from < to);
+  const periods = covered.map((period) => clipped(period, from, to));
+  const first = periods[0];
+  // A day outside the published rates is refused here, or bears the assumed rate.
+  if (!first || first.from > from) underpaymentRate(addDays(from, 1), rates);
+  for (let begins = periods.at(-1)?.to ?? from; begins < to;) {
+    const period = clipped(wholePeriod(begins, rates), begins, to);
+    periods.push(period);
+    begins = period.to;
   }
   return periods;
 }

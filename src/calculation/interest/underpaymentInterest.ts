@@ -11,7 +11,8 @@ export interface LatePayment {
 }
 
 /** Interest of one period at one rate. */
-export interface InterestPeriod extends RatePeriod {
+export interface InterestPeriod {
+  readonly period: RatePeriod;
   /** What bore interest: the amount unpaid and the interest on it so far. */
   readonly base: Decimal;
   readonly interest: Decimal;
@@ -58,7 +59,7 @@ export function underpaymentInterest(
       const base = unpaid.plus(accrued);
       const growth = dailyCompounding(period.rate, period.divisor, period.days);
       const interest = base.times(growth.minus(1));
-      periods.push({ ...period, base, interest });
+      periods.push({ period, base, interest });
       accrued = accrued.plus(interest);
     }
     if (to > day) day = to;

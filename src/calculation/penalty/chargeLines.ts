@@ -79,16 +79,11 @@ function interestLines(
   interest: UnderpaymentInterest
 ): ChargeLine[] {
   const cents = inCents();
-  return interest.periods.map(({ from, to, days, rate, base, interest: step, source }) => ({
-    kind,
-    from,
-    to,
-    days,
-    rate,
-    base: toCents(base),
-    amount: cents(step),
-    source,
-  }));
+  return interest.periods.map(
+    ({ period: { from, to, days, rate, source }, base, interest: step }) => {
+      return { kind, from, to, days, rate, base: toCents(base), amount: cents(step), source };
+    }
+  );
 }
 
 /**
