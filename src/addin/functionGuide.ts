@@ -1,0 +1,13 @@
+import { chargesGuide } from "./chargesGuide";
+import { datesGuide } from "./datesGuide";
+import type { GuideFunction } from "./guideFunction";
+import { requestGuide } from "./requestGuide";
+import { rulesGuide } from "./rulesGuide";
+
+/** Every worksheet function, in the order the guide shows it: the tasks as they come up in a season. */
+export const functionGuide: readonly GuideFunction[] = [
+  ...datesGuide,
+  ...requestGuide,
+  ...chargesGuide,
+  ...rulesGuide,
+];

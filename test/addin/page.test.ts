@@ -1,0 +1,86 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+
+const root = new URL("../../", import.meta.url);
+const read = (file: string) => readFileSync(new URL(file, root), "utf8");
+
+/** Names of the browser's ways to send or keep anything. */
+const sendingOrKeeping =
+  /\b(fetch|XMLHttpRequest|WebSocket|EventSource|sendBeacon|RTCPeerConnection|localStorage|sessionStorage|indexedDB|caches|cookie)\b/;
+
+describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file) => {
+  const html = read(file);
+
+  it("allows itself nothing but its own files and the host's script", () => {
+    const policy = /Content-Security-Policy"?\s+content="([^"]+)"/.exec(html)?.[1];
+    expect(policy?.split("; ")).toEqual([
+      "default-src 'none'",
+      "script-src 'self' https://appsforoffice.microsoft.com https://ajax.aspnetcdn.com",
+      "style-src 'self' 'unsafe-inline'",
+      "img-src 'self'",
+      "connect-src 'self'",
+      "base-uri 'none'",
+      "form-action 'none'",
+    ]);
+  });
+
+  it("has no script, handler or style written into it", () => {
+    expect(html).not.toMatch(/<script(?![^>]*\ssrc=)/);
+    expect(html).not.toMatch(/<[^>]*\s(on\w+|style)=/);
+    expect(html).not.toMatch(/<style/);
+  });
+
+  it("names no address but the host's script", () => {
+    const named = new Set(
+      [...html.replace(/content="default-src[^"]*"/, "").matchAll(/https?:\/\/[^\s"'<>]+/g)].map(
+        String
+      )
+    );
+    expect([...named]).toEqual(["https://appsforoffice.microsoft.com/lib/1/hosted/office.js"]);
+  });
+
+  it("has landmarks, one main heading and a language", () => {
+    expect(html).toMatch(/<html lang="?en-US"?>/);
+    for (const landmark of ["header", "main"]) expect(html.split(`<${landmark}>`)).toHaveLength(2);
+    expect(html.split("<h1>")).toHaveLength(2);
+    const labels = [...html.matchAll(/<section[^>]*aria-labelledby="?([\w-]+)/g)].map(
+      ([, label]) => label
+    );
+    const headings = [...html.matchAll(/<h2 id="?([\w-]+)/g)].map(([, id]) => id);
+    expect(labels).toEqual(headings);
+  });
+
+  it("states the cautions", () => {
+    const text = html.replace(/\s+/g, " ");
+    for (const caution of [
+      "an estimate, not tax or legal advice",
+      "Check the current official text",
+      "licensed preparer's judgment decides",
+      "Nothing leaves the workbook",
+    ]) {
+      expect(text).toContain(caution);
+    }
+  });
+});
+
+describe("the built page", () => {
+  it("loads the host's script, then the functions, then itself, before anything is drawn", () => {
+    const head = read("dist/addin.html").split("</head>")[0] ?? "";
+    const scripts = [...head.matchAll(/<script[^>]*\ssrc="?([^\s">]+)[^>]*>/g)];
+    expect(scripts.map(([, source]) => source)).toEqual([
+      "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
+      "functions.js",
+      "addin.js",
+    ]);
+    for (const [tag] of scripts) expect(tag).not.toMatch(/\s(defer|async|type=)/);
+  });
+
+  it("neither sends nor keeps anything", () => {
+    expect(read("dist/addin.js")).not.toMatch(sendingOrKeeping);
+    for (const file of readdirSync(new URL("src/addin", root)).filter((name) =>
+      name.endsWith(".ts")
+    )) {
+      expect(read(`src/addin/${file}`)).not.toMatch(sendingOrKeeping);
+    }
+  });
+});
