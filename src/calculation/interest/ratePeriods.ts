@@ -1,58 +1,6 @@
-import {
-  addDays,
-  calendarDate,
-  daysBetween,
-  daysInYear,
-  yearOf,
-  type CalendarDate,
-} from "../../calendar/calendarDate";
-import { underpaymentRate, type InterestRates, type UnderpaymentRate } from "./underpaymentRate";
-
-/** Days in a row that bear the same rate by the same divisor. */
-export interface RatePeriod extends UnderpaymentRate {
-  /** Interest begins the day after this one. */
-  readonly from: CalendarDate;
-  /** The last day that bears interest. */
-  readonly to: CalendarDate;
-  readonly days: number;
-  /** Days of the calendar year: the daily rate is the yearly one by 365, or by 366 in a leap year. */
-  readonly divisor: 365 | 366;
-}
-
-function lastDayOfYear(year: number): CalendarDate {
-  return calendarDate(`${String(year)}-12-31`);
-}
-
-/** The period that begins after `from` and runs until the rate, or the year and with it the divisor, changes. */
-function wholePeriod(from: CalendarDate, rates: InterestRates): RatePeriod {
-  const { entries, knownThrough } = rates.table;
-  const firstDay = addDays(from, 1);
-  const next = entries.find((entry) => entry.from > firstDay);
-  const ends = [lastDayOfYear(yearOf(firstDay))];
-  if (next) ends.push(addDays(next.from, -1));
-  else if (firstDay <= knownThrough) ends.push(knownThrough);
-  const to = ends.reduce((one, other) => (one < other ? one : other));
-  const { rate, source } = underpaymentRate(firstDay, rates);
-  const divisor = daysInYear(yearOf(firstDay));
-  return { rate, source, from, to, days: daysBetween(from, to), divisor };
-}
-
-const worked = new WeakMap<InterestRates["table"], readonly RatePeriod[]>();
-
-/** Every period of the published rates, in order; the table never changes. */
-function publishedPeriods(rates: InterestRates): readonly RatePeriod[] {
-  const { table } = rates;
-  const known = worked.get(table);
-  if (known) return known;
-  const periods: RatePeriod[] = [];
-  for (let from = addDays(table.knownFrom, -1); from < table.knownThrough;) {
-    const period = wholePeriod(from, rates);
-    periods.push(period);
-    from = period.to;
-  }
-  worked.set(table, periods);
-  return periods;
-}
+import { addDays, daysBetween, type CalendarDate } from "../../calendar/calendarDate";
+import { publishedPeriods, wholePeriod, type RatePeriod } from "./publishedPeriods";
+import { underpaymentRate, type InterestRates } from "./underpaymentRate";
 
 function clipped(period: RatePeriod, from: CalendarDate, to: CalendarDate): RatePeriod {
   const { rate, source, divisor } = period;
@@ -83,8 +31,9 @@ export function ratePeriods(
   rates: InterestRates
 ): readonly RatePeriod[] {
   if (to <= from) return [];
-  const published = publishedPeriods(rates);
-  const covered = published.filter((period) => period.to > from && period.from < to);
+  const covered = publishedPeriods(rates).periods.filter(
+    (period) => period.to > from && period.from < to
+  );
   const periods = covered.map((period) => clipped(period, from, to));
   const first = periods[0];
   // A day outside the published rates is refused here, or bears the assumed rate.

@@ -1,7 +1,9 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import { ZERO, type Decimal } from "../../money/dollars";
 import { dailyCompounding } from "./dailyCompounding";
-import { ratePeriods, type RatePeriod } from "./ratePeriods";
+import { interestGrowth } from "./interestGrowth";
+import type { RatePeriod } from "./publishedPeriods";
+import { ratePeriods } from "./ratePeriods";
 import type { InterestRates } from "./underpaymentRate";
 
 /** A payment of an amount due, made after it was due. */
@@ -20,9 +22,55 @@ export interface InterestPeriod {
 
 /** Interest on an amount due, period by period. */
 export interface UnderpaymentInterest {
-  readonly periods: readonly InterestPeriod[];
   /** Dollars, not rounded. */
   readonly amount: Decimal;
+  /** The working; worked out only when asked for, since a client list needs the amount alone. */
+  readonly periods: readonly InterestPeriod[];
+}
+
+/** An unpaid amount from one payment to the next. */
+interface Stretch {
+  readonly from: CalendarDate;
+  readonly to: CalendarDate;
+  readonly unpaid: Decimal;
+}
+
+function stretches(
+  amount: Decimal,
+  due: CalendarDate,
+  payments: readonly LatePayment[],
+  through: CalendarDate
+): readonly Stretch[] {
+  const found: Stretch[] = [];
+  let unpaid = amount;
+  let from = due;
+  const runTo = (to: CalendarDate): void => {
+    if (to <= from || !unpaid.greaterThan(0)) return;
+    found.push({ from, to, unpaid });
+    from = to;
+  };
+  for (const payment of payments) {
+    if (payment.day > through) break;
+    runTo(payment.day);
+    unpaid = unpaid.minus(payment.amount);
+  }
+  runTo(through);
+  return found;
+}
+
+function working(run: readonly Stretch[], rates: InterestRates): readonly InterestPeriod[] {
+  const periods: InterestPeriod[] = [];
+  let accrued = ZERO;
+  for (const { from, to, unpaid } of run) {
+    for (const period of ratePeriods(from, to, rates)) {
+      const base = unpaid.plus(accrued);
+      const growth = dailyCompounding(period.rate, period.divisor, period.days);
+      const interest = base.times(growth.minus(1));
+      periods.push({ period, base, interest });
+      accrued = accrued.plus(interest);
+    }
+  }
+  return periods;
 }
 
 /**
@@ -50,26 +98,19 @@ export function underpaymentInterest(
   through: CalendarDate,
   rates: InterestRates
 ): UnderpaymentInterest {
-  const periods: InterestPeriod[] = [];
-  let unpaid = amount;
-  let accrued = ZERO;
-  let day = due;
-  const accrueTo = (to: CalendarDate): void => {
-    for (const period of ratePeriods(day, to, rates)) {
-      const base = unpaid.plus(accrued);
-      const growth = dailyCompounding(period.rate, period.divisor, period.days);
-      const interest = base.times(growth.minus(1));
-      periods.push({ period, base, interest });
-      accrued = accrued.plus(interest);
-    }
-    if (to > day) day = to;
+  const run = stretches(amount, due, payments, through);
+  const accrued = run.reduce(
+    (sum, { from, to, unpaid }) =>
+      unpaid
+        .plus(sum)
+        .times(interestGrowth(from, to, rates))
+        .minus(unpaid),
+    ZERO
+  );
+  return {
+    amount: accrued,
+    get periods() {
+      return working(run, rates);
+    },
   };
-  for (const payment of payments) {
-    if (!unpaid.greaterThan(0)) break;
-    accrueTo(payment.day < through ? payment.day : through);
-    if (payment.day > through) break;
-    unpaid = unpaid.minus(payment.amount);
-  }
-  if (unpaid.greaterThan(0)) accrueTo(through);
-  return { periods, amount: accrued };
 }
