@@ -1,0 +1,23 @@
+/** An invented client list of the given length, as the columns that a preparer would hand to CHARGES. */
+export function clientColumns(rows: number) {
+  const column = (cell: (row: number) => unknown): unknown[][] =>
+    Array.from({ length: rows }, (_, row) => [cell(row)]);
+  const dueSerial = 46127; // 2026-04-15
+  return {
+    taxYear: column(() => 2025),
+    totalTax: column((row) => 4_000 + row * 1.37),
+    paidOnTime: column((row) => 2_500 + row * 0.91),
+    paidOn: column((row) => dueSerial + (row % 250)),
+    filedOn: column((row) => dueSerial + ((row * 7) % 250)),
+    extended: column((row) => (row % 2 === 0 ? "yes" : "no")),
+    state: column((row) => ["ME", "CA", "NY", "TX"][row % 4]),
+  };
+}
+
+/** One row of the columns, each cell as a block of its own, the way a single call arrives. */
+export function singleRow(
+  columns: Readonly<Record<string, unknown[][]>>,
+  row: number
+): unknown[][][] {
+  return Object.values(columns).map((cells) => [cells[row] ?? []]);
+}

@@ -1,0 +1,37 @@
+import { bench, describe } from "vitest";
+import { charges } from "../../src/functions/charges";
+import { due } from "../../src/functions/dueDates";
+import { interest } from "../../src/functions/interest";
+import { clientColumns, singleRow } from "./columns";
+
+const ROWS = 10_000;
+const columns = clientColumns(ROWS);
+const rows = Array.from({ length: ROWS }, (_, row) => singleRow(columns, row));
+const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state } = columns;
+
+describe(`${String(ROWS)} clients`, () => {
+  bench("CHARGES, one call for the column", () => {
+    charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state);
+  });
+  bench("CHARGES, a call a client", () => {
+    for (const row of rows) charges(...(row as Parameters<typeof charges>));
+  });
+  bench("DUE, one call for the column", () => {
+    due(taxYear, state);
+  });
+});
+
+describe(`INTEREST, ${String(ROWS)} rows, by length of the span`, () => {
+  const from = "1996-01-15";
+  const spans = {
+    quarter: "1996-04-10",
+    year: "1997-01-15",
+    "five years": "2001-01-15",
+    "thirty years": "2026-01-15",
+  };
+  for (const [length, to] of Object.entries(spans)) {
+    bench(`a ${length}`, () => {
+      interest(totalTax, [[from]], [[to]]);
+    });
+  }
+});

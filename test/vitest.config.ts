@@ -1,0 +1,17 @@
+import { defineConfig } from "vitest/config";
+
+export default defineConfig({
+  test: {
+    root: new URL("..", import.meta.url).pathname,
+    include: ["test/**/*.test.ts"],
+    globalSetup: ["test/globalBuild.ts"],
+    setupFiles: ["test/customFunctionsRuntime.ts"],
+    testTimeout: 60_000,
+    hookTimeout: 120_000,
+    benchmark: { include: ["test/bench/**/*.bench.ts"] },
+    coverage: {
+      provider: "v8",
+      include: ["src/calculation/**", "src/rules/**", "src/calendar/**", "src/money/**"],
+    },
+  },
+});
