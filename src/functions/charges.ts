@@ -111,7 +111,7 @@ export function latePay(
  * @returns {any[][]} Dollars and cents, zero when nothing is charged.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, minimum or interest rate that is not held.
  * @see 26 U.S.C. 6601, 6621, 6622, 6651; 26 CFR 301.6651-1
- * @example =EXT.CHARGES(2025,20000,18500,"2026-10-15","2026-10-15","yes") is 51.11: interest only, 90% was paid
+ * @example =EXT.CHARGES(2025,20000,18500,"2026-10-15","2026-10-15","yes") is 50.34: interest only, 90% was paid
  */
 export function charges(
   taxYear: unknown[][],
