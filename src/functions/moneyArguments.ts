@@ -2,7 +2,7 @@ import { InputError } from "../inputError";
 import { Decimal } from "../money/dollars";
 import type { AssumedRate } from "../calculation/interest/underpaymentRate";
 import type { PaymentAim } from "../calculation/request/suggestedPayment";
-import { cellValue, isBlank, shown, type CellValue } from "./cells";
+import { cellValue, isBlank, isBlankOrZero, shown, type CellValue } from "./cells";
 
 const WRITTEN_MONEY = /^\$?\s*(\d{1,3}(,\d{3})+|\d+)?(\.\d*)?$/;
 const WRITTEN_FRACTION = /^(\d+(\.\d*)?|\.\d+)\s*(%?)$/;
@@ -80,7 +80,7 @@ function fractionOf(value: CellValue): Decimal | undefined {
  */
 export function paymentAim(name: string, cell: unknown): PaymentAim {
   const value = cellValue(cell);
-  if (isBlank(value)) return "full";
+  if (isBlankOrZero(value)) return "full";
   const word = typeof value === "string" ? value.trim().toLowerCase() : "";
   if (word === "full" || word === "protect") return word;
   const fraction = fractionOf(value);
@@ -115,7 +115,7 @@ export function cushion(name: string, cell: unknown): Decimal | undefined {
  */
 export function assumedRate(name: string, cell: unknown): AssumedRate | undefined {
   const value = cellValue(cell);
-  if (isBlank(value) || value === 0) return undefined;
+  if (isBlankOrZero(value)) return undefined;
   if (typeof value === "string" && value.trim().toLowerCase() === "latest") return "latest";
   const fraction = fractionOf(value);
   if (!fraction?.greaterThan(0) || fraction.greaterThanOrEqualTo(1)) {

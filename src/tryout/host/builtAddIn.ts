@@ -1,0 +1,26 @@
+import { existsSync, readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import type { BlankHabit } from "../host/argumentMarshalling";
+import { StandInHost } from "../host/standInHost";
+
+/** Where the build puts the add-in. */
+export const BUILD_FOLDER = new URL("../../../dist/", import.meta.url);
+
+/** Says that there is no build to try out. */
+export class NotBuilt extends Error {}
+
+/** A stand-in host with the built add-in loaded. */
+export function hostOfBuiltAddIn(blankHabit: BlankHabit): StandInHost {
+  const read = (name: string) => {
+    const path = fileURLToPath(new URL(name, BUILD_FOLDER));
+    if (!existsSync(path)) {
+      throw new NotBuilt(`There is no dist/${name}: run "npm run build" first.`);
+    }
+    return readFileSync(path, "utf8");
+  };
+  return new StandInHost({
+    bundle: read("functions.js"),
+    metadata: read("functions.json"),
+    blankHabit,
+  });
+}

@@ -1,0 +1,22 @@
+import { Workbook } from "@cj-tech-master/excelts";
+import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
+import { addAssumptionsSheet } from "./assumptionsSheet";
+import { addClientsSheet } from "./clientsSheet";
+import { addOneClientSheet } from "./oneClientSheet";
+import { addReadMeSheet } from "./readMeSheet";
+import { addRulesSheet } from "./rulesSheet";
+import { addTotalsSheet } from "./totalsSheet";
+import { addWhatIfSheet } from "./whatIfSheet";
+
+/** Builds the sample workbook of an invented practice, its formulas as a person would type them. */
+export function seasonWorkbook(): Workbook {
+  const workbook = new Workbook({ formulaSyntaxProbe: createFormulaSyntaxProbe() });
+  addReadMeSheet(workbook);
+  addClientsSheet(workbook);
+  addTotalsSheet(workbook);
+  addWhatIfSheet(workbook);
+  addOneClientSheet(workbook);
+  addAssumptionsSheet(workbook);
+  addRulesSheet(workbook);
+  return workbook;
+}

@@ -1,0 +1,55 @@
+import type { Cell, CellFormulaValue, Worksheet } from "@cj-tech-master/excelts";
+
+/** Number formats used throughout the sample. */
+export const DAY = "yyyy-mm-dd";
+export const MONEY = "#,##0.00";
+export const PERCENT = "0.00%";
+export const YEAR = "0";
+
+const HEADING_FILL = "FF1F3A4D";
+const INPUT_FILL = "FFFFF7DC";
+
+/** Styles a row of headings. */
+export function styleHeadings(sheet: Worksheet, rowNumber: number, height = 32): void {
+  const row = sheet.getRow(rowNumber);
+  row.height = height;
+  row.eachCell((cell) => {
+    cell.font = { bold: true, color: { argb: "FFFFFFFF" } };
+    cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: HEADING_FILL } };
+    cell.alignment = { wrapText: true, vertical: "middle" };
+  });
+}
+
+/** Marks a cell as one to be typed into. */
+export function styleInput(cell: Cell): void {
+  cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: INPUT_FILL } };
+}
+
+/** A worksheet date from its ISO text. */
+export function worksheetDate(iso: string): Date {
+  return new Date(`${iso}T00:00:00Z`);
+}
+
+/** Puts a formula into a cell, as typed, with a number format when one is wanted. */
+export function putFormula(
+  sheet: Worksheet,
+  address: string,
+  formula: string,
+  format?: string
+): void {
+  const cell = sheet.getCell(address);
+  cell.value = { formula } as CellFormulaValue;
+  if (format !== undefined) cell.numFmt = format;
+}
+
+/** Puts a label into a cell. */
+export function putLabel(sheet: Worksheet, address: string, text: string): void {
+  const cell = sheet.getCell(address);
+  cell.value = text;
+  cell.font = { bold: true };
+}
+
+/** Sets the widths of the first columns. */
+export function setWidths(sheet: Worksheet, widths: readonly number[]): void {
+  for (const [index, width] of widths.entries()) sheet.getColumn(index + 1).width = width;
+}

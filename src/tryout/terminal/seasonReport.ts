@@ -1,0 +1,116 @@
+import {
+  type Cell,
+  getCellDisplayText,
+  type Workbook,
+  type Worksheet,
+} from "@cj-tech-master/excelts";
+import { cellAddress, columnNumber } from "../workbook/cellAddress";
+import { CLIENTS_SHEET, clientColumn } from "../season/clientsSheet";
+import { SEASON_CLIENTS } from "../season/clients";
+import { OVERALL_CORNER, TOTALS_SHEET } from "../season/totalsSheet";
+import { WHAT_IF_CORNER, WHAT_IF_SHEET } from "../season/whatIfSheet";
+import { type TextColumn, textTable } from "./textTable";
+
+const SHOWN: readonly (readonly [heading: string, short: string])[] = [
+  ["Client", "Client"],
+  ["Tax year (or its last day)", "Tax year"],
+  ["State", "State"],
+  ["Filer", "Filer"],
+  ["Due", "Due"],
+  ["Extended due", "Extended"],
+  ["Pay by", "Pay by"],
+  ["Planned filed on", "Filed on"],
+  ["Total tax (estimate)", "Total tax"],
+  ["Payments so far", "Payments"],
+  ["Paid with request", "With it"],
+  ["Shortfall", "Shortfall"],
+  ["Suggested payment", "Suggested"],
+  ["Still to send", "To send"],
+  ["Presumption met", "Presumed"],
+  ["Filed in time", "In time"],
+  ["Planned paid on", "Paid on"],
+  ["Extended", "Ext."],
+  ["Late filing alone", "Filed late"],
+  ["Late payment alone", "Paid late"],
+  ["Charges as planned", "Charges"],
+  ["What to do", "What to do"],
+];
+
+function sheetOf(workbook: Workbook, name: string): Worksheet {
+  const sheet = workbook.getWorksheet(name);
+  if (sheet === undefined) throw new Error(`The sample holds no sheet ${name}.`);
+  return sheet;
+}
+
+function isNumeric(cell: Cell): boolean {
+  const value = cell.formula ? cell.result : cell.value;
+  return typeof value === "number";
+}
+
+function block(
+  sheet: Worksheet,
+  headings: readonly string[],
+  columns: readonly number[],
+  firstRow: number,
+  count: number,
+  width: number
+): string[] {
+  const cells = Array.from({ length: count }, (_row, index) =>
+    columns.map((column) => sheet.getCell(firstRow + index, column))
+  );
+  const shape: TextColumn[] = headings.map((heading, position) => ({
+    heading,
+    align: cells.some((row) => row[position] !== undefined && isNumeric(row[position]))
+      ? "right"
+      : "left",
+  }));
+  return textTable(
+    shape,
+    cells.map((row) => row.map((cell) => getCellDisplayText(cell))),
+    width
+  );
+}
+
+function clientLines(workbook: Workbook, width: number): string[] {
+  const columns = SHOWN.map(([heading]) => columnNumber(clientColumn(heading)));
+  const headings = SHOWN.map(([, short]) => short);
+  const sheet = sheetOf(workbook, CLIENTS_SHEET);
+  return block(sheet, headings, columns, 2, SEASON_CLIENTS.length, width);
+}
+
+function totalLines(workbook: Workbook, width: number): string[] {
+  const sheet = sheetOf(workbook, TOTALS_SHEET);
+  const { row, column } = OVERALL_CORNER;
+  let count = 0;
+  while (sheet.getCell(row + count, column).value !== null) count += 1;
+  return block(sheet, ["Altogether", ""], [column, column + 1], row, count, width);
+}
+
+function whatIfLines(workbook: Workbook, width: number): string[] {
+  const sheet = sheetOf(workbook, WHAT_IF_SHEET);
+  const { row, column } = WHAT_IF_CORNER;
+  const columns: number[] = [];
+  while (sheet.getCell(row, column + columns.length).value !== null) {
+    columns.push(column + columns.length);
+  }
+  const headings = columns.map((number) => getCellDisplayText(sheet.getCell(row, number)));
+  let count = 0;
+  while (sheet.getCell(row + 1 + count, column).value !== null) count += 1;
+  const client = getCellDisplayText(sheet.getCell(cellAddress(1, 2)));
+  return [
+    `What if ${client} sent more with the request (down) and paid the rest on another day (across):`,
+    "",
+    ...block(sheet, headings, columns, row + 1, count, width),
+  ];
+}
+
+/** The sample as lines for the terminal: the clients, the totals and the question what if. */
+export function seasonReport(workbook: Workbook, width: number): string[] {
+  return [
+    ...clientLines(workbook, width),
+    "",
+    ...totalLines(workbook, width),
+    "",
+    ...whatIfLines(workbook, width),
+  ];
+}

@@ -1,0 +1,77 @@
+/** The order in which formulas can be calculated, and the circles among them. */
+export interface DependencyOrder {
+  /** Every formula, each after those it rests on. */
+  readonly order: readonly number[];
+  /** Formulas that rest on themselves, grouped by circle. */
+  readonly circles: readonly (readonly number[])[];
+}
+
+interface Visit {
+  readonly node: number;
+  readonly rest: Iterator<number>;
+}
+
+/**
+ * Orders formulas by what they rest on and finds every circle (strongly connected components by
+ * Tarjan's method, without recursion because a chain of formulas may be many thousands long).
+ */
+export function dependencyOrder(
+  count: number,
+  restsOn: (formula: number) => Iterable<number>
+): DependencyOrder {
+  const index = new Array<number>(count).fill(-1);
+  const lowest = new Array<number>(count).fill(-1);
+  const isOpen = new Array<boolean>(count).fill(false);
+  const isOwnCause = new Array<boolean>(count).fill(false);
+  const open: number[] = [];
+  const order: number[] = [];
+  const circles: number[][] = [];
+  let next = 0;
+
+  function enter(node: number): Visit {
+    index[node] = next;
+    lowest[node] = next;
+    next += 1;
+    open.push(node);
+    isOpen[node] = true;
+    return { node, rest: restsOn(node)[Symbol.iterator]() };
+  }
+
+  function lower(node: number, value: number): void {
+    lowest[node] = Math.min(lowest[node] ?? value, value);
+  }
+
+  function close(root: number): void {
+    const component: number[] = [];
+    let node: number | undefined;
+    do {
+      node = open.pop();
+      if (node === undefined) break;
+      isOpen[node] = false;
+      component.push(node);
+    } while (node !== root);
+    component.reverse();
+    order.push(...component);
+    if (component.length > 1 || isOwnCause[root] === true) circles.push(component);
+  }
+
+  for (let start = 0; start < count; start += 1) {
+    if (index[start] !== -1) continue;
+    const path: Visit[] = [enter(start)];
+    for (let visit = path.at(-1); visit !== undefined; visit = path.at(-1)) {
+      const step = visit.rest.next();
+      if (step.done !== true) {
+        const target = step.value;
+        if (target === visit.node) isOwnCause[target] = true;
+        if (index[target] === -1) path.push(enter(target));
+        else if (isOpen[target] === true) lower(visit.node, index[target] ?? 0);
+        continue;
+      }
+      path.pop();
+      const above = path.at(-1);
+      if (above !== undefined) lower(above.node, lowest[visit.node] ?? 0);
+      if (lowest[visit.node] === index[visit.node]) close(visit.node);
+    }
+  }
+  return { order, circles };
+}

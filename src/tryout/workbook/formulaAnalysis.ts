@@ -1,0 +1,130 @@
+import type { CalculationNames } from "./definedNames";
+import { isSeveralCells } from "./definedNames";
+import { type FormulaReferences, formulaReferences } from "./formulaReferences";
+import { parseFormula } from "./formulaTree";
+import { unknownFunctions } from "./knownFunctions";
+import type { OwnFunctionNames } from "./ownFunctionNames";
+import type { ReferenceWorld, TablePlace } from "./referenceWorld";
+import { functionReadingOnlyFirstCell } from "./severalCells";
+import type { StoredFormula } from "./sheetStore";
+
+/** Why a formula is not calculated, and whether the library is to be asked for it all the same. */
+export interface FormulaProblem {
+  readonly reason: string;
+  readonly keepsFileValue: boolean;
+}
+
+/** What is known of one formula before anything is calculated. */
+export interface AnalysedFormula {
+  readonly references: FormulaReferences;
+  readonly usesOwnFunction: boolean;
+  readonly problem: FormulaProblem | undefined;
+}
+
+/** What formulas are read against. */
+export interface AnalysisWorld {
+  readonly sheets: readonly string[];
+  readonly tables: readonly TablePlace[];
+  readonly definedNames: CalculationNames;
+  readonly names: OwnFunctionNames;
+}
+
+const NOTHING: FormulaReferences = {
+  areas: [],
+  functions: new Set(),
+  undefinedNames: new Set(),
+  definesNames: false,
+};
+/** Rewritten by us before the library sees it. */
+const REWRITTEN = "ANCHORARRAY";
+/** These look at the formulas themselves, which are rewritten before they are calculated. */
+const LOOK_AT_FORMULAS = ["FORMULATEXT", "ISFORMULA"];
+
+function keep(reason: string): FormulaProblem {
+  return { reason, keepsFileValue: true };
+}
+
+function pointsOutside(text: string, names: OwnFunctionNames): boolean {
+  const pieces = names.pieces(text);
+  return pieces.some(
+    (piece) =>
+      /^\[\d+\]$/.test(piece.text) || (piece.kind === "quoted" && /^'.*\[.+\]/.test(piece.text))
+  );
+}
+
+function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula {
+  const tree = parseFormula(formula.calculationText);
+  if (tree === undefined || formula.text === "") {
+    const problem = keep("it cannot be read as a formula here");
+    return { references: NOTHING, usesOwnFunction: false, problem };
+  }
+  const place = {
+    sheet: formula.sheet,
+    row: formula.row,
+    column: formula.column,
+  };
+  const referenceWorld: ReferenceWorld = {
+    sheets: world.sheets,
+    tables: world.tables,
+    definedName: (name, sheet) => world.definedNames.find(name, sheet),
+  };
+  const references = formulaReferences(tree, place, referenceWorld);
+  const usesOwnFunction = [...references.functions].some((name) => world.names.find(name));
+  const misread = functionReadingOnlyFirstCell(tree, {
+    isOwnFunction: (name) => world.names.find(name) !== undefined,
+    nameIsSeveral: (name) => isSeveralCells(world.definedNames.find(name, formula.sheet) ?? [""]),
+  });
+  const looking = LOOK_AT_FORMULAS.find((name) => references.functions.has(name));
+  let problem: FormulaProblem | undefined;
+  if (looking !== undefined) problem = keep(`${looking} is not offered here`);
+  else if (pointsOutside(formula.text, world.names))
+    problem = keep("it points at another workbook");
+  else if (misread !== undefined) {
+    problem = keep(`${misread} is given several cells where only the first would be read here`);
+  }
+  return { references, usesOwnFunction, problem };
+}
+
+function unknownProblem(
+  formula: StoredFormula,
+  analysed: AnalysedFormula,
+  unknown: ReadonlySet<string>,
+  world: AnalysisWorld
+): FormulaProblem | undefined {
+  const { functions, undefinedNames, definesNames } = analysed.references;
+  for (const name of functions) {
+    const isDefinedHere = definesNames && undefinedNames.has(name);
+    const isDefinedName = world.definedNames.find(name, formula.sheet) !== undefined;
+    if (unknown.has(name) && !isDefinedHere && !isDefinedName) {
+      return {
+        reason: `the function ${name} is not known here`,
+        keepsFileValue: false,
+      };
+    }
+  }
+  const [name] = undefinedNames;
+  if (name === undefined || definesNames) return undefined;
+  return {
+    reason: `the name ${name} is not defined in this workbook`,
+    keepsFileValue: false,
+  };
+}
+
+/** Reads every formula and finds those that cannot be calculated, with the reason. */
+export function analyseFormulas(
+  formulas: readonly StoredFormula[],
+  world: AnalysisWorld
+): AnalysedFormula[] {
+  const analysed = formulas.map((formula) => analyse(formula, world));
+  const called = new Set(analysed.flatMap(({ references }) => [...references.functions]));
+  const foreign = [...called].filter((name) => !world.names.find(name) && name !== REWRITTEN);
+  const unknown = unknownFunctions(foreign);
+  return analysed.map((entry, site) => {
+    const formula = formulas[site];
+    if (entry.problem !== undefined || formula === undefined) return entry;
+    return {
+      ...entry,
+      problem: unknownProblem(formula, entry, unknown, world),
+    };
+  });
+}

@@ -1,0 +1,130 @@
+import { describe, expect, it } from "vitest";
+import { formula, recalculated, workbookFile } from "./workbookFixture";
+
+async function reasons(cells: Record<string, string>): Promise<Record<string, string>> {
+  const path = await workbookFile((workbook) => {
+    const sheet = workbook.addWorksheet("Sheet");
+    for (const row of [1, 2, 3]) sheet.getCell(row, 26).value = 46000 + row;
+    for (const [address, text] of Object.entries(cells)) {
+      sheet.getCell(address).value = formula(text, 777);
+    }
+  });
+  const { report } = await recalculated(path);
+  expect(report.formulas).toBe(Object.keys(cells).length);
+  return Object.fromEntries(
+    report.notCalculated.map(({ row, column, reason }) => [
+      `${String.fromCharCode(64 + column)}${row}`,
+      reason,
+    ])
+  );
+}
+
+describe("a formula that is not calculated", () => {
+  it("is named when it cannot be read", async () => {
+    expect(await reasons({ A1: "A3#", B1: "1+1" })).toEqual({
+      A1: "it cannot be read as a formula here",
+    });
+  });
+
+  it("is named when it calls a function nobody knows, wherever that stands", async () => {
+    expect(
+      await reasons({
+        A1: "IF(FALSE,FROBNICATE(1),2)",
+        B1: "_xldudf_OTHER_SUM(1)",
+      })
+    ).toEqual({
+      A1: "the function FROBNICATE is not known here",
+      B1: "the function _XLDUDF_OTHER_SUM is not known here",
+    });
+  });
+
+  it("is named when it uses a name the workbook does not define", async () => {
+    expect(await reasons({ A1: "Nowhere+1" })).toEqual({
+      A1: "the name NOWHERE is not defined in this workbook",
+    });
+  });
+
+  it("is named when it points at another workbook", async () => {
+    const found = await reasons({
+      A1: "[1]Sheet1!A1+1",
+      A2: "'[Book.xlsx]Sheet1'!A1",
+    });
+    expect(new Set(Object.values(found))).toEqual(new Set(["it points at another workbook"]));
+    expect(Object.keys(found)).toEqual(["A1", "A2"]);
+  });
+
+  it("is named with everything that rests on it when it is circular", async () => {
+    expect(await reasons({ A1: "B1+1", B1: "A1+1", C1: "B1*2", D1: "D1", E1: "1" })).toEqual({
+      A1: "it is part of a circular reference: Sheet!A1, Sheet!B1",
+      B1: "it is part of a circular reference: Sheet!A1, Sheet!B1",
+      C1: "it rests on Sheet!B1, which was not calculated",
+      D1: "it is part of a circular reference: Sheet!D1",
+    });
+  });
+
+  it("is named when a function would silently see only the first of several cells", async () => {
+    const found = await reasons({
+      A1: "SUMPRODUCT(YEAR(Z1:Z3))",
+      A2: "SUMPRODUCT((Z1:Z3>46001)*1)",
+      A3: "SUM(COUNTIF(Z1:Z3,Z1:Z2))",
+      A4: "COUNTIF(Z1:Z3,Z1)",
+    });
+    expect(found).toEqual({
+      A1: "YEAR is given several cells where only the first would be read here",
+      A3: "COUNTIF is given several cells where only the first would be read here",
+    });
+  });
+
+  it("is named when it looks at formulas, which are rewritten before they are calculated", async () => {
+    expect(await reasons({ A1: "FORMULATEXT(B1)", B1: "EXT.DOUBLE(1)" })).toEqual({
+      A1: "FORMULATEXT is not offered here",
+    });
+  });
+
+  it("keeps what the file held, so that nothing is made up", async () => {
+    const path = await workbookFile((workbook) => {
+      workbook.addWorksheet("Sheet").getCell("A1").value = formula("A3#", 777);
+    });
+    expect((await recalculated(path)).value("Sheet", "A1")).toBe(777);
+  });
+
+  it("is named when its cell also holds a link", async () => {
+    const path = await workbookFile((workbook) => {
+      const sheet = workbook.addWorksheet("Sheet");
+      sheet.getCell("A1").value = formula("1+1", 2);
+      sheet.getCell("B1").value = {
+        text: "place",
+        hyperlink: "https://example.invalid/",
+      };
+    });
+    const { strFromU8, strToU8, unzipSync, zipSync } = await import("fflate");
+    const { readFileSync, writeFileSync } = await import("node:fs");
+    const parts = unzipSync(readFileSync(path));
+    const part = "xl/worksheets/sheet1.xml";
+    const xml = strFromU8(parts[part] ?? new Uint8Array());
+    parts[part] = strToU8(xml.replace('<hyperlink ref="B1"', '<hyperlink ref="A1"'));
+    writeFileSync(path, zipSync(parts));
+    const { report } = await recalculated(path);
+    expect(report.formulas).toBe(1);
+    expect(report.notCalculated).toMatchObject([{ sheet: "Sheet", row: 1, column: 1 }]);
+  });
+});
+
+describe("formulas that look odd but are calculated", () => {
+  it("are LET and LAMBDA with names of their own, and a circle the workbook allows", async () => {
+    const path = await workbookFile((workbook) => {
+      const sheet = workbook.addWorksheet("Sheet");
+      sheet.getCell("A1").value = formula("_xlfn.LET(_xlpm.x,2,_xlpm.x*3)");
+      sheet.getCell("A2").value = formula(
+        "_xlfn.LET(_xlpm.f,_xlfn.LAMBDA(_xlpm.y,_xlpm.y+1),_xlpm.f(4))"
+      );
+      sheet.getCell("A3").value = formula("A3/2+1");
+      workbook.calcProperties.iterate = true;
+    });
+    const out = await recalculated(path);
+    expect(out.report.notCalculated).toEqual([]);
+    expect(out.value("Sheet", "A1")).toBe(6);
+    expect(out.value("Sheet", "A2")).toBe(5);
+    expect(out.value("Sheet", "A3")).toBeCloseTo(2, 2);
+  });
+});
