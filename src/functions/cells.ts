@@ -18,10 +18,12 @@ export function cellValue(cell: unknown): CellValue {
     return cell;
   if (cell === null || cell === undefined) return null;
   if (typeof cell !== "object") return String(cell);
-  const { basicValue, code, errorType } = cell as Readonly<Record<string, unknown>>;
+  const { type, basicValue, code, errorType } = cell as Readonly<Record<string, unknown>>;
   const error = [code, basicValue].find((text) => typeof text === "string" && text.startsWith("#"));
-  if (error !== undefined || errorType !== undefined)
+  const mayBeError = type === undefined || type === "Error";
+  if (errorType !== undefined || type === "Error" || (mayBeError && error !== undefined)) {
     throw new ErrorCell(String(error ?? "#VALUE!"));
+  }
   return basicValue === undefined || typeof basicValue === "object"
     ? "[object]"
     : cellValue(basicValue);

@@ -6,6 +6,7 @@ import { InputError } from "../inputError";
 import { cellValue, isBlankOrZero, shown, type CellValue } from "./cells";
 
 const WANTED = "give a worksheet date, or text such as 2026-04-15";
+const FIRST_DAY = calendarDate("1900-03-01");
 const LAST_DAY = calendarDate("2199-12-31");
 /** A whole number below this is a year; a worksheet date that small lies before 1928. */
 const FIRST_SERIAL_TAKEN_AS_DATE = 10_000;
@@ -19,6 +20,9 @@ function readDay(value: CellValue): CalendarDate | undefined {
 function dayOf(name: string, value: CellValue): CalendarDate {
   const day = readDay(value);
   if (day === undefined) throw new InputError(name, `${shown(value)} is not a date; ${WANTED}`);
+  if (day < FIRST_DAY) {
+    throw new InputError(name, `${day} lies before ${FIRST_DAY}, where worksheet dates begin`);
+  }
   if (day > LAST_DAY)
     throw new InputError(name, `${day} lies too far ahead; no day after ${LAST_DAY} is worked out`);
   return day;

@@ -136,13 +136,17 @@ export function charges(
     },
     rules
   );
-  const interestOnTax = underpaymentInterest(
-    forInterest.unpaid,
-    dates.payment.countedFrom,
-    forInterest.later,
-    through,
-    interestRates
-  );
+  // Until the last day to pay has passed nothing is late, though the days of a weekend before it would count.
+  const interestOnTax =
+    through > dates.payment.lastDay
+      ? underpaymentInterest(
+          forInterest.unpaid,
+          dates.payment.countedFrom,
+          forInterest.later,
+          through,
+          interestRates
+        )
+      : NO_INTEREST;
   const addition = toCents(failureToFile.amount);
   const interestOnAddition = addition.greaterThan(0)
     ? underpaymentInterest(addition, filingDue.countedFrom, [], through, interestRates)

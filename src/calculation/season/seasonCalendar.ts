@@ -1,4 +1,4 @@
-import { addDays, addMonths, type CalendarDate } from "../../calendar/calendarDate";
+import { addDays, addMonths, lastDayOfMonth, type CalendarDate } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
 import type { CompanionDate, Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -54,7 +54,7 @@ export function seasonCalendar(
     "extended return": extended,
   } satisfies Record<CompanionDate["follows"], DueDate>;
 
-  const newYear: TaxYear = { lastDay: addMonths(taxYear.lastDay, 12) };
+  const newYear: TaxYear = { lastDay: lastDayOfMonth(addMonths(taxYear.lastDay, 12)) };
   const newYearHeld = newYear.lastDay <= rules.installments.knownThrough;
   const estimates = newYearHeld
     ? ESTIMATES.map(([number, what]) =>
