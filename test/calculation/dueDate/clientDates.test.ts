@@ -1,0 +1,46 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { clientDates } from "../../../src/calculation/dueDate/clientDates";
+import { calendarTaxYear } from "../../../src/calculation/taxYear";
+import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { rulebook } from "../../../src/rules/rulebook";
+import { filers, heldTaxYears, RUNS, states } from "../arbitrary";
+import { day } from "../given";
+
+describe("the dates of a client", () => {
+  // Form 4868 (2023): April 15, June 17 abroad, October 15.
+  it.each([
+    ["resident", "2024-04-15", "2024-04-15", "2024-10-15"],
+    ["abroad", "2024-06-17", "2024-04-15", "2024-10-15"],
+    ["nonresident", "2024-06-17", "2024-06-17", "2024-12-16"],
+  ] as const)("of 2023, %s", (filer, regular, payment, extended) => {
+    const dates = clientDates(calendarTaxYear(2023), filer, {}, rulebook);
+    expect(dates.regular).toMatchObject({ act: "return", lastDay: regular });
+    expect(dates.payment).toMatchObject({ act: "payment", lastDay: payment });
+    expect(dates.extended).toMatchObject({ act: "extended return", lastDay: extended });
+  });
+
+  it("all move under relief that covers them", () => {
+    const relief = { begins: day("2025-02-14"), postponedTo: day("2025-11-03") };
+    const dates = clientDates(calendarTaxYear(2024), "abroad", { relief }, rulebook);
+    for (const date of [dates.regular, dates.payment, dates.extended])
+      expect(date).toMatchObject({ lastDay: "2025-11-03", countedFrom: "2025-11-03" });
+  });
+
+  it("refuses a tax year whose dates are not held", () => {
+    expect(() => clientDates(calendarTaxYear(2028), "resident", {}, rulebook)).toThrow(
+      NotPublishedError
+    );
+  });
+
+  it("come in order: pay, file, file with the extension", () => {
+    fc.assert(
+      fc.property(heldTaxYears, filers, states, (year, filer, where) => {
+        const dates = clientDates(year, filer, { state: where }, rulebook);
+        expect(dates.payment.lastDay <= dates.regular.lastDay).toBe(true);
+        expect(dates.regular.lastDay < dates.extended.lastDay).toBe(true);
+      }),
+      RUNS
+    );
+  });
+});

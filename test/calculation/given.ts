@@ -1,0 +1,53 @@
+import { calendarDate, type CalendarDate } from "../../src/calendar/calendarDate";
+import type { DueDate } from "../../src/calculation/dueDate/dueDate";
+import { isState, type State } from "../../src/calculation/state";
+import { Decimal } from "../../src/money/dollars";
+import type { Act } from "../../src/rules/rulebook";
+import type { Source } from "../../src/rules/source";
+
+/** What a test writes down, read as the calculation wants it. */
+
+/** A day written YYYY-MM-DD. */
+export const day = calendarDate;
+
+/** Dollars, or a rate, written as text. */
+export const usd = (text: string | number): Decimal => new Decimal(text);
+
+/** A state by its postal code. */
+export function state(code: string): State {
+  if (!isState(code)) throw new RangeError(`"${code}" is no state`);
+  return code;
+}
+
+/** A source for figures made in a test. */
+export const MADE_UP: Source = {
+  document: "test",
+  citation: "made for the test",
+  confidence: "memory",
+};
+
+/**
+ * A due date made by hand, for years before those whose dates are held.
+ *
+ * @param countedFrom - The day the law names.
+ * @param lastDay - The last timely day, where weekends or holidays move it.
+ * @param act - What is due.
+ */
+export function dueOn(countedFrom: string, lastDay = countedFrom, act: Act = "return"): DueDate {
+  return {
+    act,
+    countedFrom: calendarDate(countedFrom),
+    lastDay: calendarDate(lastDay),
+    moves: [],
+    source: MADE_UP,
+  };
+}
+
+/** A payment after the due date. */
+export const paid = (
+  on: string,
+  amount: string | number
+): { readonly day: CalendarDate; readonly amount: Decimal } => ({
+  day: calendarDate(on),
+  amount: new Decimal(amount),
+});

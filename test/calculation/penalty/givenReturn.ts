@@ -1,0 +1,104 @@
+import fc from "fast-check";
+import type { CalendarDate } from "../../../src/calendar/calendarDate";
+import { clientDates } from "../../../src/calculation/dueDate/clientDates";
+import type { Circumstances } from "../../../src/calculation/dueDate/dueDate";
+import type { Filer } from "../../../src/calculation/filer";
+import type { LatePayment } from "../../../src/calculation/interest/underpaymentInterest";
+import type { AssumedRate } from "../../../src/calculation/interest/underpaymentRate";
+import { charges, type Charges, type ChargesInput } from "../../../src/calculation/penalty/charges";
+import { calendarTaxYear } from "../../../src/calculation/taxYear";
+import { rulebook } from "../../../src/rules/rulebook";
+import { daysFrom, dollarsUpTo, filers, states } from "../arbitrary";
+import { day, usd } from "../given";
+
+/** A return as a test describes it; what is left out is the ordinary case. */
+export interface GivenReturn {
+  readonly taxYear: number;
+  readonly totalTax: string;
+  readonly paidOnTime: string;
+  readonly payments?: readonly LatePayment[];
+  readonly filedOn: string;
+  readonly extended?: boolean;
+  readonly through?: string;
+  readonly filer?: Filer;
+  readonly circumstances?: Circumstances;
+  readonly agreementFrom?: string;
+  readonly assumedRate?: AssumedRate;
+}
+
+/** The calculation's input for a described return; worked out through the last of filing and payments where no day is given. */
+export function chargesInput(given: GivenReturn): ChargesInput {
+  const {
+    taxYear,
+    payments = [],
+    extended = false,
+    filer = "resident",
+    circumstances = {},
+  } = given;
+  const filedOn = day(given.filedOn);
+  const days = [filedOn, ...payments.map((payment) => payment.day)].sort();
+  const through = given.through === undefined ? (days.at(-1) ?? filedOn) : day(given.through);
+  return {
+    dates: clientDates(calendarTaxYear(taxYear), filer, circumstances, rulebook),
+    totalTax: usd(given.totalTax),
+    paidOnTime: usd(given.paidOnTime),
+    payments,
+    filedOn,
+    extended,
+    through,
+    agreementFrom: given.agreementFrom === undefined ? undefined : day(given.agreementFrom),
+    assumedRate: given.assumedRate,
+  };
+}
+
+/** The charges of a described return. */
+export function chargesOf(given: GivenReturn): Charges {
+  return charges(chargesInput(given), rulebook);
+}
+
+/** The four parts in dollars and cents, and their sum. */
+export function parts(charged: Charges): Readonly<Record<string, string>> {
+  return {
+    failureToFile: charged.failureToFile.amount.toFixed(2),
+    failureToPay: charged.failureToPay.amount.toFixed(2),
+    interestOnTax: charged.interestOnTax.amount.toFixed(2),
+    interestOnAddition: charged.interestOnAddition.amount.toFixed(2),
+    total: charged.total.toFixed(2),
+  };
+}
+
+const firstDay = "2023-01-01";
+const lastDay = "2026-12-31";
+const anyDay = daysFrom(firstDay, lastDay);
+
+/** Any return of 2022 to 2024: part payments on any days, filed on any day, by anyone anywhere. */
+export const anyReturn: fc.Arbitrary<ChargesInput> = fc
+  .record({
+    taxYear: fc.integer({ min: 2022, max: 2024 }),
+    filer: filers,
+    state: states,
+    totalTax: dollarsUpTo(60_000),
+    shareOnTime: fc.integer({ min: 0, max: 110 }),
+    payments: fc.array(fc.tuple(anyDay, dollarsUpTo(10_000)), { maxLength: 3 }),
+    filedOn: anyDay,
+    extended: fc.boolean(),
+  })
+  .map((given) => {
+    const payments = given.payments
+      .map(([on, amount]) => ({ day: on, amount }))
+      .sort((one, other) => (one.day < other.day ? -1 : 1));
+    return {
+      dates: clientDates(
+        calendarTaxYear(given.taxYear),
+        given.filer,
+        { state: given.state },
+        rulebook
+      ),
+      totalTax: given.totalTax,
+      paidOnTime: given.totalTax.times(given.shareOnTime).div(100).toDecimalPlaces(2),
+      payments,
+      filedOn: given.filedOn,
+      extended: given.extended,
+      through: lastDay as CalendarDate,
+    };
+  });
