@@ -1,0 +1,71 @@
+import type { BuiltFunction } from "./builtAddIn";
+
+/** A call of a worksheet function: its id and a single value or a block for each argument. */
+export type Call = readonly [id: string, ...values: unknown[]];
+
+/** Days around which a clock or a time zone would show: daylight saving begins and ends, years and quarters turn, leap days. */
+const DAYS = [
+  ...["2024-02-29", "2024-03-10", "2024-06-30", "2024-11-03", "2024-12-31"],
+  ...["2025-01-01", "2025-03-09", "2025-04-06", "2025-09-28", "2025-11-02"],
+  ...["2026-03-08", "2026-04-15", "2026-04-16", "2026-10-15", "2026-12-31"],
+];
+/** 2025-03-09, 2025-04-05 and 2026-04-15 as worksheet dates, at the start, in the middle and at the end of the day. */
+const SERIALS = [45725, 45752, 46127].flatMap((day) => [day, day + 0.5, day + 0.9999]);
+const YEARS = [2010, 2015, 2017, 2019, 2020, 2021, 2022, 2023, 2024, 2025];
+const FISCAL = ["2023-02-28", "2024-02-29", "2025-06-30", "2026-09-30"];
+const CLIENTS = [[], ["ME"], ["MA", "nonresident"], ["foreign", "abroad"]] as const;
+const RELIEF = ["CA", "", "2025-01-07", "2025-10-15"];
+
+const dates: Call[] = [...YEARS, ...FISCAL].flatMap((year) => [
+  ...["DUE", "EXTENDED", "PAYBY"].map((id): Call => [id, year, "MA", "abroad"]),
+  ["INSTALLMENT", year, [[1], [2], [3], [4]]],
+  ["CALENDAR", year],
+]);
+const clients: Call[] = CLIENTS.flatMap((client) => [
+  ["DUE", [[2019], [2022], [2023], [2025]], ...client],
+  ["CALENDAR", 2023, ...client],
+  ["LATEFILE", 2024, 5000, "2025-11-02", "yes", ...client],
+  ["LATEPAY", 2024, 5000, "2025-11-02", ...client],
+  ["CHARGES", 2024, 20000, 12345.67, "2025-11-02", "2025-11-03", "", ...client],
+  ["CHARGELINES", 2024, 20000, 12345.67, "2025-11-02", "2025-11-03", "x", ...client],
+]);
+const days: Call[] = [...DAYS, ...SERIALS].flatMap((day): Call[] => [
+  ["UNDERPAYRATE", day],
+  ["INTEREST", 10000, "2024-02-28", day],
+  ["RELIEF", day, "2025-01-07", "2025-10-15"],
+  ["SOURCE", "underpayment rate", day],
+]);
+const others: Call[] = [
+  ["DUE", 2024, ...RELIEF],
+  ["CALENDAR", 2024, ...RELIEF],
+  ["CHARGES", 2025, 9000, 0, "2028-03-12", "2027-11-07", "", "", "", "latest"],
+  ["CHARGELINES", 2025, 9000, 0, "2028-03-12", "2027-11-07", "", "", "", "8%", "2027-03-14"],
+  ["COMBATZONE", 2025, "2026-03-08", "2026-11-01"],
+  ["SHORTFALL", [[1.005], ["$2,000.10"]], [[0], [0.1]]],
+  ["SUGGEST", 20000, 15000, "protect", "5%", 2500],
+  ["LINES", 18249.5, 15000.49, 3000, "abroad"],
+  ["KNOWNTHROUGH", [["underpayment rate"], ["legal holidays"]]],
+  ["EDITION"],
+  ["DUE", "next year"],
+  ["DUE", 2099],
+  ["UNDERPAYRATE", "2199-12-31"],
+  ["LATEPAY", 2025, 100, { code: "#DIV/0!" }],
+];
+
+/** Some two hundred calls that reach every function. */
+export const calls: readonly Call[] = [...dates, ...clients, ...days, ...others];
+
+/** The answers of built functions to these calls, as JSON: one line a call, errors with their sentences. */
+export function answersOf(functions: ReadonlyMap<string, BuiltFunction>): string[] {
+  return calls.map(([id, ...values]) => {
+    const answer = functions.get(id);
+    if (!answer) throw new RangeError(`${id} is not associated`);
+    try {
+      return JSON.stringify(answer(...values));
+    } catch (thrown) {
+      if (typeof thrown === "object" && thrown !== null && "code" in thrown)
+        return JSON.stringify(thrown);
+      throw thrown;
+    }
+  });
+}

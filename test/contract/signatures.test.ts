@@ -1,0 +1,90 @@
+import { describe, expect, it } from "vitest";
+import { metadata } from "./builtAddIn";
+import recorded from "./signatures.json";
+
+/** Name, dimensionality and whether it may be left out, argument for argument. */
+type Signature = readonly (readonly [name: string, dimensionality: string, optional: boolean])[];
+type Signatures = Readonly<Record<string, Signature>>;
+
+const current: Signatures = Object.fromEntries(
+  metadata.functions.map(({ id, parameters }) => [
+    id,
+    parameters.map(
+      ({ name, dimensionality = "scalar", optional = false }) =>
+        [name, dimensionality, optional] as const
+    ),
+  ])
+);
+
+/**
+ * What would break workbooks that hold formulas of an earlier release: hosts keep a signature, and a formula keeps the order of its
+ * arguments. A function may be added, and an optional argument at the end; nothing else may change.
+ */
+function breaks(before: Signatures, after: Signatures): string[] {
+  return Object.entries(before).flatMap(([id, was]) => {
+    const is = after[id];
+    if (!is) return [`${id} is gone`];
+    const changed = was.flatMap((argument, index) =>
+      JSON.stringify(argument) === JSON.stringify(is[index])
+        ? []
+        : [`${id}: argument ${String(index + 1)} was ${argument[0]}`]
+    );
+    const added = is.slice(was.length).filter(([, , optional]) => !optional);
+    return [...changed, ...added.map(([name]) => `${id}: ${name} is added and required`)];
+  });
+}
+
+describe("the signatures", () => {
+  const released = recorded as unknown as Signatures;
+
+  it("take every formula that a recorded one took", () => {
+    expect(breaks(released, current)).toEqual([]);
+  });
+
+  it("are all recorded in signatures.json", () => {
+    expect(current).toEqual(released);
+  });
+});
+
+describe("a signature", () => {
+  const before: Signatures = {
+    DUE: [
+      ["taxYear", "matrix", false],
+      ["state", "matrix", true],
+    ],
+  };
+  const due = (...signature: Signature): Signatures => ({ DUE: signature });
+  const [year, state] = before["DUE"] as [Signature[number], Signature[number]];
+
+  it("may gain an optional argument at its end, and a function beside it", () => {
+    expect(breaks(before, due(year, state, ["filer", "matrix", true]))).toEqual([]);
+    expect(breaks(before, { ...before, RELIEF: [["day", "matrix", false]] })).toEqual([]);
+  });
+
+  it.each([
+    ["be gone", {}, "DUE is gone"],
+    ["lose an argument", due(year), "DUE: argument 2 was state"],
+    ["rename one", due(year, ["place", "matrix", true]), "DUE: argument 2 was state"],
+    [
+      "take one cell for a block",
+      due(["taxYear", "scalar", false], state),
+      "DUE: argument 1 was taxYear",
+    ],
+    [
+      "require what could be left out",
+      due(year, ["state", "matrix", false]),
+      "DUE: argument 2 was state",
+    ],
+    [
+      "gain a required argument",
+      due(year, state, ["filer", "matrix", false]),
+      "DUE: filer is added and required",
+    ],
+  ] as [string, Signatures, string][])("may not %s", (_what, after, complaint) => {
+    expect(breaks(before, after)).toContain(complaint);
+  });
+
+  it("may not change its order", () => {
+    expect(breaks(before, due(state, year))).toHaveLength(2);
+  });
+});

@@ -1,0 +1,147 @@
+import { describe, expect, it } from "vitest";
+import { charges, lateFile, latePay } from "../../src/functions/charges";
+import { badInput, down, inCell, notHeld, serial } from "./sheet";
+
+const RELIEF = ["2026-01-22", "2026-06-08"];
+
+// 26 U.S.C. 6651(a)(1): 5% a month or part of one from the day after the due date; (j): at least 525 for returns due in 2026.
+describe("LATEFILE", () => {
+  it.each([
+    ["two months begun", [2025, 2000, "2026-05-20"], 200],
+    ["a month to the day", [2025, 2000, "2026-05-15"], 100],
+    ["the last day", [2025, 2000, "2026-04-15"], 0],
+    ["over 60 days late", [2025, 2000, "2026-07-01"], 525],
+    ["over 60 days late, little unpaid", [2025, 300, "2026-07-01"], 300],
+    ["a request in time", [2025, 2000, "2026-05-20", "yes"], 0],
+    ["a request in time, filed after it", [2025, 2000, "2026-10-16", "x"], 100],
+    ["a state with a holiday", [2023, 2000, "2024-04-17", "no", "ME"], 0],
+    ["abroad", [2025, 2000, "2026-06-15", "", "", "abroad"], 0],
+    ["relief", [2025, 2000, "2026-06-08", "", "", "", ...RELIEF], 0],
+    ["relief, filed after it", [2025, 2000, "2026-06-09", "", "", "", ...RELIEF], 100],
+    ["nothing unpaid", [2025, 0, "2026-12-31"], 0],
+    // due 2025-10-15, with the extension 2026-04-15: the minimum is the 510 of returns due in 2025
+    ["the year of the minimum", ["2025-06-30", 2000, "2026-07-01", "yes"], 510],
+  ])("knows %s", (_what, values, dollars) => {
+    expect(inCell(lateFile, ...values)).toBe(dollars);
+  });
+
+  it("answers a client list, year and day of each row", () => {
+    expect(
+      lateFile(down(2025, 2024, 0), down(2000, 2000, 0), down("2026-05-20", "2025-05-15", 0))
+    ).toEqual([[200], [100], [""]]);
+  });
+});
+
+describe("LATEFILE and LATEPAY", () => {
+  it("refuse a day before the tax year has ended, where a workbook that counts from 1904 shows", () => {
+    const sentence = (argument: string) =>
+      `${argument}: 2022-05-19 is not after the tax year ends, 2025-12-31; check the year, and that the workbook does not count dates from 1904`;
+    const shifted = serial("2026-05-20") - 1462;
+    expect(inCell(lateFile, 2025, 2000, shifted)).toEqual(badInput(sentence("filedOn")));
+    expect(inCell(latePay, 2025, 2000, shifted)).toEqual(badInput(sentence("paidOn")));
+  });
+});
+
+// 26 U.S.C. 6651(a)(2): 0.5% a month or part of one; (h): 0.25% under an installment agreement.
+describe("LATEPAY", () => {
+  it.each([
+    ["two months begun", [2025, 1000, "2026-06-01"], 10],
+    ["the last day", [2025, 1000, "2026-04-15"], 0],
+    ["a state with a holiday", [2023, 1000, "2024-04-17", "ME"], 0],
+    ["abroad", [2025, 1000, "2026-06-16", "", "abroad"], 5],
+    ["an agreement", [2025, 1000, "2026-06-01", "", "", "2026-05-20"], 7.5],
+    ["relief", [2025, 1000, "2026-06-09", "", "", "", ...RELIEF], 5],
+    ["the maximum", [2019, 1000, "2026-04-15"], 250],
+  ])("knows %s", (_what, values, dollars) => {
+    expect(inCell(latePay, ...values)).toBe(dollars);
+  });
+});
+
+describe("CHARGES", () => {
+  const OCTOBER = ["2026-10-15", "2026-10-15"] as const;
+  // 1,500 x ((1+0.06/365)^76 (1+0.07/365)^107 - 1) = 50.34; 90% of 20,000 was paid (26 CFR 301.6651-1(c)(3)).
+  // Abroad: 100 x ((1+0.06/365)^61 - 1) = 1.01.
+  it.each([
+    ["interest only, 90% paid", [2025, 20000, 18500, ...OCTOBER, "yes"], 50.34],
+    ["paid and filed in time", [2025, 20000, 20000, "2026-04-15", "2026-04-15"], 0],
+    ["overpaid", [2025, 20000, 25000, "2026-12-01", "2026-12-01"], 0],
+    ["paid in time, filed before", [2025, 20000, 0, "2026-04-15", "2026-04-01"], 0],
+    [
+      "abroad: interest from April all the same",
+      [2025, 100, 0, "2026-06-15", "2026-06-15", "", "", "abroad"],
+      1.01,
+    ],
+    ["a state with a holiday", [2023, 20000, 0, "2024-04-17", "2024-04-17", "", "ME"], 0],
+    ["relief", [2025, 20000, 0, "2026-06-08", "2026-06-08", "", "", "", "", "", ...RELIEF], 0],
+  ])("know %s", (_what, values, dollars) => {
+    expect(inCell(charges, ...values)).toBe(dollars);
+  });
+
+  it("grow with each thing that is late, so that every argument counts", () => {
+    const extendedAndPaid = inCell(charges, 2025, 20000, 18500, ...OCTOBER, "yes");
+    const notExtended = inCell(charges, 2025, 20000, 18500, ...OCTOBER, "no");
+    const lessPaid = inCell(charges, 2025, 20000, 10000, ...OCTOBER, "yes");
+    const agreement = inCell(
+      charges,
+      2025,
+      20000,
+      10000,
+      ...OCTOBER,
+      "yes",
+      "",
+      "",
+      "",
+      "2026-05-01"
+    );
+    expect(notExtended).toBeGreaterThan(extendedAndPaid as number);
+    expect(lessPaid).toBeGreaterThan(extendedAndPaid as number);
+    expect(agreement).toBeLessThan(lessPaid as number);
+  });
+
+  it("take a return filed before its tax is paid", () => {
+    expect(inCell(charges, 2025, 20000, 18000, "2026-08-01", "2026-04-10")).toBeGreaterThan(0);
+  });
+
+  const AFTER_THE_LAST = notHeld(
+    "Underpayment rate: no figure for 2027-01-01; known only through 2026-12-31 (rules/underpayment-rate.json)"
+  );
+  const not1904 =
+    "is not after the tax year ends, 2025-12-31; check the year, and that the workbook does not count dates from 1904";
+  it.each([
+    [[2025, 100, 0, "2027-01-15", "2027-01-15"], AFTER_THE_LAST],
+    [
+      [2025, -100, 0, ...OCTOBER],
+      badInput("totalTax: -100 is negative; give dollars, zero or more"),
+    ],
+    [
+      [2025, 100, null, ...OCTOBER],
+      badInput("paidOnTime: is empty; give dollars, 0 if there is nothing"),
+    ],
+    [[2025, 100, 0, "2025-04-15", "2026-10-15"], badInput(`paidOn: 2025-04-15 ${not1904}`)],
+    [[2025, 100, 0, "2026-10-15", "2025-12-31"], badInput(`filedOn: 2025-12-31 ${not1904}`)],
+    // 46310 is 2026-10-15 counted from 1900; a workbook that counts from 1904 holds 1,462 less.
+    [[2025, 100, 0, 46310 - 1462, 46310 - 1462], badInput(`paidOn: 2022-10-14 ${not1904}`)],
+    [
+      [2025, 100, 0, "4/15", "2026-10-15"],
+      badInput('paidOn: "4/15" is not a date; give a worksheet date, or text such as 2026-04-15'),
+    ],
+    [
+      [2025, 100, 0, ...OCTOBER, "maybe"],
+      badInput('extended: "maybe" is neither yes nor no; give yes, no, TRUE, FALSE, x, 1 or 0'),
+    ],
+    [
+      [2025, 100, 0, ...OCTOBER, "", "ZZ"],
+      badInput('state: "ZZ" is no state; give a postal code such as ME, or foreign'),
+    ],
+  ])("refuse %j", (values, refusal) => {
+    expect(inCell(charges, ...values)).toEqual(refusal);
+  });
+
+  it("take an assumed rate for days to come", () => {
+    const late = [2025, 20000, 0, "2027-04-15", "2026-04-15", "", "", ""] as const;
+    expect(inCell(charges, ...late, "7%")).toBe(inCell(charges, ...late, "latest"));
+    expect(inCell(charges, ...late, "8%")).toBeGreaterThan(
+      inCell(charges, ...late, "7%") as number
+    );
+  });
+});

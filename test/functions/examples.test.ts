@@ -1,0 +1,110 @@
+import { describe, expect, it } from "vitest";
+import { version } from "../../src/rules/edition";
+import { formulaCall } from "./formulaCall";
+import { inCell, serial } from "./sheet";
+import { declaredFunctions, worksheetFunction } from "./worksheetFunctions";
+
+const FORMULA = String.raw`=EXT\.[A-Z]+\([^;]*?\)`;
+const STATED = new RegExp(`^(${FORMULA}) is (.+)$`);
+
+/** What a cell holds that shows this text: a day, an amount, a percentage, or the text itself. What follows a colon is remark. */
+function cellShowing(text: string): unknown {
+  const [, day, money, percent] =
+    /^(?:(\d{4}-\d{2}-\d{2})|([\d,]+\.\d{2})|([\d.]+)%)(?:$|: | in this edition$)/.exec(text) ?? [];
+  if (day !== undefined) return serial(day);
+  if (money !== undefined) return Number(money.replaceAll(",", ""));
+  return percent === undefined ? text : Number(percent) / 100;
+}
+
+function evaluated(formula: string): unknown {
+  const { id, values } = formulaCall(formula);
+  return inCell(worksheetFunction(id), ...values);
+}
+
+const stated = declaredFunctions.flatMap(({ id, example }) =>
+  example.split(/; (?==EXT\.)/).flatMap((one) => {
+    const [, formula, answer] = STATED.exec(one) ?? [];
+    return formula !== undefined && answer !== undefined ? [{ id, formula, answer }] : [];
+  })
+);
+
+type Table = readonly (readonly unknown[])[];
+const columnOf = (table: Table, heading: string): unknown[] =>
+  table.slice(1).map((row) => row[table[0]?.indexOf(heading) ?? -1]);
+
+/** Examples of spilling functions, which tell in words what the table shows. The words are checked here one by one. */
+const TOLD: Readonly<Record<string, { example: string; shows: (table: Table) => void }>> = {
+  LINES: {
+    example:
+      "=EXT.LINES(18249.50,15000.49,3000) gives 18,250, 15,000, 3,250 and 3,000 on lines 4 to 7",
+    shows: (table) => {
+      expect(columnOf(table, "Line").slice(0, 4)).toEqual(["4", "5", "6", "7"]);
+      expect(columnOf(table, "Dollars").slice(0, 4)).toEqual([18250, 15000, 3250, 3000]);
+    },
+  },
+  CHARGELINES: {
+    example:
+      '=EXT.CHARGELINES(2025,20000,18500,"2026-10-15","2026-10-15","yes") shows the presumption and three rate periods',
+    shows: (table) => {
+      expect(columnOf(table, "What")).toEqual([
+        "Failure to pay: cause presumed, 90% was paid",
+        "Interest on the tax",
+        "Interest on the tax",
+        "Interest on the tax",
+      ]);
+    },
+  },
+  CALENDAR: {
+    example: "=EXT.CALENDAR(2025) begins with paying the tax on Wednesday, 2026-04-15",
+    shows: (table) => {
+      expect(table[1]?.[0]).toMatch(/^Pay the tax/);
+      expect(table[1]?.slice(1, 3)).toEqual([serial("2026-04-15"), "Wednesday"]);
+    },
+  },
+  EDITION: {
+    example: "=EXT.EDITION() begins with the version of the add-in",
+    shows: (table) => {
+      expect(table[1]?.slice(0, 2)).toEqual(["add-in", `version ${version}`]);
+    },
+  },
+};
+
+describe("the example of each worksheet function", () => {
+  it.each(stated)("is true of $id: $formula is $answer", ({ formula, answer }) => {
+    expect(evaluated(formula)).toEqual(cellShowing(answer));
+  });
+
+  it.each(Object.entries(TOLD))("is true of %s, which spills", (id, { example, shows }) => {
+    expect(declaredFunctions.find((one) => one.id === id)?.example).toBe(example);
+    shows(evaluated(new RegExp(FORMULA).exec(example)?.[0] ?? "") as Table);
+  });
+
+  it("is there for every function, each of its formulas checked above", () => {
+    const formulas = declaredFunctions.map(({ id, example }) => ({
+      id,
+      formulas: example.match(/=EXT\./g)?.length ?? 0,
+    }));
+    const checked = declaredFunctions.map(({ id }) => ({
+      id,
+      formulas: id in TOLD ? 1 : stated.filter((one) => one.id === id).length,
+    }));
+    expect(formulas).toEqual(checked);
+    expect(formulas.filter((one) => one.formulas === 0)).toEqual([]);
+  });
+});
+
+describe("reading a formula", () => {
+  it.each([
+    ["=EXT.EDITION()", "EDITION", []],
+    ['=EXT.DUE(2023,,"abroad")', "DUE", [2023, undefined, "abroad"]],
+    ["=EXT.SUGGEST(1.5,-2,,5%,TRUE)", "SUGGEST", [1.5, -2, undefined, 0.05, true]],
+    ['=EXT.DUE("say ""ME"", please",1)', "DUE", ['say "ME", please', 1]],
+    ["=EXT.DUE(2025,)", "DUE", [2025, undefined]],
+  ])("%s", (formula, id, values) => {
+    expect(formulaCall(formula)).toEqual({ id, values });
+  });
+
+  it.each([["=DUE(2025)"], ["=EXT.DUE(A1)"], ['=EXT.DUE("open)']])("refuses %s", (formula) => {
+    expect(() => formulaCall(formula)).toThrow(SyntaxError);
+  });
+});

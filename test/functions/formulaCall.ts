@@ -1,0 +1,35 @@
+/** A call as it stands in a formula: `=EXT.DUE(2023,,"abroad")`. */
+export interface FormulaCall {
+  readonly id: string;
+  /** `undefined` for one left out between two commas. */
+  readonly values: readonly unknown[];
+}
+
+const CALL = /^=EXT\.([A-Z]+)\((.*)\)$/;
+const ARGUMENT = /("(?:[^"]|"")*"|[^",]*)(,|$)/y;
+
+function valueOf(written: string): unknown {
+  const text = written.trim();
+  if (text === "") return undefined;
+  if (text === "TRUE" || text === "FALSE") return text === "TRUE";
+  if (/^".*"$/s.test(text)) return text.slice(1, -1).replaceAll('""', '"');
+  const number = /^(-?\d+(?:\.\d+)?)(%?)$/.exec(text);
+  if (!number) throw new SyntaxError(`${text} is no number and no quoted text`);
+  return Number(number[1]) / (number[2] === "%" ? 100 : 1);
+}
+
+/** Reads a formula that is one call of ours with plain values: numbers, percentages, quoted text, TRUE and FALSE. */
+export function formulaCall(formula: string): FormulaCall {
+  const [, id, inside] = CALL.exec(formula) ?? [];
+  if (id === undefined || inside === undefined)
+    throw new SyntaxError(`${formula} is no call of a worksheet function`);
+  const values: unknown[] = [];
+  ARGUMENT.lastIndex = 0;
+  for (let more = inside !== ""; more;) {
+    const found = ARGUMENT.exec(inside);
+    if (!found) throw new SyntaxError(`${formula} cannot be read`);
+    values.push(valueOf(found[1] ?? ""));
+    more = found[2] === ",";
+  }
+  return { id, values };
+}

@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { readSource } from "../../src/rules/source";
+import { documents, entriesOf, writtenTables, type WrittenEntry } from "./rulesFiles";
+
+/** Entries that stand on memory alone: "table: place in the document". A new one is to be looked at by whoever adds it here. */
+const FROM_MEMORY: readonly string[] = [];
+
+const cited = writtenTables.flatMap((table) => {
+  const { id, source, confidence } = table;
+  const head = source && confidence !== undefined ? [{ source, confidence }] : [];
+  return [...head, ...entriesOf(table)].map((entry: WrittenEntry) => ({ table: id, entry }));
+});
+
+describe("the documents of rules/sources.json", () => {
+  it("include every one that a table cites", () => {
+    const unlisted = cited.filter(({ entry }) => !(entry.source.document in documents));
+    expect(unlisted).toEqual([]);
+  });
+
+  it("are each cited somewhere", () => {
+    const used = new Set(cited.map(({ entry }) => entry.source.document));
+    expect(Object.keys(documents).filter((document) => !used.has(document))).toEqual([]);
+  });
+
+  it("are each cited by a name of their own", () => {
+    const cites = Object.values(documents).map(({ cite }) => cite);
+    expect(cites.filter((cite, index) => cites.indexOf(cite) !== index)).toEqual([]);
+  });
+});
+
+describe("the confidence of the entries", () => {
+  it("is memory only where it is known to be", () => {
+    const fromMemory = cited.filter(({ entry }) => entry.confidence === "memory");
+    expect(fromMemory.map(({ table, entry }) => `${table}: ${entry.source.at}`)).toEqual(
+      FROM_MEMORY
+    );
+  });
+});
+
+describe("a source", () => {
+  const at = (place: string, document = "usc-26") => ({
+    source: { document, at: place },
+    confidence: "official",
+  });
+
+  it.each([
+    ["attaches a bracket to its document", at("(c)", "usc-5-6103"), "5 U.S.C. 6103(c)"],
+    ["puts a section number after a space", at("6651(a)(1)"), "26 U.S.C. 6651(a)(1)"],
+    ["puts a place in words after a comma", at("title page"), "26 U.S.C., title page"],
+  ])("%s", (_how, written, citation) => {
+    expect(readSource(written)).toEqual({
+      document: written.source.document,
+      citation,
+      confidence: "official",
+    });
+  });
+
+  it("is refused when its document is not listed", () => {
+    expect(() => readSource(at("1", "no-such-document"))).toThrow(
+      new RangeError('rules/sources.json does not list "no-such-document"')
+    );
+  });
+
+  it("is refused when its confidence is no known word", () => {
+    expect(() => readSource({ ...at("1"), confidence: "certain" })).toThrow(
+      new RangeError('"certain" is no confidence')
+    );
+  });
+});

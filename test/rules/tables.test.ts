@@ -1,0 +1,130 @@
+import { readFileSync } from "node:fs";
+import { check, resolveConfig } from "prettier";
+import { describe, expect, it } from "vitest";
+import { parseCalendarDate } from "../../src/calendar/calendarDate";
+import { ruleTables, summarize } from "../../src/rules/ruleTables";
+import { version } from "../../src/rules/edition";
+import { datedTables, entriesOf, listTables, rulesFiles, writtenTables } from "./rulesFiles";
+
+const HEAD_OF_ENTRY = ["from", "source", "confidence"];
+const days = (content: unknown): string[] =>
+  JSON.stringify(content).match(/(?<=")\d{4}-\d{2}-\d{2}(?=")/g) ?? [];
+
+describe("the files of rules/", () => {
+  it.each(rulesFiles)("name only days that exist: $name", ({ content }) => {
+    expect(days(content).length).toBeGreaterThan(0);
+    expect(days(content).filter((day) => parseCalendarDate(day) === undefined)).toEqual([]);
+  });
+
+  it.each(rulesFiles)("are written in one way, no key twice: $name", async ({ name, text }) => {
+    const filepath = new URL(`../../rules/${name}`, import.meta.url).pathname;
+    expect(await check(text, { ...(await resolveConfig(filepath)), filepath })).toBe(true);
+    expect(text.endsWith("}\n")).toBe(true);
+    const spaceless = (json: string) => json.replace(/\s/g, "");
+    expect(spaceless(text)).toBe(spaceless(JSON.stringify(JSON.parse(text))));
+  });
+
+  it.each(writtenTables)("are named for the table they hold: $file", ({ file, id }) => {
+    expect(file).toBe(`${id}.json`);
+  });
+
+  it("are all read into the rulebook, and nothing else is", () => {
+    const ids = writtenTables.map(({ id }) => id);
+    expect([...ruleTables.keys()].toSorted()).toEqual(ids.toSorted());
+  });
+});
+
+describe("a dated table", () => {
+  it.each(datedTables)("rises day by day and is known beyond its last: $id", (table) => {
+    const from = entriesOf(table).map((entry) => entry.from ?? "");
+    expect(from).toEqual([...new Set(from)].toSorted());
+    expect(table.knownThrough > (from.at(-1) ?? "")).toBe(true);
+  });
+
+  it.each(datedTables)("explains each figure once and holds each it explains: $id", (table) => {
+    const explained = Object.keys(table.units).toSorted();
+    for (const entry of entriesOf(table)) {
+      const figures = Object.keys(entry).filter((key) => !HEAD_OF_ENTRY.includes(key));
+      expect(figures.toSorted()).toEqual(explained);
+    }
+  });
+
+  it.each(datedTables)("is read figure for figure: $id", (written) => {
+    const table = ruleTables.get(written.id);
+    if (!table || !("entries" in table)) throw new RangeError(`${written.id} is no dated table`);
+    const read = table.entries.map(({ from, figures, source }) => ({
+      from,
+      confidence: source.confidence,
+      document: source.document,
+      figures: Object.fromEntries(
+        Object.entries(figures).map(([name, figure]) => [name, figure.toNumber()])
+      ),
+    }));
+    const wanted = entriesOf(written).map((entry) => ({
+      from: entry.from,
+      confidence: entry.confidence,
+      document: entry.source.document,
+      figures: Object.fromEntries(
+        Object.keys(written.units).map((name) => [name, Number(entry[name])])
+      ),
+    }));
+    expect(read).toEqual(wanted);
+    expect(table).toMatchObject({
+      title: written.title,
+      keyedBy: written.keyedBy,
+      knownFrom: wanted[0]?.from,
+      knownThrough: written.knownThrough,
+    });
+  });
+});
+
+describe("a list", () => {
+  it.each(listTables)("is known from a day to a later one: $id", (table) => {
+    expect((table.knownFrom ?? "") < table.knownThrough).toBe(true);
+  });
+
+  it.each(listTables)("explains each number and switch of its rows: $id", (table) => {
+    const keys = [...new Set(entriesOf(table).flatMap((row) => Object.keys(row)))];
+    const needed = entriesOf(table).flatMap((row) =>
+      Object.keys(row).filter((key) => ["number", "boolean"].includes(typeof row[key]))
+    );
+    const explained = Object.keys(table.units);
+    expect([...new Set(needed)].filter((key) => !explained.includes(key))).toEqual([]);
+    expect(explained.filter((key) => !keys.includes(key))).toEqual([]);
+  });
+
+  it.each(listTables)("is read row for row: $id", (written) => {
+    const table = ruleTables.get(written.id);
+    if (!table || !("rows" in table)) throw new RangeError(`${written.id} is no list`);
+    expect(table.rows).toHaveLength(entriesOf(written).length);
+    table.rows.forEach((row, index) => {
+      const { source, ...rest } = row as unknown as { source: { document: string } } & object;
+      expect(entriesOf(written)[index]).toMatchObject(
+        Object.fromEntries(Object.entries(rest).filter(([key]) => key !== "confidence"))
+      );
+      expect(source.document).toBe(entriesOf(written)[index]?.source.document);
+    });
+  });
+});
+
+describe("a table in brief", () => {
+  it.each(writtenTables)("counts its entries and those that stand on memory: $id", (written) => {
+    const table = ruleTables.get(written.id);
+    if (!table) throw new RangeError(`${written.id} is not read`);
+    const entries = entriesOf(written);
+    expect(summarize(table)).toMatchObject({
+      id: written.id,
+      title: written.title,
+      entries: entries.length,
+      fromMemory: entries.filter(({ confidence }) => confidence === "memory").length,
+    });
+  });
+});
+
+describe("the edition", () => {
+  it("is the version of package.json", () => {
+    const file = new URL("../../package.json", import.meta.url);
+    const { version: written } = JSON.parse(readFileSync(file, "utf8")) as { version: string };
+    expect(version).toBe(written);
+  });
+});
