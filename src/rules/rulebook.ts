@@ -69,11 +69,10 @@ export const rulebook = {
     "thirdMonth",
     "fourthMonth",
   ]),
-  legalHolidays: readListTable(
-    legalHolidays,
-    legalHolidays.holidays,
-    (row): HolidayRule => ({ ...row, observed: oneOf(OBSERVANCES, row.observed) })
-  ),
+  legalHolidays: readListTable(legalHolidays, legalHolidays.holidays, (row): HolidayRule => ({
+    ...row,
+    observed: oneOf(OBSERVANCES, row.observed),
+  })),
   nationwidePostponements: readListTable(
     postponements,
     postponements.postponements,
