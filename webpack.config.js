@@ -8,9 +8,16 @@ import webpack from "webpack";
 const root = path.dirname(fileURLToPath(import.meta.url));
 
 /** The worksheet functions, one file a family. No barrel: the generator and the bundle read this same list. */
-const wrapperFiles = ["dueDates", "request", "interest", "charges", "season", "rulesInForce"].map(
-  (family) => path.join(root, "src", "functions", `${family}.ts`)
-);
+const wrapperFiles = [
+  "dueDates",
+  "request",
+  "interest",
+  "charges",
+  "account",
+  "estimates",
+  "season",
+  "rulesInForce",
+].map((family) => path.join(root, "src", "functions", `${family}.ts`));
 
 /** Where the add-in is served from; the manifest template names the development address. */
 const developmentAddress = "https://localhost:3000/";

@@ -9,7 +9,7 @@ import { client, datesOf } from "./client";
 import { day as readDay, optionalDay, requireAfterTaxYear } from "./dayArguments";
 import { money } from "./moneyArguments";
 import { moneyCell } from "./results";
-import { answerRows, answerTable, single } from "./rows";
+import { answerRows, answerTable, singles } from "./rows";
 import { yesNo } from "./wordArguments";
 
 /**
@@ -170,20 +170,10 @@ export function chargeLines(
   postponedTo?: unknown
 ): unknown[][] {
   return answerTable(CHARGE_HEADINGS, () => {
-    const cells = {
-      taxYear: single("taxYear", taxYear),
-      totalTax: single("totalTax", totalTax),
-      paidOnTime: single("paidOnTime", paidOnTime),
-      paidOn: single("paidOn", paidOn),
-      filedOn: single("filedOn", filedOn),
-      extended: single("extended", extended),
-      state: single("state", state),
-      filer: single("filer", filer),
-      assumedRate: single("assumedRate", assumedRate),
-      agreementFrom: single("agreementFrom", agreementFrom),
-      reliefBegins: single("reliefBegins", reliefBegins),
-      postponedTo: single("postponedTo", postponedTo),
-    };
+    const cells = singles({
+      ...{ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer },
+      ...{ assumedRate, agreementFrom, reliefBegins, postponedTo },
+    });
     return chargeTable(chargesOf(chargesInput(cells), rulebook));
   });
 }

@@ -95,6 +95,21 @@ export function answerRows<Name extends string>(
 }
 
 /**
+ * Answers a function whose arguments have shapes of their own.
+ *
+ * @param work - Reads the arguments and works out the answer.
+ * @returns The answer.
+ * @throws CustomFunctions.Error when the input is refused or a figure is not published.
+ */
+export function answered<Answer>(work: () => Answer): Answer {
+  try {
+    return work();
+  } catch (thrown) {
+    throw hostError(thrown);
+  }
+}
+
+/**
  * Answers a spilling function: a header row and the rows under it.
  *
  * @param header - Column headings.
@@ -103,11 +118,7 @@ export function answerRows<Name extends string>(
  * @throws CustomFunctions.Error when the input is refused or a figure is not published.
  */
 export function answerTable(header: readonly string[], work: () => AnswerTable): AnswerTable {
-  try {
-    return [[...header], ...work()];
-  } catch (thrown) {
-    throw hostError(thrown);
-  }
+  return answered(() => [[...header], ...work()]);
 }
 
 /** The one cell of an argument that a spilling function takes singly. */
@@ -116,4 +127,33 @@ export function single(name: string, argument: Argument): unknown {
   if (cells.length !== 1)
     throw new InputError(name, `is a range of ${String(cells.length)} cells; give one cell`);
   return cells[0];
+}
+
+/**
+ * The one cell of each argument that a spilling function takes singly.
+ *
+ * @param given - The arguments by name.
+ * @returns Their cells by name.
+ * @throws InputError where one is a range of several cells.
+ */
+export function singles<Name extends string>(
+  given: Readonly<Record<Name, Argument>>
+): RowCells<Name> {
+  const cells = {} as Record<string, unknown>;
+  for (const [name, argument] of Object.entries(given)) cells[name] = single(name, argument);
+  return cells as RowCells<Name>;
+}
+
+/**
+ * Every cell of a range that is not empty, row by row.
+ *
+ * @param name - The argument, for the message.
+ * @param argument - One cell or a range.
+ * @returns Its cells.
+ * @throws InputError when there is none.
+ */
+export function allCells(name: string, argument: Argument): readonly unknown[] {
+  const cells = [argument].flat(2).filter((cell) => !isEmptyCell(cell));
+  if (cells.length === 0) throw new InputError(name, "is an empty range");
+  return cells;
 }

@@ -3,7 +3,7 @@ import { weekdayOf, type CalendarDate } from "../calendar/calendarDate";
 import { rulebook } from "../rules/rulebook";
 import { client } from "./client";
 import { citation, dayCell, EMPTY, type AnswerCell, type AnswerTable } from "./results";
-import { answerTable, single } from "./rows";
+import { answerTable, singles } from "./rows";
 
 const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday"];
 
@@ -32,13 +32,7 @@ export function calendar(
 ): unknown[][] {
   const header = ["What", "Day", "Weekday", "Moved from", "Why", "Source"];
   return answerTable(header, (): AnswerTable => {
-    const given = client({
-      taxYear: single("taxYear", taxYear),
-      state: single("state", state),
-      filer: single("filer", filer),
-      reliefBegins: single("reliefBegins", reliefBegins),
-      postponedTo: single("postponedTo", postponedTo),
-    });
+    const given = client(singles({ taxYear, state, filer, reliefBegins, postponedTo }));
     const dates = seasonCalendar(given.taxYear, given.filer, given.circumstances, rulebook);
     return dates.map(({ what, day: of, moves, source }) => [
       what,

@@ -1,5 +1,6 @@
 import { closest } from "fastest-levenshtein";
 import { FILERS, type Filer } from "../calculation/filer";
+import { FILING_STATUSES, type FilingStatus } from "../calculation/filingStatus";
 import type { InstallmentNumber } from "../calculation/dueDate/installmentDueDate";
 import { isState, type State } from "../calculation/state";
 import { InputError } from "../inputError";
@@ -25,6 +26,28 @@ export function filer(name: string, cell: unknown): Filer {
   const known = FILERS.find((word) => word === plain(value));
   if (!known) throw new InputError(name, `${shown(value)} is none of ${FILERS.join(", ")}`);
   return known;
+}
+
+/** What the trade writes for each status, beside the words themselves. */
+const STATUS_WORDS: Readonly<Record<FilingStatus, readonly string[]>> = {
+  single: ["s"],
+  joint: ["mfj", "married filing jointly", "married joint"],
+  separate: ["mfs", "married filing separately", "married separate"],
+  head: ["hoh", "head of household"],
+  survivor: ["qss", "qualifying surviving spouse", "surviving spouse"],
+};
+
+/** Reads a filing status by its word or the trade's abbreviation. */
+export function filingStatus(name: string, cell: unknown): FilingStatus {
+  const value = cellValue(cell);
+  const word = plain(value);
+  const known = FILING_STATUSES.find(
+    (status) => status === word || (typeof word === "string" && STATUS_WORDS[status].includes(word))
+  );
+  if (known) return known;
+  const wanted = `give ${FILING_STATUSES.join(", ")}, or S, MFJ, MFS, HOH, QSS`;
+  if (isBlankOrZero(value)) throw new InputError(name, `is empty; ${wanted}`);
+  throw new InputError(name, `${shown(value)} is no filing status; ${wanted}`);
 }
 
 /**

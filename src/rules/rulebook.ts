@@ -7,8 +7,10 @@ import minimum from "../../rules/failure-to-file-minimum.json";
 import failureToFile from "../../rules/failure-to-file.json";
 import failureToPay from "../../rules/failure-to-pay.json";
 import legalHolidays from "../../rules/legal-holidays.json";
+import orderOfPayments from "../../rules/order-of-payments.json";
 import postponements from "../../rules/nationwide-postponements.json";
 import requestLines from "../../rules/request-lines.json";
+import requiredAnnualPayment from "../../rules/required-annual-payment.json";
 import returnDueDate from "../../rules/return-due-date.json";
 import underpaymentRate from "../../rules/underpayment-rate.json";
 import { calendarDate, type CalendarDate } from "../calendar/calendarDate";
@@ -45,6 +47,15 @@ export const FOLLOWED = ["payment", "regular return", "extended return"] as cons
 export interface CompanionDate {
   readonly what: string;
   readonly follows: (typeof FOLLOWED)[number];
+}
+
+/** Payments told apart by whether the payer said what they are for. */
+export const PAYMENT_KINDS = ["designated", "undesignated"] as const;
+
+/** The order in which a kind of payment is applied. */
+export interface PaymentOrder {
+  readonly when: (typeof PAYMENT_KINDS)[number];
+  readonly what: string;
 }
 
 /** A line of the request. */
@@ -97,6 +108,20 @@ export const rulebook = {
   failureToFile: readDatedTable(failureToFile, ["monthlyRate", "maximumRate", "minimumAfterDays"]),
   failureToFileMinimum: readDatedTable(minimum, ["amount"]),
   failureToPay: readDatedTable(failureToPay, ["monthlyRate", "maximumRate", "agreementRate"]),
+  requiredAnnualPayment: readDatedTable(requiredAnnualPayment, [
+    "currentYearShare",
+    "priorYearShare",
+    "higherPriorYearShare",
+    "higherIncomeAbove",
+    "higherIncomeAboveSeparate",
+    "farmerShareNumerator",
+    "farmerShareDenominator",
+    "leastTaxDue",
+  ]),
+  orderOfPayments: readListTable(orderOfPayments, orderOfPayments.orders, (row): PaymentOrder => ({
+    when: oneOf(PAYMENT_KINDS, row.when),
+    what: row.what,
+  })),
   extensionPaymentPresumption: readDatedTable(presumption, ["shareToPay"]),
 };
 

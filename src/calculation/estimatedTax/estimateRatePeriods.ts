@@ -1,0 +1,58 @@
+import { addDays, daysBetween, type CalendarDate } from "../../calendar/calendarDate";
+import type { Source } from "../../rules/source";
+import { dayAfterTaxYear } from "../dueDate/dayAfterTaxYear";
+import type { RatePeriod } from "../interest/publishedPeriods";
+import { ratePeriods } from "../interest/ratePeriods";
+import type { InterestRates } from "../interest/underpaymentRate";
+import type { TaxYear } from "../taxYear";
+
+/** Days in a row that bear the same rate by the same divisor, whatever quarters they lie in. */
+export interface EstimateRatePeriod extends Omit<RatePeriod, "source"> {
+  /** The rulings behind the rate; none where it is assumed. */
+  readonly sources: readonly Source[];
+}
+
+/**
+ * Rate periods for the addition on underpaid estimates, from the first installment through the day on which it ends.
+ *
+ * The rate of the third month after the tax year goes on through the first fifteen days of the fourth: the second quarter's
+ * new rate does not count for these days (section 6621(b)(2)(B)). Neighbouring quarters at one rate are one period, as on Form 2210.
+ *
+ * @param from - Due date of the first installment.
+ * @param taxYear - The year whose tax is estimated.
+ * @param end - The 15th day of the fourth month after it.
+ * @param rates - Published rates and the assumed one.
+ * @returns The periods in order.
+ * @throws NotPublishedError where a day has no rate.
+ * @see 26 U.S.C. 6621(b)(2)(B), 6654(a)
+ */
+export function estimateRatePeriods(
+  from: CalendarDate,
+  taxYear: TaxYear,
+  end: CalendarDate,
+  rates: InterestRates
+): readonly EstimateRatePeriod[] {
+  const lastOfThirdMonth = addDays(dayAfterTaxYear(taxYear, 4, 1), -1);
+  const published = ratePeriods(from, lastOfThirdMonth < end ? lastOfThirdMonth : end, rates);
+  const periods: EstimateRatePeriod[] = [];
+  for (const { source, ...period } of published) {
+    const last = periods.at(-1);
+    const sources = source ? [source] : [];
+    if (last && last.divisor === period.divisor && last.rate.equals(period.rate)) {
+      const days = last.days + period.days;
+      periods[periods.length - 1] = {
+        ...last,
+        to: period.to,
+        days,
+        sources: [...last.sources, ...sources],
+      };
+    } else {
+      periods.push({ ...period, sources });
+    }
+  }
+  const last = periods.at(-1);
+  if (last && last.to < end) {
+    periods[periods.length - 1] = { ...last, to: end, days: daysBetween(last.from, end) };
+  }
+  return periods;
+}

@@ -1,0 +1,111 @@
+import { daysBetween, type CalendarDate } from "../../calendar/calendarDate";
+import { toCents, ZERO, type Decimal } from "../../money/dollars";
+import type { Rulebook } from "../../rules/rulebook";
+import type { Source } from "../../rules/source";
+import { dayAfterTaxYear } from "../dueDate/dayAfterTaxYear";
+import type { DisasterRelief } from "../dueDate/disasterRelief";
+import type { MovingRules } from "../dueDate/dueDate";
+import { installmentDueDate } from "../dueDate/installmentDueDate";
+import type { LatePayment } from "../interest/underpaymentInterest";
+import type { AssumedRate } from "../interest/underpaymentRate";
+import type { TaxYear } from "../taxYear";
+import { estimateRatePeriods } from "./estimateRatePeriods";
+import { installmentPayments } from "./installmentPayments";
+
+/** A year's estimates as they were paid. */
+export interface EstimatedTaxInput {
+  readonly taxYear: TaxYear;
+  /** Dollars, section 6654(d). */
+  readonly requiredAnnualPayment: Decimal;
+  readonly withholding: Decimal;
+  /** Estimated payments, in any order. */
+  readonly payments: readonly LatePayment[];
+  /** The day the rest was paid, if before the addition ends by itself. */
+  readonly paidOn?: CalendarDate | undefined;
+  readonly relief?: DisasterRelief | undefined;
+  readonly assumedRate?: AssumedRate | undefined;
+}
+
+/** What a part of an installment costs in one rate period. */
+export interface EstimateLine {
+  readonly installment: number;
+  readonly amount: Decimal;
+  readonly from: CalendarDate;
+  readonly to: CalendarDate;
+  readonly days: number;
+  readonly rate: Decimal;
+  readonly divisor: 365 | 366;
+  /** Dollars and cents: each line rounds, as on Form 2210. */
+  readonly addition: Decimal;
+  readonly sources: readonly Source[];
+}
+
+/** The addition with its lines. */
+export interface EstimatedTaxAddition {
+  readonly lines: readonly EstimateLine[];
+  /** Dollars and cents. */
+  readonly amount: Decimal;
+}
+
+const FOURTH_MONTH = 4;
+const FIFTEENTH = 15;
+const INSTALLMENTS = [1, 2, 3, 4] as const;
+
+/**
+ * Addition to tax for underpaid estimates.
+ *
+ * Each part of an installment bears the underpayment rate, not compounded, from its due date until it is paid or until the 15th day of
+ * the fourth month after the year, which no extension moves. A payment by the workday after a weekend is timely; one later counts
+ * from the 15th. Whether any addition is due at all (harbors, $1,000, no tax last year) lies in the required annual payment.
+ *
+ * @param input - Dollars and days.
+ * @param rules - Installment dates, holidays, postponements, rates.
+ * @returns The addition, line by line.
+ * @throws NotPublishedError where a rate or a date is not held.
+ * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b); Form 2210, regular method
+ */
+export function estimatedTaxAddition(
+  input: EstimatedTaxInput,
+  rules: MovingRules & Pick<Rulebook, "installments" | "underpaymentRate">
+): EstimatedTaxAddition {
+  const { taxYear, requiredAnnualPayment, withholding, payments, paidOn, relief } = input;
+  const dues = INSTALLMENTS.map((number) => installmentDueDate(taxYear, number, relief, rules));
+  const end = dayAfterTaxYear(taxYear, FOURTH_MONTH, FIFTEENTH);
+  const parts = installmentPayments(
+    dues,
+    requiredAnnualPayment.div(INSTALLMENTS.length),
+    withholding,
+    payments
+  );
+  const late = parts.filter((part) => (part.paidOn ?? paidOn ?? end) > part.due.lastDay);
+  const first = dues[0];
+  if (!first || late.length === 0) return { lines: [], amount: ZERO };
+  const rates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
+  const periods = estimateRatePeriods(first.countedFrom, taxYear, end, rates);
+
+  const lines = new Map<string, EstimateLine>();
+  for (const { installment, due, amount, paidOn: partPaidOn } of late) {
+    const stops = [partPaidOn ?? paidOn ?? end, end].reduce((one, other) =>
+      one < other ? one : other
+    );
+    for (const { from, to, rate, divisor, sources } of periods) {
+      const begins = from > due.countedFrom ? from : due.countedFrom;
+      const ends = to < stops ? to : stops;
+      if (begins >= ends) continue;
+      const key = `${String(installment)}|${begins}|${ends}`;
+      const together = amount.plus(lines.get(key)?.amount ?? ZERO);
+      const days = daysBetween(begins, ends);
+      const addition = toCents(together.times(days).times(rate).div(divisor));
+      const line = { installment, amount: together, from: begins, to: ends, days, rate, divisor };
+      lines.set(key, { ...line, addition, sources });
+    }
+  }
+  const inOrder = [...lines.values()].sort(
+    (one, other) =>
+      one.installment - other.installment ||
+      one.from.localeCompare(other.from) ||
+      one.to.localeCompare(other.to)
+  );
+  const amount = inOrder.reduce((sum, line) => sum.plus(line.addition), ZERO);
+  return { lines: inOrder, amount };
+}

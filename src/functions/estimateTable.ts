@@ -1,0 +1,43 @@
+import type { EstimatedTaxAddition } from "../calculation/estimatedTax/estimatedTaxAddition";
+import { ZERO } from "../money/dollars";
+import type { Source } from "../rules/source";
+import { citation, dayCell, EMPTY, fractionCell, moneyCell, type AnswerTable } from "./results";
+
+/** Headings of the working of the addition for underpaid estimates. */
+export const ESTIMATE_HEADINGS = [
+  "Installment",
+  "Amount",
+  "From",
+  "To",
+  "Days",
+  "Rate",
+  "Addition",
+  "Source",
+] as const;
+
+const ASSUMED = "assumed rate, not published";
+
+/** The law behind the rate of a line: the first and the last ruling where quarters at one rate are one period. */
+function rulings(sources: readonly Source[]): string {
+  const first = sources[0];
+  const last = sources.at(-1);
+  if (!first || !last) return ASSUMED;
+  return sources.length === 1 ? citation(first) : `${citation(first)} to ${citation(last)}`;
+}
+
+/** The working as cells: a row a line, or one row saying that nothing is charged. */
+export function estimateTable({ lines }: EstimatedTaxAddition): AnswerTable {
+  if (lines.length === 0) {
+    return [["Nothing charged", EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, moneyCell(ZERO), EMPTY]];
+  }
+  return lines.map(({ installment, amount, from, to, days, rate, addition, sources }) => [
+    installment,
+    moneyCell(amount),
+    dayCell(from),
+    dayCell(to),
+    days,
+    fractionCell(rate),
+    moneyCell(addition),
+    rulings(sources),
+  ]);
+}

@@ -1,0 +1,200 @@
+import {
+  estimatedTaxAddition,
+  type EstimatedTaxAddition,
+} from "../calculation/estimatedTax/estimatedTaxAddition";
+import { firstInstallment as firstOf } from "../calculation/estimatedTax/firstInstallment";
+import { requiredAnnualPayment } from "../calculation/estimatedTax/requiredAnnualPayment";
+import { toCents, ZERO } from "../money/dollars";
+import { entryOn } from "../rules/datedTable";
+import { rulebook } from "../rules/rulebook";
+import { optionalDay, taxYear as readTaxYear } from "./dayArguments";
+import { estimateTable, ESTIMATE_HEADINGS } from "./estimateTable";
+import { assumedRate as readAssumedRate, money, optionalMoney } from "./moneyArguments";
+import { payments as readPayments } from "./paymentArguments";
+import { moneyCell } from "./results";
+import { answered, answerRows, answerTable, single } from "./rows";
+import { filingStatus, yesNo } from "./wordArguments";
+
+/**
+ * Required annual payment of estimated tax: the lesser of 90% of this year's tax and 100% of last year's (110% above the income threshold); two thirds of this year's for farmers and fishers.
+ *
+ * @customfunction REQUIREDPAYMENT
+ * @param taxYear Year whose tax is estimated, such as 2026, or the last day of a fiscal year; one cell or a column.
+ * @param status Filing status that year: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
+ * @param currentTax Dollars of that year's tax, expected or known, with self-employment and the other taxes of the return.
+ * @param priorTax Dollars of tax on last year's return; leave empty if none was filed or the year was shorter than twelve months. 0 means no tax last year, so nothing is required.
+ * @param priorAdjustedGrossIncome Dollars of last year's adjusted gross income; above 150,000 (75,000 if separate) last year's share is 110%.
+ * @param [farmer] Yes if two thirds of gross income, this year or last, is from farming or fishing.
+ * @returns {any[][]} Dollars and cents.
+ * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a year before 2003.
+ * @see 26 U.S.C. 6654(d)(1)(B), (C), (i)(1)
+ * @example =EXT.REQUIREDPAYMENT(2026,"joint",11000,10000,60000) is 9,900.00; =EXT.REQUIREDPAYMENT(2026,"MFJ",30000,20000,160000) is 22,000.00
+ */
+export function requiredPayment(
+  taxYear: unknown[][],
+  status: unknown[][],
+  currentTax: unknown[][],
+  priorTax: unknown[][],
+  priorAdjustedGrossIncome: unknown[][],
+  farmer?: unknown[][]
+): unknown[][] {
+  const given = { taxYear, status, currentTax, priorTax, priorAdjustedGrossIncome, farmer };
+  return answerRows(given, (cells) => {
+    const input = {
+      taxYear: readTaxYear("taxYear", cells.taxYear),
+      status: filingStatus("status", cells.status),
+      currentTax: money("currentTax", cells.currentTax),
+      priorTax: optionalMoney("priorTax", cells.priorTax),
+      priorAdjustedGrossIncome: money("priorAdjustedGrossIncome", cells.priorAdjustedGrossIncome),
+      farmer: yesNo("farmer", cells.farmer),
+    };
+    return moneyCell(toCents(requiredAnnualPayment(input, rulebook)));
+  });
+}
+
+/**
+ * First estimate of a year's tax, due the day the extension of the year before is asked for: a quarter of the required annual payment less withholding, and less the overpayment applied.
+ *
+ * @customfunction FIRSTINSTALLMENT
+ * @param taxYear Year whose tax is estimated, such as 2026, or the last day of a fiscal year; one cell or a column.
+ * @param status Filing status that year: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
+ * @param expectedTax Dollars of tax expected for that year.
+ * @param priorTax Dollars of tax on last year's return; leave empty if none is filed or the year was shorter than twelve months.
+ * @param priorAdjustedGrossIncome Dollars of last year's adjusted gross income.
+ * @param [withholding] Dollars expected to be withheld in the year.
+ * @param [credited] Dollars of last year's overpayment applied to the year.
+ * @param [farmer] Yes if two thirds of gross income is from farming or fishing: then nothing is due in April.
+ * @returns {any[][]} Dollars and cents, rounded up to the cent; 0 where the tax after withholding stays below $1,000.
+ * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a year before 2003.
+ * @see 26 U.S.C. 6654(c), (d)(1)(A), (e)(1), (g)(1), (i)(1)
+ * @example =EXT.FIRSTINSTALLMENT(2026,"joint",24000,20000,120000,8000) is 3,000.00
+ */
+export function firstInstallment(
+  taxYear: unknown[][],
+  status: unknown[][],
+  expectedTax: unknown[][],
+  priorTax: unknown[][],
+  priorAdjustedGrossIncome: unknown[][],
+  withholding?: unknown[][],
+  credited?: unknown[][],
+  farmer?: unknown[][]
+): unknown[][] {
+  const given = {
+    ...{ taxYear, status, expectedTax, priorTax, priorAdjustedGrossIncome },
+    ...{ withholding, credited, farmer },
+  };
+  return answerRows(given, (cells) => {
+    const input = {
+      taxYear: readTaxYear("taxYear", cells.taxYear),
+      status: filingStatus("status", cells.status),
+      currentTax: money("expectedTax", cells.expectedTax),
+      priorTax: optionalMoney("priorTax", cells.priorTax),
+      priorAdjustedGrossIncome: money("priorAdjustedGrossIncome", cells.priorAdjustedGrossIncome),
+      withholding: optionalMoney("withholding", cells.withholding) ?? ZERO,
+      credited: optionalMoney("credited", cells.credited) ?? ZERO,
+      farmer: yesNo("farmer", cells.farmer),
+    };
+    return moneyCell(firstOf(input, rulebook));
+  });
+}
+
+interface EstimateCells {
+  readonly taxYear: unknown;
+  readonly requiredPayment: unknown;
+  readonly withholding: unknown;
+  readonly payments: unknown;
+  readonly paidOn: unknown;
+  readonly assumedRate: unknown;
+  readonly currentTax: unknown;
+}
+
+function additionOf(cells: EstimateCells): EstimatedTaxAddition {
+  const year = readTaxYear("taxYear", single("taxYear", cells.taxYear));
+  const withholding = money("withholding", single("withholding", cells.withholding));
+  const required = money("requiredPayment", single("requiredPayment", cells.requiredPayment));
+  const currentTax = optionalMoney("currentTax", single("currentTax", cells.currentTax));
+  const { leastTaxDue } = entryOn(rulebook.requiredAnnualPayment, year.lastDay).figures;
+  const tooLittle = currentTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
+  const input = {
+    taxYear: year,
+    requiredAnnualPayment: tooLittle ? ZERO : required,
+    withholding,
+    payments: readPayments("payments", cells.payments, year),
+    paidOn: optionalDay("paidOn", single("paidOn", cells.paidOn)),
+    assumedRate: readAssumedRate("assumedRate", single("assumedRate", cells.assumedRate)),
+  };
+  return estimatedTaxAddition(input, rulebook);
+}
+
+/**
+ * Addition to tax for underpaid estimates, by the regular method: each installment from its due date until it is paid or until April 15, at the interest rate, not compounded.
+ *
+ * @customfunction ESTIMATECHARGE
+ * @param taxYear Year whose estimates were paid, such as 2025, or the last day of a fiscal year.
+ * @param requiredPayment Dollars of the required annual payment, see REQUIREDPAYMENT; for farmers and fishers, whose one installment falls in January, work it by hand.
+ * @param withholding Dollars withheld in the year; counted in four equal parts on the due dates.
+ * @param payments Estimated payments as rows of day and amount, in any order; an overpayment applied counts on the first due date.
+ * @param [paidOn] Day the rest was paid, if before April 15: a payment with the extension ends the addition.
+ * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
+ * @param [currentTax] Dollars of the year's tax: if given, nothing is charged where less than $1,000 is left after withholding.
+ * @returns Dollars and cents; each line of the working rounds, as on Form 2210.
+ * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a year or rate that is not held.
+ * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b)
+ * @example =EXT.ESTIMATECHARGE(2025,8000,8000,) is 0.00
+ */
+export function estimateCharge(
+  taxYear: unknown,
+  requiredPayment: unknown,
+  withholding: unknown,
+  payments: unknown[][],
+  paidOn?: unknown,
+  assumedRate?: unknown,
+  currentTax?: unknown
+): unknown {
+  const cells = {
+    taxYear,
+    requiredPayment,
+    withholding,
+    payments,
+    paidOn,
+    assumedRate,
+    currentTax,
+  };
+  return answered(() => moneyCell(additionOf(cells).amount));
+}
+
+/**
+ * The working of ESTIMATECHARGE: installment, amount, from, to, days, rate, addition, law; the additions add up to it. Spills; put it outside tables.
+ *
+ * @customfunction ESTIMATELINES
+ * @param taxYear Year whose estimates were paid, such as 2025, or the last day of a fiscal year.
+ * @param requiredPayment Dollars of the required annual payment, see REQUIREDPAYMENT.
+ * @param withholding Dollars withheld in the year; counted in four equal parts on the due dates.
+ * @param payments Estimated payments as rows of day and amount, in any order.
+ * @param [paidOn] Day the rest was paid, if before April 15.
+ * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
+ * @param [currentTax] Dollars of the year's tax: if given, nothing is charged where less than $1,000 is left after withholding.
+ * @returns {any[][]} A header row, then a row for each part of an installment in each rate period.
+ * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a year or rate that is not held.
+ * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b)
+ */
+export function estimateLines(
+  taxYear: unknown,
+  requiredPayment: unknown,
+  withholding: unknown,
+  payments: unknown[][],
+  paidOn?: unknown,
+  assumedRate?: unknown,
+  currentTax?: unknown
+): unknown[][] {
+  const cells = {
+    taxYear,
+    requiredPayment,
+    withholding,
+    payments,
+    paidOn,
+    assumedRate,
+    currentTax,
+  };
+  return answerTable(ESTIMATE_HEADINGS, () => estimateTable(additionOf(cells)));
+}
