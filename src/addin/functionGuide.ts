@@ -1,5 +1,7 @@
+import { accountGuide } from "./accountGuide";
 import { chargesGuide } from "./chargesGuide";
 import { datesGuide } from "./datesGuide";
+import { estimatesGuide } from "./estimatesGuide";
 import type { GuideFunction } from "./guideFunction";
 import { requestGuide } from "./requestGuide";
 import { rulesGuide } from "./rulesGuide";
@@ -9,5 +11,7 @@ export const functionGuide: readonly GuideFunction[] = [
   ...datesGuide,
   ...requestGuide,
   ...chargesGuide,
+  ...accountGuide,
+  ...estimatesGuide,
   ...rulesGuide,
 ];

@@ -17,7 +17,7 @@ export const LEDGER_HEADINGS = [
 
 const LABELS: Readonly<Record<LedgerEvent, string>> = {
   "tax due": "Tax due",
-  payment: "Payment: to the tax first, then additions, then interest",
+  payment: "Payment, to the tax first",
   "return due": "Return due",
   "return filed": "Return filed",
 };

@@ -2,6 +2,8 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { addAssumptionsSheet } from "./assumptionsSheet";
 import { addClientsSheet } from "./clientsSheet";
+import { addEstimatesSheet } from "./estimatesSheet";
+import { addLedgerSheet } from "./ledgerSheet";
 import { addOneClientSheet } from "./oneClientSheet";
 import { addReadMeSheet } from "./readMeSheet";
 import { addRulesSheet } from "./rulesSheet";
@@ -15,6 +17,8 @@ export function seasonWorkbook(): Workbook {
   addClientsSheet(workbook);
   addTotalsSheet(workbook);
   addWhatIfSheet(workbook);
+  addLedgerSheet(workbook);
+  addEstimatesSheet(workbook);
   addOneClientSheet(workbook);
   addAssumptionsSheet(workbook);
   addRulesSheet(workbook);

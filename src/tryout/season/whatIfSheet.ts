@@ -60,4 +60,14 @@ export function addWhatIfSheet(workbook: Workbook): void {
       );
     }
   }
+  const below = top + SHARES.length + 3;
+  putLabel(sheet, cellAddress(below, left), "Paid and filed on the day, in one formula");
+  const extras = `${cellAddress(top + 1, left)}:${cellAddress(top + SHARES.length, left)}`;
+  const days = `${cellAddress(top, left + 1)}:${cellAddress(top, left + DAYS.length)}`;
+  const { taxYear, totalTax, payments, paidWithRequest, extended, state, filer } = CHOICE;
+  putFormula(
+    sheet,
+    cellAddress(below + 1, left),
+    `EXT.WHATIF(${taxYear},${totalTax},${payments}+${paidWithRequest},${extras},${days},${extended},${state},${filer},AssumedRate)`
+  );
 }

@@ -8,6 +8,8 @@ import { cellAddress, columnNumber } from "../workbook/cellAddress";
 import { CLIENTS_SHEET, clientColumn } from "../season/clientsSheet";
 import { SEASON_CLIENTS } from "../season/clients";
 import { OVERALL_CORNER, TOTALS_SHEET } from "../season/totalsSheet";
+import { ESTIMATES_CORNER, ESTIMATES_SHEET } from "../season/estimatesSheet";
+import { LEDGER_CORNER, LEDGER_SHEET } from "../season/ledgerSheet";
 import { WHAT_IF_CORNER, WHAT_IF_SHEET } from "../season/whatIfSheet";
 import { type TextColumn, textTable } from "./textTable";
 
@@ -86,21 +88,56 @@ function totalLines(workbook: Workbook, width: number): string[] {
   return block(sheet, ["Altogether", ""], [column, column + 1], row, count, width);
 }
 
-function whatIfLines(workbook: Workbook, width: number): string[] {
-  const sheet = sheetOf(workbook, WHAT_IF_SHEET);
-  const { row, column } = WHAT_IF_CORNER;
+/** The rows and columns of a table on a sheet, from its corner as far as it is filled. */
+function tableLines(
+  sheet: Worksheet,
+  { row, column }: { readonly row: number; readonly column: number },
+  shown: (heading: string) => boolean,
+  width: number
+): string[] {
   const columns: number[] = [];
-  while (sheet.getCell(row, column + columns.length).value !== null) {
-    columns.push(column + columns.length);
+  let last = column;
+  for (; sheet.getCell(row, last).value !== null; last += 1) {
+    if (shown(getCellDisplayText(sheet.getCell(row, last)))) columns.push(last);
   }
   const headings = columns.map((number) => getCellDisplayText(sheet.getCell(row, number)));
   let count = 0;
   while (sheet.getCell(row + 1 + count, column).value !== null) count += 1;
-  const client = getCellDisplayText(sheet.getCell(cellAddress(1, 2)));
+  return block(sheet, headings, columns, row + 1, count, width);
+}
+
+const EVERY = (): boolean => true;
+const UNSHOWN_OF_LEDGER = ["Source", "Overpaid"];
+
+function chosenClient(sheet: Worksheet): string {
+  return getCellDisplayText(sheet.getCell(cellAddress(1, 2)));
+}
+
+function whatIfLines(workbook: Workbook, width: number): string[] {
+  const sheet = sheetOf(workbook, WHAT_IF_SHEET);
   return [
-    `What if ${client} sent more with the request (down) and paid the rest on another day (across):`,
+    `What if ${chosenClient(sheet)} sent more with the request (down) and paid the rest on another day (across):`,
     "",
-    ...block(sheet, headings, columns, row + 1, count, width),
+    ...tableLines(sheet, WHAT_IF_CORNER, EVERY, width),
+  ];
+}
+
+function ledgerLines(workbook: Workbook, width: number): string[] {
+  const sheet = sheetOf(workbook, LEDGER_SHEET);
+  const shown = (heading: string): boolean => !UNSHOWN_OF_LEDGER.includes(heading);
+  return [
+    `If ${chosenClient(sheet)} pays in parts:`,
+    "",
+    ...tableLines(sheet, LEDGER_CORNER, shown, width),
+  ];
+}
+
+function estimateLines(workbook: Workbook, width: number): string[] {
+  const sheet = sheetOf(workbook, ESTIMATES_SHEET);
+  return [
+    "First estimates of the new year, due the same day:",
+    "",
+    ...tableLines(sheet, ESTIMATES_CORNER, EVERY, width),
   ];
 }
 
@@ -112,5 +149,9 @@ export function seasonReport(workbook: Workbook, width: number): string[] {
     ...totalLines(workbook, width),
     "",
     ...whatIfLines(workbook, width),
+    "",
+    ...ledgerLines(workbook, width),
+    "",
+    ...estimateLines(workbook, width),
   ];
 }
