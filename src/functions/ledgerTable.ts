@@ -7,11 +7,12 @@ export const LEDGER_HEADINGS = [
   "Event",
   "Amount",
   "Tax left",
-  "Overpaid",
   "Failure to file so far",
   "Failure to pay so far",
   "Interest so far",
   "Charges so far",
+  "Charges left",
+  "Overpaid",
   "Source",
 ] as const;
 
@@ -25,18 +26,18 @@ const LABELS: Readonly<Record<LedgerEvent, string>> = {
 /** The running account as cells, a row an event. */
 export function ledgerTable(rows: readonly LedgerRow[]): AnswerTable {
   return rows.map((row) => {
-    const { day, event, amount, taxLeft, overpaid, failureToFile, failureToPay, interest, source } =
-      row;
+    const { day, event, amount, failureToFile, failureToPay, interest, source } = row;
     return [
       dayCell(day),
       LABELS[event],
       optional(amount, moneyCell),
-      moneyCell(taxLeft),
-      moneyCell(overpaid),
+      moneyCell(row.taxLeft),
       moneyCell(failureToFile),
       moneyCell(failureToPay),
       moneyCell(interest),
       moneyCell(failureToFile.plus(failureToPay).plus(interest)),
+      moneyCell(row.chargesLeft),
+      moneyCell(row.overpaid),
       citation(source),
     ];
   });

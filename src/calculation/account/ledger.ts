@@ -15,7 +15,9 @@ export interface LedgerRow {
   /** Dollars due or paid; nothing where a day only passes or the return is filed. */
   readonly amount: Decimal | undefined;
   readonly taxLeft: Decimal;
-  /** Dollars paid beyond the tax. */
+  /** Dollars of charges so far that payments beyond the tax have not met. */
+  readonly chargesLeft: Decimal;
+  /** Dollars paid beyond the tax and the charges so far. */
   readonly overpaid: Decimal;
   /** Dollars and cents so far. */
   readonly failureToFile: Decimal;
@@ -102,16 +104,18 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
       },
       rules
     );
+    const failureToFile = toCents(soFar.failureToFile.amount);
+    const failureToPay = excused ? ZERO : toCents(soFar.failureToPay.amount);
+    const interest = toCents(soFar.interestOnTax.amount).plus(
+      toCents(soFar.interestOnAddition.amount)
+    );
+    const charged = failureToFile.plus(failureToPay).plus(interest);
+    const beyondTax = atLeastZero(paid.minus(totalTax));
     return {
-      day,
-      event,
-      amount,
+      ...{ day, event, amount, failureToFile, failureToPay, interest, source },
       taxLeft: atLeastZero(totalTax.minus(paid)),
-      overpaid: atLeastZero(paid.minus(totalTax)),
-      failureToFile: toCents(soFar.failureToFile.amount),
-      failureToPay: excused ? ZERO : toCents(soFar.failureToPay.amount),
-      interest: toCents(soFar.interestOnTax.amount).plus(toCents(soFar.interestOnAddition.amount)),
-      source,
+      chargesLeft: atLeastZero(charged.minus(beyondTax)),
+      overpaid: atLeastZero(beyondTax.minus(charged)),
     };
   });
 }

@@ -107,7 +107,7 @@ function tableLines(
 }
 
 const EVERY = (): boolean => true;
-const UNSHOWN_OF_LEDGER = ["Source", "Overpaid"];
+const UNSHOWN_OF_LEDGER = ["Source"];
 
 function chosenClient(sheet: Worksheet): string {
   return getCellDisplayText(sheet.getCell(cellAddress(1, 2)));
