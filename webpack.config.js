@@ -15,6 +15,9 @@ const wrapperFiles = [
   "charges",
   "account",
   "estimates",
+  "taxes",
+  "deductions",
+  "liability",
   "season",
   "rulesInForce",
 ].map((family) => path.join(root, "src", "functions", `${family}.ts`));

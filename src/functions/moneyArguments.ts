@@ -27,7 +27,7 @@ function fromText(text: string): Decimal | undefined {
   return bracketed || signed ? amount.negated() : amount;
 }
 
-function moneyOf(name: string, value: CellValue): Decimal {
+function signedOf(name: string, value: CellValue): Decimal {
   const amount =
     typeof value === "number" && Number.isFinite(value)
       ? fromNumber(value)
@@ -36,11 +36,16 @@ function moneyOf(name: string, value: CellValue): Decimal {
         : undefined;
   if (amount === undefined)
     throw new InputError(name, `${shown(value)} is not an amount in dollars`);
+  if (amount.abs().greaterThanOrEqualTo(TOO_MUCH)) {
+    throw new InputError(name, `${shown(value)} is too large to be held to the cent`);
+  }
+  return amount;
+}
+
+function moneyOf(name: string, value: CellValue): Decimal {
+  const amount = signedOf(name, value);
   if (amount.isNegative() && !amount.isZero()) {
     throw new InputError(name, `${shown(value)} is negative; give dollars, zero or more`);
-  }
-  if (amount.greaterThanOrEqualTo(TOO_MUCH)) {
-    throw new InputError(name, `${shown(value)} is too large to be held to the cent`);
   }
   return amount;
 }
@@ -56,6 +61,13 @@ export function money(name: string, cell: unknown): Decimal {
   const value = cellValue(cell);
   if (isBlank(value)) throw new InputError(name, "is empty; give dollars, 0 if there is nothing");
   return moneyOf(name, value);
+}
+
+/** Reads an amount that may be a loss; like `money`, an empty cell is refused. */
+export function signedMoney(name: string, cell: unknown): Decimal {
+  const value = cellValue(cell);
+  if (isBlank(value)) throw new InputError(name, "is empty; give dollars, 0 if there is nothing");
+  return signedOf(name, value);
 }
 
 /** Reads an amount that may be left out. */

@@ -1,12 +1,9 @@
 import type { LatePayment } from "../calculation/interest/underpaymentInterest";
 import type { TaxYear } from "../calculation/taxYear";
-import { addDays, addMonths, lastDayOfMonth } from "../calendar/calendarDate";
 import { InputError } from "../inputError";
 import { isEmptyCell } from "./cells";
 import { day as readDay } from "./dayArguments";
 import { money } from "./moneyArguments";
-
-const MONTHS_OF_A_YEAR = 12;
 
 /**
  * Reads payments from rows of day and amount, in any order; empty rows are passed over.
@@ -24,7 +21,7 @@ export function payments(
 ): readonly LatePayment[] {
   if (argument === null || argument === undefined) return [];
   const rows = Array.isArray(argument) ? (argument as readonly unknown[]) : [argument];
-  const begins = addDays(lastDayOfMonth(addMonths(taxYear.lastDay, -MONTHS_OF_A_YEAR)), 1);
+  const begins = taxYear.firstDay;
   const found: LatePayment[] = [];
   rows.forEach((row, index) => {
     const cells = Array.isArray(row) ? (row as readonly unknown[]) : [row];

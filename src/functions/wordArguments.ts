@@ -90,6 +90,19 @@ export function installmentNumber(name: string, cell: unknown): InstallmentNumbe
   throw new InputError(name, `${shown(value)} is no installment; give 1, 2, 3 or 4`);
 }
 
+/** Reads a small count, such as of children; blank is none. */
+export function count(name: string, cell: unknown, most: number): number {
+  const value = cellValue(cell);
+  if (isBlankOrZero(value)) return 0;
+  const number = typeof value === "string" ? Number(value) : value;
+  if (typeof number === "number" && Number.isInteger(number) && number > 0 && number <= most)
+    return number;
+  throw new InputError(
+    name,
+    `${shown(value)} is no count; give a whole number from 0 to ${String(most)}`
+  );
+}
+
 /** Reads the name of a rules table: its id or its title, with spaces or hyphens. */
 export function figure(name: string, cell: unknown): RuleTable {
   const value = cellValue(cell);

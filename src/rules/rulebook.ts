@@ -16,6 +16,7 @@ import underpaymentRate from "../../rules/underpayment-rate.json";
 import { calendarDate, type CalendarDate } from "../calendar/calendarDate";
 import type { HolidayRule, Observance } from "../calendar/legalHoliday";
 import { readDatedTable } from "./datedTable";
+import { liabilityTables } from "./liabilityTables";
 import { oneOf, readListTable } from "./listTable";
 
 const OBSERVANCES: readonly Observance[] = [
@@ -123,6 +124,7 @@ export const rulebook = {
     what: row.what,
   })),
   extensionPaymentPresumption: readDatedTable(presumption, ["shareToPay"]),
+  ...liabilityTables,
 };
 
 /** Every rule the add-in holds, typed. */

@@ -1,4 +1,4 @@
-import { addDays, addMonths, lastDayOfMonth, type CalendarDate } from "../../calendar/calendarDate";
+import { addDays, type CalendarDate } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
 import type { CompanionDate, Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -7,7 +7,7 @@ import type { Circumstances, DateMove, DueDate } from "../dueDate/dueDate";
 import { installmentDueDate, type InstallmentNumber } from "../dueDate/installmentDueDate";
 import type { ReturnDateRules } from "../dueDate/returnDueDate";
 import type { Filer } from "../filer";
-import type { TaxYear } from "../taxYear";
+import { yearAfter, type TaxYear } from "../taxYear";
 
 /** A date of the client's season. */
 export interface SeasonDate {
@@ -54,7 +54,7 @@ export function seasonCalendar(
     "extended return": extended,
   } satisfies Record<CompanionDate["follows"], DueDate>;
 
-  const newYear: TaxYear = { lastDay: lastDayOfMonth(addMonths(taxYear.lastDay, 12)) };
+  const newYear = yearAfter(taxYear);
   const newYearHeld = newYear.lastDay <= rules.installments.knownThrough;
   const estimates = newYearHeld
     ? ESTIMATES.map(([number, what]) =>

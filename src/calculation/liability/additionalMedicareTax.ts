@@ -1,0 +1,35 @@
+import { atLeastZero, type Decimal } from "../../money/dollars";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
+import type { FilingStatus } from "../filingStatus";
+import type { TaxYear } from "../taxYear";
+
+/**
+ * Additional Medicare tax on wages and self-employment income above the threshold; wages use the threshold up first.
+ *
+ * @param taxYear - The year of the return.
+ * @param status - Filing status; all but joint and separate share one threshold, a surviving spouse too.
+ * @param wages - Dollars of Medicare wages, of both spouses on a joint return.
+ * @param netEarnings - Dollars of net earnings from self-employment (92.35% of profit); losses do not count.
+ * @param rules - Rate and thresholds.
+ * @returns Dollars, not rounded.
+ * @throws NotPublishedError for a year before 2022.
+ * @see 26 U.S.C. 3101(b)(2), 1401(b)(2); Form 8959
+ *
+ * @example
+ * additionalMedicareTax(2025, "single", 225_000, 0) //=> 225
+ */
+export function additionalMedicareTax(
+  taxYear: TaxYear,
+  status: FilingStatus,
+  wages: Decimal,
+  netEarnings: Decimal,
+  rules: Pick<Rulebook, "additionalMedicareTax">
+): Decimal {
+  const { figures } = entryOn(rules.additionalMedicareTax, taxYear.firstDay);
+  const threshold = status === "joint" || status === "separate" ? figures[status] : figures.single;
+  const onWages = atLeastZero(wages.minus(threshold));
+  const left = atLeastZero(threshold.minus(wages));
+  const onEarnings = atLeastZero(atLeastZero(netEarnings).minus(left));
+  return onWages.plus(onEarnings).times(figures.rate);
+}

@@ -1,0 +1,124 @@
+import { atLeastZero, toWholeDollars, ZERO, type Decimal } from "../../money/dollars";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
+import type { FilingStatus } from "../filingStatus";
+import type { TaxYear } from "../taxYear";
+import { capitalGain } from "./capitalGain";
+import type { LiabilityLine } from "./liabilityLine";
+import { item, type ReturnItem, type ReturnItems } from "./returnItems";
+import { selfEmploymentTax } from "./selfEmploymentTax";
+import { taxableBenefits } from "./taxableBenefits";
+
+/** Income down to adjusted gross income, with what later steps need of it. */
+export interface GrossIncome {
+  readonly lines: readonly LiabilityLine[];
+  readonly adjustedGrossIncome: Decimal;
+  readonly selfEmploymentTax: Decimal;
+  readonly netEarnings: Decimal;
+  readonly preferential: Decimal;
+  readonly netInvestmentIncome: Decimal;
+}
+
+type GrossIncomeRules = Pick<
+  Rulebook,
+  "capitalLossLimit" | "selfEmploymentTax" | "socialSecurityBenefits"
+>;
+
+const PLAIN: readonly (readonly [ReturnItem, string])[] = [
+  ["wages", "Wages"],
+  ["interest", "Taxable interest"],
+  ["ordinaryDividends", "Ordinary dividends"],
+  ["retirementDistributions", "Retirement distributions"],
+  ["pensions", "Pensions"],
+  ["businessProfit", "Business profit or loss"],
+  ["rentalIncome", "Rental income or loss"],
+  ["partnershipIncome", "Partnership, S corporation, trust income or loss"],
+  ["unemployment", "Unemployment compensation"],
+  ["otherIncome", "Other income"],
+];
+
+/**
+ * Adjusted gross income from the items known.
+ *
+ * Losses from rentals and partnerships count as given: whether they may is not worked out. On a joint return wages use up the
+ * Social Security wage base only where they are given as the business owner's own, the cautious way.
+ *
+ * @param taxYear - The year of the return.
+ * @param status - Filing status.
+ * @param items - What is known, dollars.
+ * @param rules - Self-employment tax, loss limit, benefits.
+ * @returns The lines and the amounts that later steps need, each line in whole dollars.
+ * @throws NotPublishedError for a year whose figures are not held.
+ * @see 26 U.S.C. 61, 62(a), 86, 164(f), 1211(b)
+ */
+export function grossIncome(
+  taxYear: TaxYear,
+  status: FilingStatus,
+  items: ReturnItems,
+  rules: GrossIncomeRules
+): GrossIncome {
+  const begins = taxYear.firstDay;
+  const plain = PLAIN.map(([name, what]) => ({
+    what,
+    amount: toWholeDollars(item(items, name)),
+    source: undefined,
+  }));
+  const longTerm = item(items, "longTermGain");
+  const gain = capitalGain(taxYear, status, longTerm, item(items, "shortTermGain"), rules);
+  const gainLine = {
+    what: "Capital gain or loss",
+    amount: toWholeDollars(gain.inIncome),
+    source: entryOn(rules.capitalLossLimit, begins).source,
+  };
+
+  const profit = item(items, "businessProfit");
+  const ownerWages = items.ownerWages ?? (status === "joint" ? ZERO : item(items, "wages"));
+  const employment = toWholeDollars(selfEmploymentTax(taxYear, profit, ownerWages, rules));
+  const { figures, source: employmentSource } = entryOn(rules.selfEmploymentTax, begins);
+  const half = toWholeDollars(employment.div(2));
+  const adjustments = toWholeDollars(item(items, "adjustments"));
+
+  const beforeBenefits = [...plain, gainLine].reduce((sum, { amount }) => sum.plus(amount), ZERO);
+  const otherIncome = beforeBenefits
+    .minus(half)
+    .minus(adjustments)
+    .plus(item(items, "taxExemptInterest"));
+  const benefits = item(items, "socialSecurityBenefits");
+  const taxable = taxableBenefits(taxYear, status, benefits, atLeastZero(otherIncome), rules);
+  const benefitsLine = {
+    what: "Taxable Social Security benefits",
+    amount: toWholeDollars(taxable.plus(item(items, "taxableSocialSecurity"))),
+    source: entryOn(rules.socialSecurityBenefits, begins).source,
+  };
+  const total = beforeBenefits.plus(benefitsLine.amount);
+  const adjustedGrossIncome = total.minus(half).minus(adjustments);
+  const shown = [...plain, gainLine, benefitsLine].filter(({ amount }) => !amount.isZero());
+  const halfLine = {
+    what: "Less half of self-employment tax",
+    amount: half.negated(),
+    source: employmentSource,
+  };
+  const adjustmentLine = {
+    what: "Less other adjustments",
+    amount: adjustments.negated(),
+    source: undefined,
+  };
+  return {
+    lines: [
+      ...shown,
+      { what: "Total income", amount: total, source: undefined },
+      ...[halfLine, adjustmentLine].filter(({ amount }) => !amount.isZero()),
+      { what: "Adjusted gross income", amount: adjustedGrossIncome, source: undefined },
+    ],
+    adjustedGrossIncome,
+    selfEmploymentTax: employment,
+    netEarnings: atLeastZero(profit).times(figures.netEarningsShare),
+    preferential: gain.preferential.plus(item(items, "qualifiedDividends")),
+    netInvestmentIncome: atLeastZero(
+      item(items, "interest")
+        .plus(item(items, "ordinaryDividends"))
+        .plus(gain.inIncome)
+        .plus(item(items, "rentalIncome"))
+    ),
+  };
+}

@@ -1,0 +1,41 @@
+import { atLeastZero, Decimal } from "../../money/dollars";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
+import type { FilingStatus } from "../filingStatus";
+import type { TaxYear } from "../taxYear";
+import { gainTax } from "./gainTax";
+import { ordinaryTax } from "./ordinaryTax";
+
+/**
+ * Income tax, line 16: table or worksheet, with net capital gain and qualified dividends at their own rates.
+ *
+ * The steps of the worksheet for qualified dividends and capital gain, which gives the smaller of the tax with the preferential
+ * rates and the tax without. Gains at 25% and 28% are not worked out.
+ *
+ * @param taxYear - The year of the return.
+ * @param status - Filing status.
+ * @param taxableIncome - Dollars, preferential income included.
+ * @param preferential - Dollars of net long-term gain and qualified dividends.
+ * @param rules - Rates and edges.
+ * @returns Dollars, rounded as far as the Tax Table rounds.
+ * @throws NotPublishedError for a year whose rates are not held.
+ * @see 26 U.S.C. 1(h), (j)(5); Instructions for Form 1040, line 16
+ *
+ * @example
+ * incomeTax(2025, "single", 60_000, 0) //=> 8119
+ */
+export function incomeTax(
+  taxYear: TaxYear,
+  status: FilingStatus,
+  taxableIncome: Decimal,
+  preferential: Decimal,
+  rules: Pick<Rulebook, "incomeTaxRates" | "capitalGainRates">
+): Decimal {
+  const all = ordinaryTax(taxYear, status, taxableIncome, rules);
+  if (!preferential.greaterThan(0)) return all;
+  const ordinary = atLeastZero(taxableIncome.minus(preferential));
+  const gain = Decimal.min(taxableIncome, preferential);
+  const { figures } = entryOn(rules.capitalGainRates, taxYear.firstDay);
+  const onGain = gainTax(status, ordinary, gain, figures);
+  return Decimal.min(ordinaryTax(taxYear, status, ordinary, rules).plus(onGain), all);
+}

@@ -1,0 +1,33 @@
+import { atLeastZero, Decimal, ZERO } from "../../money/dollars";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
+import type { TaxYear } from "../taxYear";
+
+/**
+ * Self-employment tax: Social Security up to the wage base, which wages use up first, and Medicare on all net earnings.
+ *
+ * @param taxYear - The year of the return.
+ * @param profit - Dollars of net profit; net earnings are 92.35% of it, and nothing is due on less than $400 of them.
+ * @param wages - Dollars of wages of the same person that bore Social Security tax.
+ * @param rules - Rates and the wage base by year.
+ * @returns Dollars, not rounded; half of it is deducted from income.
+ * @throws NotPublishedError for a year whose wage base is not held.
+ * @see 26 U.S.C. 1401(a), (b)(1), 1402(a)(12), (b); Schedule SE
+ *
+ * @example
+ * selfEmploymentTax(2025, 100_000, 0) //=> 14129.55
+ */
+export function selfEmploymentTax(
+  taxYear: TaxYear,
+  profit: Decimal,
+  wages: Decimal,
+  rules: Pick<Rulebook, "selfEmploymentTax">
+): Decimal {
+  const { figures } = entryOn(rules.selfEmploymentTax, taxYear.firstDay);
+  const netEarnings = atLeastZero(profit).times(figures.netEarningsShare);
+  if (netEarnings.lessThan(figures.leastNetEarnings)) return ZERO;
+  const room = atLeastZero(figures.wageBase.minus(wages));
+  return Decimal.min(netEarnings, room)
+    .times(figures.socialSecurityRate)
+    .plus(netEarnings.times(figures.medicareRate));
+}

@@ -1,0 +1,111 @@
+import { closest } from "fastest-levenshtein";
+import {
+  MAY_BE_NEGATIVE,
+  type ReturnItem,
+  type ReturnItems,
+} from "../calculation/liability/returnItems";
+import { InputError } from "../inputError";
+import { ZERO, type Decimal } from "../money/dollars";
+import { cellValue, isBlank, isBlankOrZero, isEmptyCell, shown } from "./cells";
+import { ITEM_LABELS } from "./itemLabels";
+import { money, signedMoney } from "./moneyArguments";
+import { yesNo } from "./wordArguments";
+
+/** Items that count persons. */
+const COUNTS: readonly ReturnItem[] = ["childrenUnder17", "otherDependents", "aged", "blind"];
+const LONGEST_COMPARED = 60;
+
+/** A label as it is compared: small letters, everything but letters and digits taken for a space. */
+function plainLabel(text: string): string {
+  return text
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, " ")
+    .trim();
+}
+
+const items = new Map<string, ReturnItem>();
+const firstLabels = new Map<ReturnItem, string>();
+for (const [name, labels] of Object.entries(ITEM_LABELS)) {
+  for (const label of labels) items.set(plainLabel(label), name as ReturnItem);
+  firstLabels.set(name as ReturnItem, labels[0] ?? name);
+}
+const everyLabel = [...items.keys()];
+
+function itemOf(place: string, text: string): ReturnItem {
+  const label = plainLabel(text);
+  const known = items.get(label);
+  if (known) return known;
+  const nearest = items.get(closest(label.slice(0, LONGEST_COMPARED), everyLabel));
+  const name = nearest === undefined ? "wages" : (firstLabels.get(nearest) ?? nearest);
+  throw new InputError(
+    place,
+    `"${text.slice(0, LONGEST_COMPARED)}" is no label of a return; the nearest is "${name}"`
+  );
+}
+
+function amountOf(place: string, name: ReturnItem, cell: unknown): Decimal {
+  if (name === "specifiedService") return yesNo(place, cell) ? ZERO.plus(1) : ZERO;
+  const amount = MAY_BE_NEGATIVE.includes(name) ? signedMoney(place, cell) : money(place, cell);
+  if (COUNTS.includes(name) && (!amount.isInteger() || amount.greaterThan(30))) {
+    throw new InputError(place, `${shown(cellValue(cell))} is no number of persons`);
+  }
+  return amount;
+}
+
+/** A row of label and amount, its label understood. */
+export interface LabelledRow {
+  /** The row, as a message names it. */
+  readonly place: string;
+  readonly item: ReturnItem;
+  readonly cell: unknown;
+}
+
+/**
+ * Reads rows of label and amount; empty rows and labels without an amount are passed over.
+ *
+ * @param name - The argument, for the message.
+ * @param argument - A block two columns wide.
+ * @returns The rows that say something.
+ * @throws InputError naming the row at fault, and the nearest label where one is unknown.
+ */
+export function labelledRows(name: string, argument: unknown): readonly LabelledRow[] {
+  const rows = Array.isArray(argument) ? (argument as readonly unknown[]) : [argument];
+  const found: LabelledRow[] = [];
+  rows.forEach((row, index) => {
+    const cells = Array.isArray(row) ? (row as readonly unknown[]) : [row];
+    if (cells.length !== 2) {
+      throw new InputError(
+        name,
+        `is ${String(cells.length)} columns wide; give two, label and amount`
+      );
+    }
+    const place = `${name} row ${String(index + 1)}`;
+    const [label, cell] = [cellValue(cells[0]), cells[1]];
+    if (isBlank(label) || label === 0) {
+      if (isBlankOrZero(cellValue(cell))) return;
+      throw new InputError(place, `${shown(cellValue(cell))} stands without a label`);
+    }
+    const item = itemOf(place, String(label));
+    if (!isEmptyCell(cell)) found.push({ place, item, cell });
+  });
+  return found;
+}
+
+/**
+ * Reads what is known of a return from rows of label and amount, in any order; repeated labels add up.
+ *
+ * @param name - The argument, for the message.
+ * @param argument - A block two columns wide.
+ * @returns The items by name.
+ * @throws InputError naming the row at fault, and the nearest label where one is unknown.
+ */
+export function returnItems(name: string, argument: unknown): ReturnItems {
+  const found: Partial<Record<ReturnItem, Decimal>> = {};
+  for (const { place, item, cell } of labelledRows(name, argument)) {
+    found[item] = (found[item] ?? ZERO).plus(amountOf(place, item, cell));
+  }
+  if (Object.keys(found).length === 0) {
+    throw new InputError(name, "has no item in it; give rows of label and amount");
+  }
+  return found;
+}

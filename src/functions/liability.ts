@@ -1,0 +1,110 @@
+import { projectedTax } from "../calculation/liability/projectedTax";
+import { totalPayments } from "../calculation/liability/totalPayments";
+import { totalTax, type TotalTax } from "../calculation/liability/totalTax";
+import { toCents } from "../money/dollars";
+import { rulebook } from "../rules/rulebook";
+import { changes as readChanges } from "./changeArguments";
+import { taxYear as readTaxYear } from "./dayArguments";
+import { returnItems } from "./itemArguments";
+import { money } from "./moneyArguments";
+import { citation, EMPTY, moneyCell, wholeDollarCell } from "./results";
+import { answered, answerTable, single } from "./rows";
+import { filingStatus } from "./wordArguments";
+
+const LEFT_OUT =
+  "An estimate, not a return. Left out: gains at 25 and 28%, loss limits on rentals and partnerships, several businesses, foreign income, education and energy credits unless given as credits, the refundable child credit, health premiums, kiddie tax, farm averaging.";
+
+function estimate(taxYear: unknown, status: unknown, items: unknown): TotalTax {
+  const year = readTaxYear("taxYear", single("taxYear", taxYear));
+  const who = filingStatus("status", single("status", status));
+  return totalTax(year, who, returnItems("items", items), rulebook);
+}
+
+/**
+ * Estimate of total tax, line 4 of the request, from what is known of the return. A good-faith estimate, not a return.
+ *
+ * @customfunction LIABILITY
+ * @param taxYear Tax year such as 2025, or the last day of a fiscal year.
+ * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
+ * @param items Rows of label and amount, such as wages, interest, business profit, children under 17; in any order, repeated labels add up.
+ * @returns Whole dollars.
+ * @throws `#VALUE!` for a label nobody knows, naming the nearest and the row, or an amount that cannot be read; `#N/A` for a year whose figures are not held.
+ * @see Form 1040, lines 1 to 24
+ */
+export function liability(taxYear: unknown, status: unknown, items: unknown[][]): unknown {
+  return answered(() => wholeDollarCell(estimate(taxYear, status, items).amount));
+}
+
+/**
+ * The working of LIABILITY from income to total tax, line by line with the law of its figures, and what it leaves out. Spills; put it outside tables.
+ *
+ * @customfunction LIABILITYLINES
+ * @param taxYear Tax year such as 2025, or the last day of a fiscal year.
+ * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
+ * @param items Rows of label and amount, such as wages, interest, business profit, children under 17; in any order, repeated labels add up.
+ * @returns {any[][]} A header row, then a row a line; the last row says what is left out.
+ * @throws `#VALUE!` for a label nobody knows, naming the nearest and the row, or an amount that cannot be read; `#N/A` for a year whose figures are not held.
+ * @see Form 1040, lines 1 to 24
+ */
+export function liabilityLines(taxYear: unknown, status: unknown, items: unknown[][]): unknown[][] {
+  return answerTable(["What", "Dollars", "Source"], () => {
+    const rows = estimate(taxYear, status, items).lines.map(({ what, amount, source }) => [
+      what,
+      wholeDollarCell(amount),
+      source ? citation(source) : EMPTY,
+    ]);
+    return [...rows, [LEFT_OUT, EMPTY, EMPTY]];
+  });
+}
+
+/**
+ * Payments for line 5 of the request from the same rows: withholding, estimated payments, overpayment applied, refundable credits. Never what is sent with the request.
+ *
+ * @customfunction PAYMENTSTOTAL
+ * @param items Rows of label and amount; labels that are no payments are passed over.
+ * @returns Dollars and cents.
+ * @throws `#VALUE!` for a label nobody knows, naming the nearest and the row, or an amount that cannot be read.
+ * @see Form 4868, line 5
+ */
+export function paymentsTotal(items: unknown[][]): unknown {
+  return answered(() => moneyCell(toCents(totalPayments(returnItems("items", items)))));
+}
+
+/**
+ * Total tax projected from last year's total tax and a few changes: a documented basis for line 4 when nothing better is there.
+ *
+ * @customfunction PROJECT
+ * @param taxYear The year to project, such as 2025, or the last day of a fiscal year.
+ * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
+ * @param priorTax Dollars of total tax on last year's return.
+ * @param priorTaxableIncome Dollars of taxable income on last year's return.
+ * @param [changes] Rows of label and difference from last year, falls negative: wages, interest, business profit, long-term gain, deductions, children under 17.
+ * @returns Whole dollars.
+ * @throws `#VALUE!` for an argument that cannot be read, naming the row; `#N/A` where either year's figures are not held.
+ * @example =EXT.PROJECT(2025,"single",8341,60000) is 7,949.00
+ */
+export function project(
+  taxYear: unknown,
+  status: unknown,
+  priorTax: unknown,
+  priorTaxableIncome: unknown,
+  changes?: unknown[][]
+): unknown {
+  return answered(() =>
+    wholeDollarCell(
+      projectedTax(
+        {
+          taxYear: readTaxYear("taxYear", single("taxYear", taxYear)),
+          status: filingStatus("status", single("status", status)),
+          priorTax: money("priorTax", single("priorTax", priorTax)),
+          priorTaxableIncome: money(
+            "priorTaxableIncome",
+            single("priorTaxableIncome", priorTaxableIncome)
+          ),
+          ...readChanges("changes", changes),
+        },
+        rulebook
+      )
+    )
+  );
+}
