@@ -2,7 +2,8 @@ import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { cellAddress, columnLetters } from "../workbook/cellAddress";
 import { TYPED_COLUMNS, WORKED_COLUMNS } from "./clientColumns";
 import { SEASON_CLIENTS } from "./clients";
-import { DAY, putFormula, styleHeadings, styleInput } from "./sheetStyle";
+import { estimateOf } from "./estimateSheets";
+import { DAY, MONEY, putFormula, styleHeadings, styleInput } from "./sheetStyle";
 
 /** The sheet's name, as references from other sheets spell it. */
 export const CLIENTS_SHEET = "Clients";
@@ -39,6 +40,11 @@ function typeRows(sheet: Worksheet): void {
       const format = column.format !== undefined && value instanceof Date ? DAY : column.format;
       if (format !== undefined) cell.numFmt = format;
       if (column.heading !== "About") styleInput(cell);
+    }
+    const estimate = estimateOf(client.client);
+    if (estimate) {
+      putFormula(sheet, `${clientColumn("Total tax (estimate)")}${row}`, estimate.totalTax, MONEY);
+      putFormula(sheet, `${clientColumn("Payments so far")}${row}`, estimate.payments, MONEY);
     }
   }
 }

@@ -2,6 +2,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { addAssumptionsSheet } from "./assumptionsSheet";
 import { addClientsSheet } from "./clientsSheet";
+import { addEstimateSheets } from "./estimateSheets";
 import { addEstimatesSheet } from "./estimatesSheet";
 import { addLedgerSheet } from "./ledgerSheet";
 import { addOneClientSheet } from "./oneClientSheet";
@@ -19,6 +20,7 @@ export function seasonWorkbook(): Workbook {
   addWhatIfSheet(workbook);
   addLedgerSheet(workbook);
   addEstimatesSheet(workbook);
+  addEstimateSheets(workbook);
   addOneClientSheet(workbook);
   addAssumptionsSheet(workbook);
   addRulesSheet(workbook);
