@@ -50,7 +50,10 @@ const NAMED_OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   // named for a type, with what makes or knows one
   "src/calculation/filer.ts": [],
   "src/calculation/state.ts": ["isState"],
-  "src/calculation/taxYear.ts": ["calendarTaxYear", "fiscalTaxYear"],
+  "src/calculation/taxYear.ts": ["calendarTaxYear", "fiscalTaxYear", "yearBefore", "yearAfter"],
+  "src/calculation/filingStatus.ts": [],
+  "src/calculation/liability/liabilityLine.ts": [],
+  "src/calculation/liability/returnItems.ts": ["item"],
   "src/calculation/dueDate/disasterRelief.ts": ["postponedByRelief"],
   // the period beyond the last published one is cut the same way
   "src/calculation/interest/publishedPeriods.ts": ["wholePeriod", "publishedPeriods"],

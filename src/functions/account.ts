@@ -12,7 +12,8 @@ import { dayCell, fractionCell, moneyCell } from "./results";
 import { allCells, answered, answerRows, answerTable, singles } from "./rows";
 import { yesNo } from "./wordArguments";
 
-const RATE_PLACES = 6;
+/** A hundredth of a percent. */
+const RATE_PLACES = 4;
 
 /**
  * The running account of a return paid in parts: each payment and date with the tax left, both additions and interest so far, and the law. Spills; put it outside tables.
@@ -32,6 +33,7 @@ const RATE_PLACES = 6;
  * @returns {any[][]} A header row, then a row an event; the last row's charges are those of the whole.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a tax year, minimum or rate that is not held.
  * @see 26 U.S.C. 6601, 6651(b); Rev. Proc. 2002-26, section 3
+ * @example =EXT.LEDGER(2025,20000,{"2026-04-15",15000;"2026-10-15",5000},"2026-10-15","yes") ends with charges of 317.81
  */
 export function ledger(
   taxYear: unknown,
@@ -86,6 +88,7 @@ export function ledger(
  * @returns {any[][]} Days in the first row, extra payments in the first column, dollars and cents in the cells.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, minimum or rate that is not held.
  * @see 26 U.S.C. 6601, 6651
+ * @example =EXT.WHATIF(2025,20000,15000,{0;3000},{"2026-04-15","2026-10-15"},"yes") shows 317.81 and 67.12 under 2026-10-15
  */
 export function whatIf(
   taxYear: unknown,

@@ -177,6 +177,7 @@ export function estimateCharge(
  * @returns {any[][]} A header row, then a row for each part of an installment in each rate period.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a year or rate that is not held.
  * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b)
+ * @example =EXT.ESTIMATELINES(2025,8000,0,{"2025-04-15",6000}) shows one line: 2,000 of the fourth installment for 90 days, 34.52
  */
 export function estimateLines(
   taxYear: unknown,

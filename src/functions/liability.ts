@@ -30,6 +30,7 @@ function estimate(taxYear: unknown, status: unknown, items: unknown): TotalTax {
  * @returns Whole dollars.
  * @throws `#VALUE!` for a label nobody knows, naming the nearest and the row, or an amount that cannot be read; `#N/A` for a year whose figures are not held.
  * @see Form 1040, lines 1 to 24
+ * @example =EXT.LIABILITY(2025,"single",{"wages",75750}) is 8,120.00
  */
 export function liability(taxYear: unknown, status: unknown, items: unknown[][]): unknown {
   return answered(() => wholeDollarCell(estimate(taxYear, status, items).amount));
@@ -45,6 +46,7 @@ export function liability(taxYear: unknown, status: unknown, items: unknown[][])
  * @returns {any[][]} A header row, then a row a line; the last row says what is left out.
  * @throws `#VALUE!` for a label nobody knows, naming the nearest and the row, or an amount that cannot be read; `#N/A` for a year whose figures are not held.
  * @see Form 1040, lines 1 to 24
+ * @example =EXT.LIABILITYLINES(2025,"single",{"wages",75750}) shows taxable income of 60,000 and total tax of 8,120
  */
 export function liabilityLines(taxYear: unknown, status: unknown, items: unknown[][]): unknown[][] {
   return answerTable(["What", "Dollars", "Source"], () => {
@@ -65,6 +67,7 @@ export function liabilityLines(taxYear: unknown, status: unknown, items: unknown
  * @returns Dollars and cents.
  * @throws `#VALUE!` for a label nobody knows, naming the nearest and the row, or an amount that cannot be read.
  * @see Form 4868, line 5
+ * @example =EXT.PAYMENTSTOTAL({"withholding",9000;"1040-ES",2000.50;"wages",80000}) is 11,000.50
  */
 export function paymentsTotal(items: unknown[][]): unknown {
   return answered(() => moneyCell(toCents(totalPayments(returnItems("items", items)))));

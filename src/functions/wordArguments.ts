@@ -107,7 +107,11 @@ export function count(name: string, cell: unknown, most: number): number {
 export function figure(name: string, cell: unknown): RuleTable {
   const value = cellValue(cell);
   const ids = [...ruleTables.keys()];
-  if (isBlankOrZero(value)) throw new InputError(name, `is empty; give one of ${ids.join(", ")}`);
+  if (isBlankOrZero(value))
+    throw new InputError(
+      name,
+      "is empty; give the name of a table such as underpayment rate, EXT.EDITION lists them all"
+    );
   const word = String(plain(value));
   const byTitle = [...ruleTables.values()].find(({ title }) => plain(title) === word);
   const table = ruleTables.get(word.replace(/ /g, "-")) ?? byTitle;

@@ -1,6 +1,7 @@
 import { calendarDate, type CalendarDate } from "../../src/calendar/calendarDate";
 import type { DueDate } from "../../src/calculation/dueDate/dueDate";
 import { isState, type State } from "../../src/calculation/state";
+import { fiscalTaxYear, type TaxYear } from "../../src/calculation/taxYear";
 import { Decimal } from "../../src/money/dollars";
 import type { Act } from "../../src/rules/rulebook";
 import type { Source } from "../../src/rules/source";
@@ -17,6 +18,13 @@ export const usd = (text: string | number): Decimal => new Decimal(text);
 export function state(code: string): State {
   if (!isState(code)) throw new RangeError(`"${code}" is no state`);
   return code;
+}
+
+/** The fiscal tax year that ends on a day. */
+export function fiscalYear(lastDay: string): TaxYear {
+  const year = fiscalTaxYear(calendarDate(lastDay));
+  if (!year) throw new RangeError(`no fiscal year ends on ${lastDay}`);
+  return year;
 }
 
 /** A source for figures made in a test. */

@@ -1,18 +1,39 @@
 import { describe, expect, it } from "vitest";
-import { calendarTaxYear, fiscalTaxYear } from "../../src/calculation/taxYear";
-import { day } from "./given";
+import { addDays } from "../../src/calendar/calendarDate";
+import {
+  calendarTaxYear,
+  fiscalTaxYear,
+  yearAfter,
+  yearBefore,
+} from "../../src/calculation/taxYear";
+import { day, fiscalYear } from "./given";
 
 describe("a tax year", () => {
-  it("of the calendar ends on December 31", () => {
-    expect(calendarTaxYear(2025)).toEqual({ lastDay: "2025-12-31" });
+  it("of the calendar runs from January 1 to December 31", () => {
+    expect(calendarTaxYear(2025)).toEqual({ firstDay: "2025-01-01", lastDay: "2025-12-31" });
   });
 
-  // 26 U.S.C. 441(e): a fiscal year ends on the last day of a month.
-  it.each(["2025-06-30", "2024-02-29", "2025-02-28", "2025-12-31"])("may end on %s", (last) => {
-    expect(fiscalTaxYear(day(last))).toEqual({ lastDay: last });
+  // 26 U.S.C. 441(e): a fiscal year is twelve months ending on the last day of a month.
+  it.each([
+    ["2025-06-30", "2024-07-01"],
+    ["2024-02-29", "2023-03-01"],
+    ["2025-02-28", "2024-03-01"],
+    ["2025-12-31", "2025-01-01"],
+  ])("may end on %s, having begun on %s", (last, first) => {
+    expect(fiscalTaxYear(day(last))).toEqual({ firstDay: first, lastDay: last });
   });
 
   it.each(["2025-06-29", "2024-02-28", "2025-12-30", "2025-07-01"])("cannot end on %s", (last) => {
     expect(fiscalTaxYear(day(last))).toBeUndefined();
   });
+
+  it.each(["2024-02-29", "2023-02-28", "2025-06-30", "2025-12-31"])(
+    "ending on %s is followed and preceded by whole years",
+    (last) => {
+      const year = fiscalYear(last);
+      expect(yearAfter(year).firstDay).toBe(addDays(year.lastDay, 1));
+      expect(yearBefore(year).lastDay).toBe(addDays(year.firstDay, -1));
+      expect(yearBefore(yearAfter(year))).toEqual(year);
+    }
+  );
 });

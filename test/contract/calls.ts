@@ -35,6 +35,41 @@ const days: Call[] = [...DAYS, ...SERIALS].flatMap((day): Call[] => [
   ["RELIEF", day, "2025-01-07", "2025-10-15"],
   ["SOURCE", "underpayment rate", day],
 ]);
+const PAYMENTS = [
+  ["2025-04-15", 12000],
+  ["2025-11-02", 3000],
+  ["2026-03-08", 4000],
+];
+const ITEMS = [
+  ["wages", 90000],
+  ["business profit", 20000],
+  ["qualified dividends", 1500],
+  ["ordinary dividends", 2000],
+  ["long-term gain", 12000],
+  ["children under 17", 2],
+  ["withholding", 9000],
+];
+const money: Call[] = [
+  ["LEDGER", 2024, 20000, PAYMENTS, "2025-11-03", "yes"],
+  ["WHATIF", 2025, 20000, 15000, [[0], [1000]], [["2026-04-15", "2026-10-15"]], "yes"],
+  ["EFFECTIVERATE", 2024, 20000, 15000, "2025-11-02", "2025-10-15", "yes"],
+  ["REQUIREDPAYMENT", 2025, "MFS", 30000, [[""], [0], [20000]], 80000],
+  ["FIRSTINSTALLMENT", 2026, "joint", 24000, 20000, 120000, 8000],
+  ["ESTIMATECHARGE", 2025, 16000, 2000, PAYMENTS],
+  ["ESTIMATELINES", 2023, 16000, 2000, [["2023-09-28", 3000]], "2024-03-10"],
+  ["LIABILITY", 2025, "joint", ITEMS],
+  ["LIABILITYLINES", 2026, "head", ITEMS],
+  ["PAYMENTSTOTAL", ITEMS],
+  ["PROJECT", 2025, "single", 8341, 60000, [["wages", 5000]]],
+  ["INCOMETAX", 2025, "single", [[99999.99], [100000], [900000]], [[0], [5000], [700000]]],
+  ["STANDARDDEDUCTION", 2025, "head", 1],
+  ["SETAX", 2025, 250000, 50000],
+  ["EXTRAMEDICARE", 2025, "single", 225000, 10000],
+  ["NETINVESTMENTTAX", 2025, "joint", 40000, 270000],
+  ["MINIMUMTAX", 2026, "joint", 1200000, 60000, 200000],
+  ["BUSINESSDEDUCTION", 2025, "single", 250000, 220000, 0, 30000, 100000, "yes"],
+  ["CHILDCREDIT", 2025, "joint", 2, 1, 410001],
+];
 const others: Call[] = [
   ["DUE", 2024, ...RELIEF],
   ["CALENDAR", 2024, ...RELIEF],
@@ -52,8 +87,8 @@ const others: Call[] = [
   ["LATEPAY", 2025, 100, { code: "#DIV/0!" }],
 ];
 
-/** Some two hundred calls that reach every function. */
-export const calls: readonly Call[] = [...dates, ...clients, ...days, ...others];
+/** Some two hundred and twenty calls that reach every function. */
+export const calls: readonly Call[] = [...dates, ...clients, ...days, ...money, ...others];
 
 /** The answers of built functions to these calls, as JSON: one line a call, errors with their sentences. */
 export function answersOf(functions: ReadonlyMap<string, BuiltFunction>): string[] {

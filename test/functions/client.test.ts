@@ -12,7 +12,7 @@ const cells = {
 describe("a client's dates", () => {
   it("are read from cells of which all but the year may be empty", () => {
     expect(client(cells)).toEqual({
-      taxYear: { lastDay: "2023-12-31" },
+      taxYear: { firstDay: "2023-01-01", lastDay: "2023-12-31" },
       filer: "resident",
       circumstances: { state: undefined, relief: undefined },
     });

@@ -4,7 +4,7 @@ import { formulaCall } from "./formulaCall";
 import { inCell, serial } from "./sheet";
 import { declaredFunctions, worksheetFunction } from "./worksheetFunctions";
 
-const FORMULA = String.raw`=EXT\.[A-Z]+\([^;]*?\)`;
+const FORMULA = String.raw`=EXT\.[A-Z]+\((?:\{[^}]*\}|[^;{])*?\)`;
 const STATED = new RegExp(`^(${FORMULA}) is (.+)$`);
 
 /** What a cell holds that shows this text: a day, an amount, a percentage, or the text itself. What follows a colon is remark. */
@@ -59,6 +59,43 @@ const TOLD: Readonly<Record<string, { example: string; shows: (table: Table) => 
     shows: (table) => {
       expect(table[1]?.[0]).toMatch(/^Pay the tax/);
       expect(table[1]?.slice(1, 3)).toEqual([serial("2026-04-15"), "Wednesday"]);
+    },
+  },
+  LEDGER: {
+    example:
+      '=EXT.LEDGER(2025,20000,{"2026-04-15",15000;"2026-10-15",5000},"2026-10-15","yes") ends with charges of 317.81',
+    shows: (table) => {
+      expect(columnOf(table, "Charges so far").at(-1)).toBe(317.81);
+    },
+  },
+  WHATIF: {
+    example:
+      '=EXT.WHATIF(2025,20000,15000,{0;3000},{"2026-04-15","2026-10-15"},"yes") shows 317.81 and 67.12 under 2026-10-15',
+    shows: (table) => {
+      expect(table).toEqual([
+        ["Extra payment", serial("2026-04-15"), serial("2026-10-15")],
+        [0, 0, 317.81],
+        [3000, 0, 67.12],
+      ]);
+    },
+  },
+  ESTIMATELINES: {
+    example:
+      '=EXT.ESTIMATELINES(2025,8000,0,{"2025-04-15",6000}) shows one line: 2,000 of the fourth installment for 90 days, 34.52',
+    shows: (table) => {
+      expect(table).toHaveLength(2);
+      expect(columnOf(table, "Installment")).toEqual([4]);
+      expect(columnOf(table, "Amount")).toEqual([2000]);
+      expect(columnOf(table, "Days")).toEqual([90]);
+      expect(columnOf(table, "Addition")).toEqual([34.52]);
+    },
+  },
+  LIABILITYLINES: {
+    example:
+      '=EXT.LIABILITYLINES(2025,"single",{"wages",75750}) shows taxable income of 60,000 and total tax of 8,120',
+    shows: (table) => {
+      expect(table).toContainEqual(["Taxable income", 60000, ""]);
+      expect(table).toContainEqual(["Total tax", 8120, ""]);
     },
   },
   EDITION: {

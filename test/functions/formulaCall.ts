@@ -6,11 +6,24 @@ export interface FormulaCall {
 }
 
 const CALL = /^=EXT\.([A-Z]+)\((.*)\)$/;
-const ARGUMENT = /("(?:[^"]|"")*"|[^",]*)(,|$)/y;
+const ARGUMENT = /("(?:[^"]|"")*"|\{[^}]*\}|[^",{]*)(,|$)/y;
+const CELLS = /("(?:[^"]|"")*"|[^",;]*)([,;]|$)/g;
+
+/** An array constant: commas between cells of a row, semicolons between rows. */
+function blockOf(inside: string): unknown[][] {
+  const rows: unknown[][] = [[]];
+  for (const [, cell = "", ends] of inside.matchAll(CELLS)) {
+    rows.at(-1)?.push(valueOf(cell));
+    if (ends === ";") rows.push([]);
+    if (ends === "") break;
+  }
+  return rows;
+}
 
 function valueOf(written: string): unknown {
   const text = written.trim();
   if (text === "") return undefined;
+  if (text.startsWith("{")) return blockOf(text.slice(1, -1));
   if (text === "TRUE" || text === "FALSE") return text === "TRUE";
   if (/^".*"$/s.test(text)) return text.slice(1, -1).replaceAll('""', '"');
   const number = /^(-?\d+(?:\.\d+)?)(%?)$/.exec(text);
@@ -18,7 +31,7 @@ function valueOf(written: string): unknown {
   return Number(number[1]) / (number[2] === "%" ? 100 : 1);
 }
 
-/** Reads a formula that is one call of ours with plain values: numbers, percentages, quoted text, TRUE and FALSE. */
+/** Reads a formula that is one call of ours with plain values: numbers, percentages, quoted text, TRUE and FALSE, array constants. */
 export function formulaCall(formula: string): FormulaCall {
   const [, id, inside] = CALL.exec(formula) ?? [];
   if (id === undefined || inside === undefined)

@@ -14,8 +14,10 @@ const [FIRST_DAY, LAST_DAY] = [61, 2_958_465];
 /** Functions that answer dollars, which no argument makes negative. */
 const DOLLARS = ["SHORTFALL", "SUGGEST", "INTEREST", "LATEFILE", "LATEPAY", "CHARGES"];
 
+const cellsOf = (answer: unknown): unknown[] => [answer].flat(2);
+
 function faultOfNumber(id: string, answer: unknown): string | undefined {
-  const numbers = (answer as unknown[][]).flat().filter((cell) => typeof cell === "number");
+  const numbers = cellsOf(answer).filter((cell) => typeof cell === "number");
   const wrong = numbers.find((number) =>
     DAYS.includes(id)
       ? number < FIRST_DAY || number > LAST_DAY || !Number.isInteger(number)
@@ -26,7 +28,7 @@ function faultOfNumber(id: string, answer: unknown): string | undefined {
 
 /** Whether an answer tells more than errors and empty rows. */
 const tells = (answer: unknown): boolean =>
-  (answer as unknown[][]).flat().some((cell) => typeof cell !== "object" && cell !== "");
+  cellsOf(answer).some((cell) => typeof cell !== "object" && cell !== "");
 
 /** Arguments as one would type them again. */
 function written(given: unknown): string {
@@ -84,7 +86,7 @@ describe("the check on answers", () => {
   });
 
   it.each([
-    [1, "no block"],
+    [Number.NaN, "the number NaN"],
     [[], "no block"],
     [[1], "a block whose rows are no rows"],
     [[[]], "a ragged block"],

@@ -59,7 +59,28 @@ const WORDS = {
   extended: ["yes", "no", "Y", "x", true, false, 1, 0, null, ""],
   aim: ["full", "protect", 0.95, "110%", null, 0],
   assumedRate: ["latest", 0.07, "8%", 0.999999, "latest"],
+  status: ["single", "MFJ", "separate", "head of household", "QSS"],
+  farmer: ["yes", "", null],
+  specifiedService: ["no", "x", null],
+  additions: [0, 1, 4, null],
+  children: [0, 2, "3"],
+  otherDependents: [0, 1, null],
   figure: ["underpayment rate", "legal-holidays", "failure to pay", "Combat Zone", "request-lines"],
+} as const;
+const LABELS = {
+  items: [
+    ...[
+      "wages",
+      "Interest",
+      "business profit",
+      "long-term gain",
+      "K-1",
+      "SALT",
+      "children under 17",
+    ],
+    ...["social security benefits", "65 or older", "withholding", "1040-ES", "qualified tips"],
+  ],
+  changes: ["wages", "business profit", "long-term gain", "deductions", "children under 17"],
 } as const;
 const NEAR_MISSES = [
   ...["non resident", "expat", "fully", "Latest!", "maybe", "2", "ZZ", "Maine", "failure to pey"],
@@ -147,8 +168,20 @@ export class RandomArguments {
       case "firstInstallment":
         return this.of([this.money(), 0.05, null]);
       default:
-        return /^(day|to|left|.*On)$/.test(name) ? this.day(begins + 105, 1200) : this.money();
+        return /^(days?|to|left|.*On)$/.test(name) ? this.day(begins + 105, 1200) : this.money();
     }
+  }
+
+  /** Rows of label or day and amount, as the functions that take a block want them. */
+  private rows(name: string, story: Story): unknown[][] {
+    return Array.from({ length: 1 + this.below(5) }, () => {
+      if (this.next() < story.oddness) return [this.anything(), this.anything()];
+      if (this.next() < 0.1) return ["", null];
+      if (name === "payments") return [this.day(story.begins - 200, 600), this.money()];
+      const labels = LABELS[name as keyof typeof LABELS];
+      const label = this.of<string>(labels);
+      return [label, /children|older/.test(label) ? this.below(3) : this.money()];
+    });
   }
 
   private anything(): unknown {
@@ -171,8 +204,8 @@ export class RandomArguments {
     return shape < 0.97 ? cells.map((cell) => [cell]) : [cells];
   }
 
-  private story(): Story {
-    const year = 2007 + this.below(22);
+  private story(recent: boolean): Story {
+    const year = recent ? 2021 + this.below(7) : 2007 + this.below(22);
     const begins = Date.parse(`${String(year + 1)}-01-01`) / 86_400_000 + DAYS_TO_1970;
     const reliefBegins = begins + this.below(120);
     const relief = [reliefBegins, reliefBegins + this.below(300)] as const;
@@ -182,9 +215,15 @@ export class RandomArguments {
 
   /** A list of arguments for parameters of these names; the last ones may be missing, and one too many may come. */
   list(names: readonly string[]): unknown[] {
-    const story = this.story();
-    const length = this.of([1, 1, 1, 2, 3, 7]);
+    const story = this.story(names.includes("status") || names.includes("profit"));
+    const takesBlock = names.some((name) =>
+      /^(items|changes|extraPayments|requiredPayment)$/.test(name)
+    );
+    const ledger = names.includes("payments") && names.includes("filedOn");
+    const length = takesBlock || ledger ? 1 : this.of([1, 1, 1, 2, 3, 7]);
     const all = names.map((name) => {
+      const isRows = name in LABELS || (name === "payments" && (takesBlock || ledger));
+      if (isRows) return this.rows(name, story);
       const fits = this.next() >= story.oddness / 5;
       return this.argument(name, fits ? length : 1 + this.below(4), story);
     });

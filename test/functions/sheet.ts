@@ -17,9 +17,11 @@ export function answerOf(call: () => unknown): unknown {
   }
 }
 
-/** What a function answers in one cell to single values; `undefined` stands for an argument left out, which the host sends as null. */
+/** What a function answers in one cell to single values and blocks; `undefined` stands for an argument left out, which the host sends as null. */
 export function inCell(of: (...cells: never[]) => unknown, ...values: unknown[]): unknown {
-  const cells = values.map((value) => (value === undefined ? null : [[value]]));
+  const cells = values.map((value) =>
+    value === undefined ? null : Array.isArray(value) ? (value as unknown) : [[value]]
+  );
   const answer = answerOf(() => (of as WorksheetFunction)(...cells));
   return Array.isArray(answer) && answer.length === 1 ? (answer as unknown[][])[0]?.[0] : answer;
 }

@@ -29,14 +29,15 @@ function faultOfCell(cell: unknown, given: unknown): string | undefined {
 }
 
 /**
- * What is wrong with an answer: anything but a rectangular block of finite numbers, texts, yes/no and errors of the sheet.
+ * What is wrong with an answer: anything but one cell or a rectangular block of finite numbers, texts, yes/no and errors of the sheet.
  *
  * @param answer - What a function returned.
  * @param given - Its arguments: an error cell among them may pass through.
  * @returns The fault, or `undefined`.
  */
 export function faultOfAnswer(answer: unknown, given: unknown): string | undefined {
-  if (!Array.isArray(answer) || answer.length === 0) return "no block";
+  if (!Array.isArray(answer)) return faultOfCell(answer, given);
+  if (answer.length === 0) return "no block";
   const rows = answer as unknown[];
   if (!rows.every((row) => Array.isArray(row))) return "a block whose rows are no rows";
   const block = rows as unknown[][];

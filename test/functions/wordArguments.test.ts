@@ -141,9 +141,11 @@ describe("a figure of the rules", () => {
     );
   });
 
-  it.each([[null], [""], [0]])("is missing in %j, so all are named", (cell) => {
+  it.each([[null], [""], [0]])("is missing in %j, so it is said where all are named", (cell) => {
     expect(() => figure("word", cell)).toThrow(
-      refused(`is empty; give one of ${[...ruleTables.keys()].join(", ")}`)
+      refused(
+        "is empty; give the name of a table such as underpayment rate, EXT.EDITION lists them all"
+      )
     );
   });
 });

@@ -1,21 +1,31 @@
 import { readdirSync, readFileSync } from "node:fs";
 import ts from "typescript";
+import * as account from "../../src/functions/account";
 import * as charges from "../../src/functions/charges";
+import * as deductions from "../../src/functions/deductions";
 import * as dueDates from "../../src/functions/dueDates";
+import * as estimates from "../../src/functions/estimates";
 import * as interest from "../../src/functions/interest";
+import * as liability from "../../src/functions/liability";
 import * as request from "../../src/functions/request";
 import * as rulesInForce from "../../src/functions/rulesInForce";
 import * as season from "../../src/functions/season";
+import * as taxes from "../../src/functions/taxes";
 import type { WorksheetFunction } from "./sheet";
 
 const folder = new URL("../../src/functions/", import.meta.url);
 const families: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
+  account,
   charges,
+  deductions,
   dueDates,
+  estimates,
   interest,
+  liability,
   request,
   rulesInForce,
   season,
+  taxes,
 };
 
 /** A worksheet function as its source declares it. */

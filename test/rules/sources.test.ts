@@ -3,7 +3,14 @@ import { readSource } from "../../src/rules/source";
 import { documents, entriesOf, writtenTables, type WrittenEntry } from "./rulesFiles";
 
 /** Entries that stand on memory alone: "table: place in the document". A new one is to be looked at by whoever adds it here. */
-const FROM_MEMORY: readonly string[] = [];
+const FROM_MEMORY: readonly string[] = [
+  "business-income-deduction: section 3.27",
+  "business-income-deduction: section 3.27",
+  "capital-loss-limit: 1211(b)",
+  "dependent-standard-deduction: section 3.15",
+  "itemized-limit: 68(f), as in force through 2025",
+  "state-and-local-cap: 164(b)(6)",
+];
 
 const cited = writtenTables.flatMap((table) => {
   const { id, source, confidence } = table;

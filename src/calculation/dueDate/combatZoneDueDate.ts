@@ -31,7 +31,9 @@ export function combatZoneDueDate(
 ): CalendarDate {
   if (left < entered)
     throw new InputError("left", `${left} is before the day of entering, ${entered}`);
-  const { countedFrom: seasonEnds, lastDay } = returnDueDate(taxYear, "resident", {}, rules);
+  const { moves, lastDay } = returnDueDate(taxYear, "resident", {}, rules);
+  // The season is counted to the day the law names: no weekend or postponement lengthens it.
+  const seasonEnds = moves[0]?.from ?? lastDay;
   if (entered > lastDay) {
     throw new InputError(
       "entered",

@@ -22,7 +22,7 @@ import { ordinaryTax } from "./ordinaryTax";
  * @see 26 U.S.C. 1(h), (j)(5); Instructions for Form 1040, line 16
  *
  * @example
- * incomeTax(2025, "single", 60_000, 0) //=> 8119
+ * incomeTax(2025, "single", 60_000, 0) //=> 8120
  */
 export function incomeTax(
   taxYear: TaxYear,

@@ -4,7 +4,7 @@ import { lastDayOfMonth, yearOf } from "../../../src/calendar/calendarDate";
 import { dayAfterTaxYear } from "../../../src/calculation/dueDate/dayAfterTaxYear";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { daysFrom, RUNS } from "../arbitrary";
-import { day } from "../given";
+import { fiscalYear } from "../given";
 
 describe("the n-th day of the m-th month after a tax year", () => {
   // 26 U.S.C. 6072(a), (c): April 15 and June 15 after a calendar year.
@@ -26,7 +26,7 @@ describe("the n-th day of the m-th month after a tax year", () => {
     ["2025-01-31", "2025-05-15"],
     ["2025-11-30", "2026-03-15"],
   ])("the fourth month after a year that ends %s brings %s", (lastDay, found) => {
-    expect(dayAfterTaxYear({ lastDay: day(lastDay) }, 4, 15)).toBe(found);
+    expect(dayAfterTaxYear(fiscalYear(lastDay), 4, 15)).toBe(found);
   });
 
   it("always has the day number asked for", () => {
@@ -36,7 +36,7 @@ describe("the n-th day of the m-th month after a tax year", () => {
         fc.integer({ min: 1, max: 12 }),
         fc.integer({ min: 1, max: 28 }),
         (lastDay, month, dayOfMonth) => {
-          const found = dayAfterTaxYear({ lastDay }, month, dayOfMonth);
+          const found = dayAfterTaxYear(fiscalYear(lastDay), month, dayOfMonth);
           expect(Number(found.slice(8))).toBe(dayOfMonth);
           expect(found > lastDay).toBe(true);
           expect(yearOf(found) - yearOf(lastDay)).toBeLessThanOrEqual(1);

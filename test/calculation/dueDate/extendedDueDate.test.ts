@@ -7,7 +7,7 @@ import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { NotPublishedError } from "../../../src/rules/notPublishedError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, heldTaxYears, RUNS } from "../arbitrary";
-import { day } from "../given";
+import { fiscalYear } from "../given";
 
 // Every October date of 2010 to 2028: publishedDueDates.test.ts.
 describe("the due date with the extension", () => {
@@ -47,7 +47,7 @@ describe("the due date with the extension", () => {
     ["2024-08-31", "2025-06-16"],
     ["2019-08-31", "2020-07-15"],
   ])("of a fiscal year that ends %s is %s", (lastDay, due) => {
-    const found = extendedDueDate({ lastDay: day(lastDay) }, "resident", {}, rulebook);
+    const found = extendedDueDate(fiscalYear(lastDay), "resident", {}, rulebook);
     expect(found.lastDay).toBe(due);
   });
 
@@ -61,8 +61,8 @@ describe("the due date with the extension", () => {
     const yearEnds = daysFrom("2021-01-01", "2027-12-31").map(lastDayOfMonth);
     fc.assert(
       fc.property(yearEnds, (lastDay) => {
-        const regular = returnDueDate({ lastDay }, "resident", {}, rulebook);
-        const extended = extendedDueDate({ lastDay }, "resident", {}, rulebook);
+        const regular = returnDueDate(fiscalYear(lastDay), "resident", {}, rulebook);
+        const extended = extendedDueDate(fiscalYear(lastDay), "resident", {}, rulebook);
         const named = regular.moves[0]?.from ?? regular.lastDay;
         expect(extended.moves[0]?.from ?? extended.lastDay).toBe(addMonths(named, 6));
       }),

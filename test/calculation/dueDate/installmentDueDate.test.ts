@@ -5,7 +5,7 @@ import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { NotPublishedError } from "../../../src/rules/notPublishedError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { heldTaxYears, RUNS } from "../arbitrary";
-import { day } from "../given";
+import { day, fiscalYear } from "../given";
 
 const numbers = [1, 2, 3, 4] as const;
 
@@ -21,7 +21,7 @@ describe("the due date of an installment", () => {
 
   // 26 U.S.C. 6654(k)(1): the corresponding months of a fiscal year.
   it("of a fiscal year falls in the corresponding months", () => {
-    const year = { lastDay: day("2026-06-30") };
+    const year = fiscalYear("2026-06-30");
     const days = numbers.map(
       (number) => installmentDueDate(year, number, undefined, rulebook).lastDay
     );

@@ -5,7 +5,7 @@ import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { NotPublishedError } from "../../../src/rules/notPublishedError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { heldTaxYears, RUNS, states } from "../arbitrary";
-import { day, state } from "../given";
+import { fiscalYear, state } from "../given";
 
 // Every regular and June date of 2010 to 2028: publishedDueDates.test.ts.
 describe("the due date of a return", () => {
@@ -16,13 +16,13 @@ describe("the due date of a return", () => {
     ["2024-02-29", "2024-06-17"],
     ["2025-01-31", "2025-05-15"],
   ])("of a fiscal year that ends %s is %s", (lastDay, due) => {
-    const found = returnDueDate({ lastDay: day(lastDay) }, "resident", {}, rulebook);
+    const found = returnDueDate(fiscalYear(lastDay), "resident", {}, rulebook);
     expect(found.lastDay).toBe(due);
   });
 
   // Notice 2020-23: due April 1 to July 14, 2020.
   it("of a fiscal year whose day fell into the postponement of 2020 moves with it", () => {
-    const found = returnDueDate({ lastDay: day("2020-01-31") }, "resident", {}, rulebook);
+    const found = returnDueDate(fiscalYear("2020-01-31"), "resident", {}, rulebook);
     expect(found.lastDay).toBe("2020-07-15");
   });
 
