@@ -110,6 +110,8 @@ export function whatIf(
       ...{ assumedRate, agreementFrom, reliefBegins, postponedTo },
     });
     const tried = allCells("days", days).map((cell) => ({ cell, read: day("days", cell) }));
+    const year = client(cells).taxYear;
+    for (const { read } of tried) requireAfterTaxYear("days", read, year);
     const onTime = money("paidOnTime", cells.paidOnTime);
     const rows = allCells("extraPayments", extraPayments).map((extra) => {
       const amount = money("extraPayments", extra);
@@ -140,7 +142,7 @@ export function whatIf(
  * @param [agreementFrom] First day of an installment agreement; counts only if the return is timely.
  * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
  * @param [postponedTo] Day to which that relief postpones what falls inside it.
- * @returns {any[][]} A fraction a year, such as 0.13; 0 where nothing is charged.
+ * @returns {any[][]} A fraction a year to a hundredth of a percent, such as 0.1308; 0 where nothing is charged.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, minimum or rate that is not held.
  * @see 26 U.S.C. 6601, 6651
  * @example =EXT.EFFECTIVERATE(2025,20000,18500,"2026-10-15","2026-10-15","yes") is 6.81%

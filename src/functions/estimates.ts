@@ -1,18 +1,14 @@
-import {
-  estimatedTaxAddition,
-  type EstimatedTaxAddition,
-} from "../calculation/estimatedTax/estimatedTaxAddition";
+import { estimatedTaxAddition } from "../calculation/estimatedTax/estimatedTaxAddition";
 import { firstInstallment as firstOf } from "../calculation/estimatedTax/firstInstallment";
 import { requiredAnnualPayment } from "../calculation/estimatedTax/requiredAnnualPayment";
 import { toCents, ZERO } from "../money/dollars";
-import { entryOn } from "../rules/datedTable";
 import { rulebook } from "../rules/rulebook";
-import { optionalDay, taxYear as readTaxYear } from "./dayArguments";
+import { taxYear as readTaxYear } from "./dayArguments";
+import { estimatesOf } from "./estimateArguments";
 import { estimateTable, ESTIMATE_HEADINGS } from "./estimateTable";
-import { assumedRate as readAssumedRate, money, optionalMoney } from "./moneyArguments";
-import { payments as readPayments } from "./paymentArguments";
+import { money, optionalMoney } from "./moneyArguments";
 import { moneyCell } from "./results";
-import { answered, answerRows, answerTable, single } from "./rows";
+import { answered, answerRows, answerTable } from "./rows";
 import { filingStatus, yesNo } from "./wordArguments";
 
 /**
@@ -98,34 +94,6 @@ export function firstInstallment(
   });
 }
 
-interface EstimateCells {
-  readonly taxYear: unknown;
-  readonly requiredPayment: unknown;
-  readonly withholding: unknown;
-  readonly payments: unknown;
-  readonly paidOn: unknown;
-  readonly assumedRate: unknown;
-  readonly currentTax: unknown;
-}
-
-function additionOf(cells: EstimateCells): EstimatedTaxAddition {
-  const year = readTaxYear("taxYear", single("taxYear", cells.taxYear));
-  const withholding = money("withholding", single("withholding", cells.withholding));
-  const required = money("requiredPayment", single("requiredPayment", cells.requiredPayment));
-  const currentTax = optionalMoney("currentTax", single("currentTax", cells.currentTax));
-  const { leastTaxDue } = entryOn(rulebook.requiredAnnualPayment, year.lastDay).figures;
-  const tooLittle = currentTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
-  const input = {
-    taxYear: year,
-    requiredAnnualPayment: tooLittle ? ZERO : required,
-    withholding,
-    payments: readPayments("payments", cells.payments, year),
-    paidOn: optionalDay("paidOn", single("paidOn", cells.paidOn)),
-    assumedRate: readAssumedRate("assumedRate", single("assumedRate", cells.assumedRate)),
-  };
-  return estimatedTaxAddition(input, rulebook);
-}
-
 /**
  * Addition to tax for underpaid estimates, by the regular method: each installment from its due date until it is paid or until April 15, at the interest rate, not compounded.
  *
@@ -160,7 +128,7 @@ export function estimateCharge(
     assumedRate,
     currentTax,
   };
-  return answered(() => moneyCell(additionOf(cells).amount));
+  return answered(() => moneyCell(estimatedTaxAddition(estimatesOf(cells), rulebook).amount));
 }
 
 /**
@@ -197,5 +165,7 @@ export function estimateLines(
     assumedRate,
     currentTax,
   };
-  return answerTable(ESTIMATE_HEADINGS, () => estimateTable(additionOf(cells)));
+  return answerTable(ESTIMATE_HEADINGS, () =>
+    estimateTable(estimatedTaxAddition(estimatesOf(cells), rulebook))
+  );
 }

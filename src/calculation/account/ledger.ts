@@ -77,8 +77,8 @@ function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[
  * The running account of a return paid in parts: each event with the tax left and what has been charged so far.
  *
  * A payment goes to the tax first, then to additions, then to interest, so that it stops both from growing at once; what is
- * charged stays until the tax is paid. Whether failure to pay is excused is judged on all that is known, so that no row shows an
- * addition that falls away later. Where the payments do not reach the whole tax, the account ends with its last event.
+ * charged stays until the tax is paid. Whether failure to pay is excused, and whether an agreement halves it, is judged on all that is
+ * known, so that no row shows an addition that falls away later. Where the payments do not reach the whole tax, the account ends with its last event.
  *
  * @param input - The return and every payment, on time or late.
  * @param rules - Shares, minimum, presumption, rates, order of payments.
@@ -91,6 +91,8 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
   const events = happenings(input, rules);
   const last = events.at(-1)?.day ?? filedOn;
   const { excused } = charges({ ...input, paidOnTime: ZERO, through: last }, rules);
+  const filingDue = input.extended ? input.dates.extended : input.dates.regular;
+  const outcome = { excused, timely: filedOn <= filingDue.lastDay };
   let paid = ZERO;
   return events.map(({ day, event, amount, source }) => {
     if (event === "payment" && amount) paid = paid.plus(amount);
@@ -100,12 +102,13 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
         paidOnTime: ZERO,
         payments: payments.filter((payment) => payment.day <= day),
         filedOn: filedOn < day ? filedOn : day,
+        outcome,
         through: day,
       },
       rules
     );
     const failureToFile = toCents(soFar.failureToFile.amount);
-    const failureToPay = excused ? ZERO : toCents(soFar.failureToPay.amount);
+    const failureToPay = toCents(soFar.failureToPay.amount);
     const interest = toCents(soFar.interestOnTax.amount).plus(
       toCents(soFar.interestOnAddition.amount)
     );

@@ -20,7 +20,7 @@ export interface EstimateRatePeriod extends Omit<RatePeriod, "source"> {
  *
  * @param from - Due date of the first installment.
  * @param taxYear - The year whose tax is estimated.
- * @param end - The 15th day of the fourth month after it.
+ * @param end - The last day that bears the addition: the 15th day of the fourth month after it, or sooner.
  * @param rates - Published rates and the assumed one.
  * @returns The periods in order.
  * @throws NotPublishedError where a day has no rate.

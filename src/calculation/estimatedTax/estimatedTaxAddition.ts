@@ -1,5 +1,5 @@
 import { daysBetween, type CalendarDate } from "../../calendar/calendarDate";
-import { toCents, ZERO, type Decimal } from "../../money/dollars";
+import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import { dayAfterTaxYear } from "../dueDate/dayAfterTaxYear";
@@ -10,7 +10,7 @@ import type { LatePayment } from "../interest/underpaymentInterest";
 import type { AssumedRate } from "../interest/underpaymentRate";
 import type { TaxYear } from "../taxYear";
 import { estimateRatePeriods } from "./estimateRatePeriods";
-import { installmentPayments } from "./installmentPayments";
+import { installmentPayments, type InstallmentPart } from "./installmentPayments";
 
 /** A year's estimates as they were paid. */
 export interface EstimatedTaxInput {
@@ -71,23 +71,31 @@ export function estimatedTaxAddition(
   const { taxYear, requiredAnnualPayment, withholding, payments, paidOn, relief } = input;
   const dues = INSTALLMENTS.map((number) => installmentDueDate(taxYear, number, relief, rules));
   const end = dayAfterTaxYear(taxYear, FOURTH_MONTH, FIFTEENTH);
+  const rest = atLeastZero(
+    payments.reduce(
+      (left, { amount }) => left.minus(amount),
+      requiredAnnualPayment.minus(withholding)
+    )
+  );
   const parts = installmentPayments(
     dues,
     requiredAnnualPayment.div(INSTALLMENTS.length),
     withholding,
-    payments
+    paidOn === undefined ? payments : [...payments, { day: paidOn, amount: rest }]
   );
-  const late = parts.filter((part) => (part.paidOn ?? paidOn ?? end) > part.due.lastDay);
+  const stopOf = (part: InstallmentPart): CalendarDate =>
+    part.paidOn !== undefined && part.paidOn < end ? part.paidOn : end;
+  const late = parts.filter((part) => (part.paidOn ?? end) > part.due.lastDay);
   const first = dues[0];
   if (!first || late.length === 0) return { lines: [], amount: ZERO };
   const rates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
-  const periods = estimateRatePeriods(first.countedFrom, taxYear, end, rates);
+  const lastStop = late.map(stopOf).reduce((one, other) => (one > other ? one : other));
+  const periods = estimateRatePeriods(first.countedFrom, taxYear, lastStop, rates);
 
   const lines = new Map<string, EstimateLine>();
-  for (const { installment, due, amount, paidOn: partPaidOn } of late) {
-    const stops = [partPaidOn ?? paidOn ?? end, end].reduce((one, other) =>
-      one < other ? one : other
-    );
+  for (const part of late) {
+    const { installment, due, amount } = part;
+    const stops = stopOf(part);
     for (const { from, to, rate, divisor, sources } of periods) {
       const begins = from > due.countedFrom ? from : due.countedFrom;
       const ends = to < stops ? to : stops;

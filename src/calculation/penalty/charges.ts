@@ -29,6 +29,8 @@ export interface ChargesInput {
   /** Day through which what is still open is worked out. */
   readonly through: CalendarDate;
   readonly agreementFrom?: CalendarDate | undefined;
+  /** How the return ends, where the charges are those of an earlier day: what excuses failure to pay, and whether it was timely. */
+  readonly outcome?: { readonly excused: Source | undefined; readonly timely: boolean } | undefined;
   readonly assumedRate?: AssumedRate | undefined;
 }
 
@@ -102,7 +104,7 @@ export function charges(
   const forInterest = afterDue(dates.payment, owed, payments);
   const forAdditions = afterDue(dates.regular, owed, payments);
 
-  const excused = extensionPaymentPresumption(
+  const presumed = extensionPaymentPresumption(
     {
       extended,
       regular: dates.regular,
@@ -114,6 +116,8 @@ export function charges(
     },
     rules
   );
+  const excused = input.outcome ? input.outcome.excused : presumed;
+  const timely = input.outcome?.timely ?? filedOn <= filingDue.lastDay;
   const failureToPay = excused
     ? NOTHING_CHARGED
     : failureToPayAddition(
@@ -122,7 +126,7 @@ export function charges(
           unpaid: forAdditions.unpaid,
           payments: forAdditions.later,
           through,
-          agreementFrom: filedOn <= filingDue.lastDay ? agreementFrom : undefined,
+          agreementFrom: timely ? agreementFrom : undefined,
         },
         rules.failureToPay
       );

@@ -1,0 +1,46 @@
+import type { EstimatedTaxInput } from "../calculation/estimatedTax/estimatedTaxAddition";
+import { InputError } from "../inputError";
+import { ZERO } from "../money/dollars";
+import { entryOn } from "../rules/datedTable";
+import { rulebook } from "../rules/rulebook";
+import { optionalDay, taxYear } from "./dayArguments";
+import { assumedRate, money, optionalMoney } from "./moneyArguments";
+import { payments } from "./paymentArguments";
+import { singles, type Argument } from "./rows";
+
+/** The arguments that say how a year's estimates were paid. */
+export interface EstimateArguments {
+  readonly taxYear: Argument;
+  readonly requiredPayment: Argument;
+  readonly withholding: Argument;
+  readonly payments: Argument;
+  readonly paidOn: Argument;
+  readonly assumedRate: Argument;
+  readonly currentTax: Argument;
+}
+
+/**
+ * Reads how a year's estimates were paid. Where the year's tax is given and less than $1,000 of it is left after withholding,
+ * nothing is required (section 6654(e)(1)).
+ */
+export function estimatesOf({ payments: rows, ...given }: EstimateArguments): EstimatedTaxInput {
+  const cells = singles(given);
+  const year = taxYear("taxYear", cells.taxYear);
+  const withholding = money("withholding", cells.withholding);
+  const required = money("requiredPayment", cells.requiredPayment);
+  const currentTax = optionalMoney("currentTax", cells.currentTax);
+  const { leastTaxDue } = entryOn(rulebook.requiredAnnualPayment, year.lastDay).figures;
+  const tooLittle = currentTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
+  const paidOn = optionalDay("paidOn", cells.paidOn);
+  if (paidOn !== undefined && paidOn < year.firstDay) {
+    throw new InputError("paidOn", `${paidOn} is before the tax year begins, ${year.firstDay}`);
+  }
+  return {
+    taxYear: year,
+    requiredAnnualPayment: tooLittle ? ZERO : required,
+    withholding,
+    payments: payments("payments", rows, year),
+    paidOn,
+    assumedRate: assumedRate("assumedRate", cells.assumedRate),
+  };
+}

@@ -1,0 +1,109 @@
+import fc from "fast-check";
+import { addDays, calendarDate, type CalendarDate } from "../../../src/calendar/calendarDate";
+import { ledger, type LedgerInput, type LedgerRow } from "../../../src/calculation/account/ledger";
+import { clientDates } from "../../../src/calculation/dueDate/clientDates";
+import type { Filer } from "../../../src/calculation/filer";
+import type { LatePayment } from "../../../src/calculation/interest/underpaymentInterest";
+import type { AssumedRate } from "../../../src/calculation/interest/underpaymentRate";
+import { calendarTaxYear } from "../../../src/calculation/taxYear";
+import { Decimal } from "../../../src/money/dollars";
+import { rulebook } from "../../../src/rules/rulebook";
+
+/** A day written YYYY-MM-DD. */
+export const day = calendarDate;
+
+/** Dollars, or a rate, written as text. */
+export const usd = (text: string | number): Decimal => new Decimal(text);
+
+/** A payment on a day. */
+export const paid = (on: string, amount: string | number): LatePayment => ({
+  day: calendarDate(on),
+  amount: new Decimal(amount),
+});
+
+/** A return paid in parts as a test describes it; what is left out is the ordinary case. */
+export interface GivenAccount {
+  readonly taxYear?: number;
+  readonly totalTax?: string | number;
+  readonly payments: readonly LatePayment[];
+  readonly filedOn: string;
+  readonly extended?: boolean;
+  readonly filer?: Filer;
+  readonly agreementFrom?: string;
+  readonly assumedRate?: AssumedRate;
+}
+
+/** The account's input for a described return: the tax of 2025, 20,000, without an extension. */
+export function ledgerInput(given: GivenAccount): LedgerInput {
+  const { taxYear = 2025, totalTax = 20_000, payments, filedOn, extended = false } = given;
+  const { filer = "resident", agreementFrom, assumedRate } = given;
+  return {
+    dates: clientDates(calendarTaxYear(taxYear), filer, {}, rulebook),
+    totalTax: usd(totalTax),
+    payments,
+    filedOn: day(filedOn),
+    extended,
+    agreementFrom: agreementFrom === undefined ? undefined : day(agreementFrom),
+    assumedRate,
+  };
+}
+
+/** The account of a described return. */
+export function ledgerOf(given: GivenAccount): readonly LedgerRow[] {
+  return ledger(ledgerInput(given), rulebook);
+}
+
+/** What has been charged through a row. */
+export function chargedSoFar({ failureToFile, failureToPay, interest }: LedgerRow): Decimal {
+  return failureToFile.plus(failureToPay).plus(interest);
+}
+
+/** The last row of an account, which is never empty. */
+export function lastOf(rows: readonly LedgerRow[]): LedgerRow {
+  const last = rows.at(-1);
+  if (!last) throw new RangeError("an account has rows");
+  return last;
+}
+
+/** The seed is fixed so that the same suite always asks the same questions. */
+export const RUNS = { numRuns: 200, seed: 4868 };
+
+/** Dollars and cents from zero up. */
+export function dollarsUpTo(most: number): fc.Arbitrary<Decimal> {
+  return fc.integer({ min: 0, max: most * 100 }).map((cents) => new Decimal(cents).div(100));
+}
+
+/** A day of the year in which the return is due, or of the eight months after it. */
+const anyDay = (taxYear: number): fc.Arbitrary<CalendarDate> =>
+  fc
+    .integer({ min: 0, max: 600 })
+    .map((days) => addDays(calendarDate(`${String(taxYear + 1)}-01-01`), days));
+
+/** Any account of the tax years 2019 to 2024: four payments at most, near nothing or near the whole tax in time. */
+export const anyAccount: fc.Arbitrary<LedgerInput> = fc
+  .integer({ min: 2019, max: 2024 })
+  .chain((taxYear) =>
+    fc.record({
+      taxYear: fc.constant(taxYear),
+      totalTax: dollarsUpTo(40_000),
+      shareOnTime: fc.constantFrom(0, 50, 89, 90, 95, 100, 110),
+      shares: fc.array(fc.tuple(anyDay(taxYear), fc.integer({ min: 0, max: 60 })), {
+        maxLength: 3,
+      }),
+      filedOn: anyDay(taxYear),
+      extended: fc.boolean(),
+      filer: fc.constantFrom("resident" as const, "abroad" as const),
+    })
+  )
+  .map(({ taxYear, totalTax, shareOnTime, shares, filedOn, extended, filer }) => {
+    const dates = clientDates(calendarTaxYear(taxYear), filer, {}, rulebook);
+    const onTime = totalTax.times(shareOnTime).div(100).toDecimalPlaces(2);
+    const rest = Decimal.max(totalTax.minus(onTime), 0);
+    const later = shares.map(([on, percent]) => ({
+      day: on,
+      amount: rest.times(percent).div(100).toDecimalPlaces(2),
+    }));
+    const payments = [{ day: dates.payment.lastDay, amount: onTime }, ...later];
+    payments.sort((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
+    return { dates, totalTax, payments, filedOn, extended };
+  });

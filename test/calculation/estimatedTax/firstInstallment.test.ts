@@ -1,0 +1,102 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { estimatedTaxAddition } from "../../../src/calculation/estimatedTax/estimatedTaxAddition";
+import {
+  firstInstallment,
+  type FirstInstallmentInput,
+} from "../../../src/calculation/estimatedTax/firstInstallment";
+import { requiredAnnualPayment } from "../../../src/calculation/estimatedTax/requiredAnnualPayment";
+import { calendarTaxYear } from "../../../src/calculation/taxYear";
+import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { rulebook } from "../../../src/rules/rulebook";
+import { day, dollarsUpTo, RUNS, usd } from "./givenEstimates";
+
+const ORDINARY: FirstInstallmentInput = {
+  taxYear: calendarTaxYear(2026),
+  status: "joint",
+  currentTax: usd(24_000),
+  priorTax: usd(20_000),
+  priorAdjustedGrossIncome: usd(120_000),
+  farmer: false,
+  withholding: usd(8_000),
+  credited: usd(0),
+};
+
+const first = (given: Partial<FirstInstallmentInput>): string =>
+  firstInstallment({ ...ORDINARY, ...given }, rulebook).toFixed(2);
+
+describe("the first installment", () => {
+  it("is a quarter of the required annual payment less a quarter of the withholding", () => {
+    // 26 U.S.C. 6654(d)(1)(A), (g)(1): (20,000 − 8,000) / 4
+    expect(first({})).toBe("3000.00");
+  });
+
+  it("is less what last year's overpayment brings, never below nothing", () => {
+    // 26 CFR 301.6402-3(a)(5): credited to the installments of the new year, the first of them in April
+    expect(first({ credited: usd(1_200) })).toBe("1800.00");
+    expect(first({ credited: usd(3_000) })).toBe("0.00");
+    expect(first({ credited: usd("3000.01") })).toBe("0.00");
+  });
+
+  it("is nothing where less than $1,000 is left after withholding", () => {
+    // (e)(1): "less than $1,000"; 90% of 8,999.99 and of 9,000 is more than the 8,000 withheld
+    const given = { priorTax: undefined };
+    expect(first({ ...given, currentTax: usd("8999.99") })).toBe("0.00");
+    expect(first({ ...given, currentTax: usd(9_000) })).toBe("25.00");
+    // what is credited is no withholding: section 31 alone counts
+    expect(first({ ...given, currentTax: usd(9_000), credited: usd(10) })).toBe("15.00");
+  });
+
+  it("is nothing where withholding covers the required annual payment", () => {
+    expect(first({ withholding: usd(20_000) })).toBe("0.00");
+    expect(first({ withholding: usd("19999.99") })).toBe("0.01");
+  });
+
+  it("is nothing without tax last year, and counts on 90% where there was no full year", () => {
+    expect(first({ priorTax: usd(0) })).toBe("0.00");
+    expect(first({ priorTax: undefined })).toBe("3400.00");
+  });
+
+  it("is nothing in April for farmers and fishers", () => {
+    // (i)(1)(A), (B): one installment, in January
+    expect(first({ farmer: true })).toBe("0.00");
+  });
+
+  it("rounds up, so that four of them are enough", () => {
+    expect(first({ priorTax: usd("20000.01") })).toBe("3000.01");
+  });
+
+  it("is refused before 2003", () => {
+    expect(() => first({ taxYear: calendarTaxYear(2002) })).toThrow(NotPublishedError);
+  });
+
+  it("paid in time leaves no addition on the first installment, a cent less does", () => {
+    fc.assert(
+      fc.property(
+        dollarsUpTo(90_000),
+        dollarsUpTo(90_000),
+        dollarsUpTo(30_000),
+        (tax, prior, withholding) => {
+          const taxYear = calendarTaxYear(2024);
+          const given = { ...ORDINARY, taxYear, currentTax: tax, priorTax: prior, withholding };
+          const installment = firstInstallment(given, rulebook);
+          fc.pre(installment.greaterThan(100));
+          const requiredPayment = requiredAnnualPayment(given, rulebook);
+          const firstLines = (amount: typeof installment): number =>
+            estimatedTaxAddition(
+              {
+                taxYear,
+                requiredAnnualPayment: requiredPayment,
+                withholding,
+                payments: [{ day: day("2024-04-15"), amount }],
+              },
+              rulebook
+            ).lines.filter((line) => line.installment === 1).length;
+          expect(firstLines(installment)).toBe(0);
+          expect(firstLines(installment.minus("0.01"))).toBeGreaterThan(0);
+        }
+      ),
+      RUNS
+    );
+  });
+});

@@ -1,0 +1,122 @@
+/**
+ * Days, rates and dates of the day-by-day accounts, sharing no code and no table with src.
+ *
+ * Days are instants at midnight UTC by 86,400,000. Rates are whole percents by quarter, copied by hand from the cumulative table in
+ * Rev. Rul. 2024-18 and the rulings after it, as secondary copies report them.
+ */
+const PERCENTS: Readonly<Record<string, string>> = {
+  2016: "3 4 4 4",
+  2017: "4 4 4 4",
+  2018: "4 5 5 5",
+  2019: "6 6 5 5",
+  2020: "5 5 3 3",
+  2021: "3 3 3 3",
+  2022: "3 4 5 6",
+  2023: "7 7 7 8",
+  2024: "8 8 8 8",
+  2025: "7 7 7 7",
+  2026: "7 6 7 7",
+};
+
+/** Days from January 1, 1970. */
+export const dayOf = (written: string): number => Date.parse(written) / 86_400_000;
+
+const instant = (day: number): Date => new Date(day * 86_400_000);
+
+/** A day written YYYY-MM-DD. */
+export const written = (day: number): string => instant(day).toISOString().slice(0, 10);
+
+export const yearOf = (day: number): number => instant(day).getUTCFullYear();
+export const monthOf = (day: number): number => instant(day).getUTCMonth() + 1;
+export const dateOf = (day: number): number => instant(day).getUTCDate();
+export const weekdayOf = (day: number): number => instant(day).getUTCDay();
+
+/** Days of a year: the daily rate is the yearly one by 365, or by 366 in a leap year. */
+export const daysInYear = (year: number): number =>
+  dayOf(`${String(year + 1)}-01-01`) - dayOf(`${String(year)}-01-01`);
+
+/** The underpayment rate of a day as a fraction. */
+export function rateOn(day: number): number {
+  const percent = PERCENTS[String(yearOf(day))]?.split(" ")[Math.floor((monthOf(day) - 1) / 3)];
+  if (percent === undefined) throw new RangeError(`no rate on ${written(day)}`);
+  return Number(percent) / 100;
+}
+
+/** The day from which lateness counts, and the last timely day. */
+export interface Due {
+  readonly counted: number;
+  readonly last: number;
+}
+
+const due = (counted: string, last = counted): Due => ({
+  counted: dayOf(counted),
+  last: dayOf(last),
+});
+
+/** When the tax of a calendar year is payable, and when its return is due: ordinarily, abroad, with the extension. */
+export interface ReturnDates {
+  readonly payment: Due;
+  readonly resident: Due;
+  readonly abroad: Due;
+  readonly extended: Due;
+}
+
+/**
+ * Last days as the IRS announced them each year (Forms 1040 and 4868, as reported elsewhere): Emancipation Day and weekends in 2022
+ * and 2023; Notice 2020-23 and Notice 2021-21, whose time is disregarded; June 15 and October 15 moved for weekends.
+ */
+export const RETURN_DATES: Readonly<Record<number, ReturnDates>> = {
+  2019: {
+    payment: due("2020-07-15"),
+    resident: due("2020-07-15"),
+    abroad: due("2020-07-15"),
+    extended: due("2020-10-15"),
+  },
+  2020: {
+    payment: due("2021-05-17"),
+    resident: due("2021-05-17"),
+    abroad: due("2021-06-15"),
+    extended: due("2021-10-15"),
+  },
+  2021: {
+    payment: due("2022-04-15", "2022-04-18"),
+    resident: due("2022-04-15", "2022-04-18"),
+    abroad: due("2022-06-15"),
+    extended: due("2022-10-15", "2022-10-17"),
+  },
+  2022: {
+    payment: due("2023-04-15", "2023-04-18"),
+    resident: due("2023-04-15", "2023-04-18"),
+    abroad: due("2023-06-15"),
+    extended: due("2023-10-15", "2023-10-16"),
+  },
+  2023: {
+    payment: due("2024-04-15"),
+    resident: due("2024-04-15"),
+    abroad: due("2024-06-15", "2024-06-17"),
+    extended: due("2024-10-15"),
+  },
+  2024: {
+    payment: due("2025-04-15"),
+    resident: due("2025-04-15"),
+    abroad: due("2025-06-15", "2025-06-16"),
+    extended: due("2025-10-15"),
+  },
+  2025: {
+    payment: due("2026-04-15"),
+    resident: due("2026-04-15"),
+    abroad: due("2026-06-15"),
+    extended: due("2026-10-15"),
+  },
+};
+
+/** The least that a return more than 60 days late costs, by the year in which it was due (as reported elsewhere but for 2020). */
+export const MINIMUM: Readonly<Record<number, number>> = {
+  2020: 435,
+  2021: 435,
+  2022: 435,
+  2023: 450,
+  2024: 485,
+  2025: 510,
+  2026: 525,
+};
