@@ -2,6 +2,7 @@ import type { ProjectedTaxInput } from "../calculation/liability/projectedTax";
 import type { ReturnItem } from "../calculation/liability/returnItems";
 import { InputError } from "../inputError";
 import { ZERO, type Decimal } from "../money/dollars";
+import { cellValue, shown } from "./cells";
 import { labelledRows } from "./itemArguments";
 import { ITEM_LABELS } from "./itemLabels";
 import { signedMoney } from "./moneyArguments";
@@ -51,8 +52,12 @@ export function changes(name: string, argument: unknown): Changes {
   for (const { place, item, cell } of rows) {
     const difference = signedMoney(place, cell);
     const kind = CHANGED[item];
-    if (item === "childrenUnder17" && difference.isInteger()) children += difference.toNumber();
-    else if (kind) found[kind] = found[kind].plus(difference);
+    if (item === "childrenUnder17") {
+      if (!difference.isInteger()) {
+        throw new InputError(place, `${shown(cellValue(cell))} is no number of persons`);
+      }
+      children += difference.toNumber();
+    } else if (kind) found[kind] = found[kind].plus(difference);
     else {
       const label = ITEM_LABELS[item][0] ?? item;
       throw new InputError(

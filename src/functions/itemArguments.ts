@@ -11,8 +11,13 @@ import { ITEM_LABELS } from "./itemLabels";
 import { money, signedMoney } from "./moneyArguments";
 import { yesNo } from "./wordArguments";
 
-/** Items that count persons. */
-const COUNTS: readonly ReturnItem[] = ["childrenUnder17", "otherDependents", "aged", "blind"];
+/** Items that count persons, and how many there may be. */
+const MOST_PERSONS: Readonly<Partial<Record<ReturnItem, number>>> = {
+  childrenUnder17: 30,
+  otherDependents: 30,
+  aged: 2,
+  blind: 2,
+};
 const LONGEST_COMPARED = 60;
 
 /** A label as it is compared: small letters, everything but letters and digits taken for a space. */
@@ -46,7 +51,8 @@ function itemOf(place: string, text: string): ReturnItem {
 function amountOf(place: string, name: ReturnItem, cell: unknown): Decimal {
   if (name === "specifiedService") return yesNo(place, cell) ? ZERO.plus(1) : ZERO;
   const amount = MAY_BE_NEGATIVE.includes(name) ? signedMoney(place, cell) : money(place, cell);
-  if (COUNTS.includes(name) && (!amount.isInteger() || amount.greaterThan(30))) {
+  const most = MOST_PERSONS[name];
+  if (most !== undefined && (!amount.isInteger() || amount.greaterThan(most))) {
     throw new InputError(place, `${shown(cellValue(cell))} is no number of persons`);
   }
   return amount;

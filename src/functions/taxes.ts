@@ -1,10 +1,10 @@
 import { additionalMedicareTax } from "../calculation/liability/additionalMedicareTax";
 import { alternativeMinimumTax } from "../calculation/liability/alternativeMinimumTax";
 import { incomeTax as incomeTaxOf } from "../calculation/liability/incomeTax";
+import { netEarnings } from "../calculation/liability/netEarnings";
 import { netInvestmentIncomeTax } from "../calculation/liability/netInvestmentIncomeTax";
 import { selfEmploymentTax } from "../calculation/liability/selfEmploymentTax";
-import { atLeastZero, Decimal, toCents, ZERO } from "../money/dollars";
-import { entryOn } from "../rules/datedTable";
+import { toCents, ZERO } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";
 import { taxYear as readTaxYear } from "./dayArguments";
 import { money, optionalMoney, signedMoney } from "./moneyArguments";
@@ -69,7 +69,7 @@ export function seTax(taxYear: unknown[][], profit: unknown[][], wages?: unknown
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
  * @param wages Dollars of Medicare wages, of both spouses on a joint return.
- * @param [selfEmployment] Dollars of net profit from self-employment; 92.35% of it counts.
+ * @param [selfEmployment] Dollars of net profit from self-employment; 92.35% of it counts, nothing where that is below $400.
  * @returns {any[][]} Dollars and cents.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a year before 2022.
  * @see 26 U.S.C. 3101(b)(2), 1401(b)(2); Form 8959
@@ -83,12 +83,11 @@ export function extraMedicare(
 ): unknown[][] {
   return answerRows({ taxYear, status, wages, selfEmployment }, (cells) => {
     const year = readTaxYear("taxYear", cells.taxYear);
-    const { figures } = entryOn(rulebook.selfEmploymentTax, year.firstDay);
     const profit = optionalMoney("selfEmployment", cells.selfEmployment) ?? ZERO;
-    const netEarnings = profit.times(figures.netEarningsShare);
+    const earnings = netEarnings(year, profit, rulebook);
     const paid = money("wages", cells.wages);
     const who = filingStatus("status", cells.status);
-    return moneyCell(toCents(additionalMedicareTax(year, who, paid, netEarnings, rulebook)));
+    return moneyCell(toCents(additionalMedicareTax(year, who, paid, earnings, rulebook)));
   });
 }
 
@@ -149,7 +148,7 @@ export function minimumTax(
       status: filingStatus("status", cells.status),
       taxableIncome: income,
       addedBack: money("addedBack", cells.addedBack),
-      preferential: Decimal.min(gain, atLeastZero(income)),
+      preferential: gain,
     };
     return moneyCell(toCents(alternativeMinimumTax(input, rulebook)));
   });

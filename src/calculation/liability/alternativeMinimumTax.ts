@@ -1,4 +1,4 @@
-import { atLeastZero, Decimal } from "../../money/dollars";
+import { atLeastZero, Decimal, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
@@ -10,7 +10,7 @@ import { incomeTax } from "./incomeTax";
 export interface MinimumTaxInput {
   readonly taxYear: TaxYear;
   readonly status: FilingStatus;
-  /** Dollars of regular taxable income. */
+  /** Dollars of regular taxable income, not held to zero. */
   readonly taxableIncome: Decimal;
   /** Dollars added back: the standard deduction or state and local taxes, incentive stock options and the like. */
   readonly addedBack: Decimal;
@@ -27,7 +27,7 @@ type MinimumTaxRules = Pick<
  * Alternative minimum tax: what the tentative minimum tax is above the regular one.
  *
  * 26 and 28% of minimum taxable income above an exemption that shrinks with income; gains keep their own rates where that is
- * less. What a separate filer adds once the exemption is gone is not worked out.
+ * less. A separate filer's income rises beyond the exemption, until it has lost as much again.
  *
  * @param input - Dollars.
  * @param rules - Exemptions, rates, edges by year.
@@ -47,10 +47,11 @@ export function alternativeMinimumTax(input: MinimumTaxInput, rules: MinimumTaxR
     separate: "Separate",
   } as const satisfies Record<FilingStatus, string>;
   const minimumIncome = taxableIncome.plus(addedBack);
+  const whole = figures[`exemption${group[status]}`];
   const above = atLeastZero(minimumIncome.minus(figures[`phaseout${group[status]}`]));
-  const exemption = atLeastZero(
-    figures[`exemption${group[status]}`].minus(above.times(figures.phaseoutRate))
-  );
+  const lost = above.times(figures.phaseoutRate);
+  // A separate filer goes on losing, as the other spouse's exemption would (section 55(d)(3)).
+  const exemption = Decimal.max(whole.minus(lost), status === "separate" ? whole.negated() : ZERO);
   const base = atLeastZero(minimumIncome.minus(exemption));
   const edge = status === "separate" ? figures.higherRateAboveSeparate : figures.higherRateAbove;
   const flat = (amount: Decimal): Decimal =>
@@ -59,9 +60,10 @@ export function alternativeMinimumTax(input: MinimumTaxInput, rules: MinimumTaxR
       .plus(atLeastZero(amount.minus(edge)).times(figures.higherRate));
 
   const gain = Decimal.min(base, preferential);
-  const ordinary = atLeastZero(taxableIncome.minus(preferential));
+  const income = atLeastZero(taxableIncome);
+  const ordinary = atLeastZero(income.minus(preferential));
   const onGain = gainTax(status, ordinary, gain, entryOn(rules.capitalGainRates, begins).figures);
   const tentative = Decimal.min(flat(base.minus(gain)).plus(onGain), flat(base));
-  const regular = incomeTax(taxYear, status, taxableIncome, preferential, rules);
+  const regular = incomeTax(taxYear, status, income, preferential, rules);
   return atLeastZero(tentative.minus(regular));
 }

@@ -66,7 +66,7 @@ export function businessIncomeDeduction(
   const ofBusiness = full.minus(atLeastZero(full.minus(limit)).times(phasedIn));
   const ofIncome = atLeastZero(taxableIncome.minus(preferential)).times(figures.rate);
   const deduction = Decimal.min(ofBusiness, ofIncome);
-  const active = input.qualifiedIncome.greaterThanOrEqualTo(figures.minimumFrom);
+  const active = income.greaterThanOrEqualTo(figures.minimumFrom);
   return active && figures.minimum.greaterThan(0)
     ? Decimal.max(deduction, figures.minimum)
     : deduction;

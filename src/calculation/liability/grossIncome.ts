@@ -1,10 +1,11 @@
-import { atLeastZero, toWholeDollars, ZERO, type Decimal } from "../../money/dollars";
+import { atLeastZero, Decimal, toWholeDollars, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 import { capitalGain } from "./capitalGain";
 import type { LiabilityLine } from "./liabilityLine";
+import { netEarnings } from "./netEarnings";
 import { item, type ReturnItem, type ReturnItems } from "./returnItems";
 import { selfEmploymentTax } from "./selfEmploymentTax";
 import { taxableBenefits } from "./taxableBenefits";
@@ -45,7 +46,7 @@ const PLAIN: readonly (readonly [ReturnItem, string])[] = [
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
- * @param items - What is known, dollars.
+ * @param given - What is known, dollars.
  * @param rules - Self-employment tax, loss limit, benefits.
  * @returns The lines and the amounts that later steps need, each line in whole dollars.
  * @throws NotPublishedError for a year whose figures are not held.
@@ -54,10 +55,16 @@ const PLAIN: readonly (readonly [ReturnItem, string])[] = [
 export function grossIncome(
   taxYear: TaxYear,
   status: FilingStatus,
-  items: ReturnItems,
+  given: ReturnItems,
   rules: GrossIncomeRules
 ): GrossIncome {
   const begins = taxYear.firstDay;
+  // Qualified dividends are part of the ordinary ones: where these are left out, they are at least that.
+  const dividends = Decimal.max(
+    item(given, "ordinaryDividends"),
+    item(given, "qualifiedDividends")
+  );
+  const items: ReturnItems = { ...given, ordinaryDividends: dividends };
   const plain = PLAIN.map(([name, what]) => ({
     what,
     amount: toWholeDollars(item(items, name)),
@@ -74,7 +81,7 @@ export function grossIncome(
   const profit = item(items, "businessProfit");
   const ownerWages = items.ownerWages ?? (status === "joint" ? ZERO : item(items, "wages"));
   const employment = toWholeDollars(selfEmploymentTax(taxYear, profit, ownerWages, rules));
-  const { figures, source: employmentSource } = entryOn(rules.selfEmploymentTax, begins);
+  const { source: employmentSource } = entryOn(rules.selfEmploymentTax, begins);
   const half = toWholeDollars(employment.div(2));
   const adjustments = toWholeDollars(item(items, "adjustments"));
 
@@ -84,7 +91,7 @@ export function grossIncome(
     .minus(adjustments)
     .plus(item(items, "taxExemptInterest"));
   const benefits = item(items, "socialSecurityBenefits");
-  const taxable = taxableBenefits(taxYear, status, benefits, atLeastZero(otherIncome), rules);
+  const taxable = taxableBenefits(taxYear, status, benefits, otherIncome, rules);
   const benefitsLine = {
     what: "Taxable Social Security benefits",
     amount: toWholeDollars(taxable.plus(item(items, "taxableSocialSecurity"))),
@@ -112,7 +119,7 @@ export function grossIncome(
     ],
     adjustedGrossIncome,
     selfEmploymentTax: employment,
-    netEarnings: atLeastZero(profit).times(figures.netEarningsShare),
+    netEarnings: netEarnings(taxYear, profit, rules),
     preferential: gain.preferential.plus(item(items, "qualifiedDividends")),
     netInvestmentIncome: atLeastZero(
       item(items, "interest")

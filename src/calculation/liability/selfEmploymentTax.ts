@@ -1,7 +1,8 @@
-import { atLeastZero, Decimal, ZERO } from "../../money/dollars";
+import { atLeastZero, Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { TaxYear } from "../taxYear";
+import { netEarnings } from "./netEarnings";
 
 /**
  * Self-employment tax: Social Security up to the wage base, which wages use up first, and Medicare on all net earnings.
@@ -24,10 +25,9 @@ export function selfEmploymentTax(
   rules: Pick<Rulebook, "selfEmploymentTax">
 ): Decimal {
   const { figures } = entryOn(rules.selfEmploymentTax, taxYear.firstDay);
-  const netEarnings = atLeastZero(profit).times(figures.netEarningsShare);
-  if (netEarnings.lessThan(figures.leastNetEarnings)) return ZERO;
+  const earnings = netEarnings(taxYear, profit, rules);
   const room = atLeastZero(figures.wageBase.minus(wages));
-  return Decimal.min(netEarnings, room)
+  return Decimal.min(earnings, room)
     .times(figures.socialSecurityRate)
-    .plus(netEarnings.times(figures.medicareRate));
+    .plus(earnings.times(figures.medicareRate));
 }

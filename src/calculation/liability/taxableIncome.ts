@@ -18,6 +18,8 @@ import { workDeduction } from "./workDeduction";
 export interface TaxableIncome {
   readonly lines: readonly LiabilityLine[];
   readonly taxableIncome: Decimal;
+  /** The same before it is held to zero, as the minimum tax counts it. */
+  readonly beforeZero: Decimal;
   readonly addedBack: Decimal;
 }
 
@@ -63,16 +65,35 @@ export function taxableIncome(
   const paidTaxes = item(items, "stateAndLocalTaxes");
   const stateTaxes = stateAndLocalDeduction(taxYear, status, paidTaxes, income, rules);
   const listed = item(items, "itemizedDeductions").plus(stateTaxes);
-  const itemized = limitedItemizedDeductions(taxYear, status, listed, income, rules);
-  const itemizes = itemized.greaterThan(standard);
-  const gifts = entryOn(rules.charitableWithoutItemizing, begins);
-  const mostGifts = status === "joint" ? gifts.figures.mostJoint : gifts.figures.most;
-  const charitable = itemizes ? ZERO : Decimal.min(item(items, "charitableCash"), mostGifts);
   const senior = seniorDeduction(taxYear, status, aged, income, rules);
   const pay = (kind: "tips" | "overtime"): Decimal =>
     workDeduction(kind, taxYear, status, item(items, kind), income, rules);
   const carLoan = carLoanDeduction(taxYear, status, item(items, "carLoanInterest"), income, rules);
   const temporary = entryOn(rules.additionalDeductions, begins).source;
+
+  const half = toWholeDollars(gross.selfEmploymentTax.div(2));
+  const qualifiedIncome =
+    items.qualifiedBusinessIncome ?? atLeastZero(item(items, "businessProfit").minus(half));
+  const business = (before: Decimal): Decimal =>
+    businessIncomeDeduction(
+      {
+        ...{ taxYear, status, qualifiedIncome, preferential },
+        taxableIncome: atLeastZero(before),
+        wages: item(items, "businessWages"),
+        property: item(items, "businessProperty"),
+        specifiedService: item(items, "specifiedService").greaterThan(0),
+      },
+      rules
+    );
+  // Section 68 looks at taxable income as it would be without the limit, every other deduction taken.
+  const others = [senior, pay("tips"), pay("overtime"), carLoan];
+  const beforeListed = others.reduce((sum, one) => sum.minus(one), income);
+  const unlimited = beforeListed.minus(business(beforeListed.minus(listed)));
+  const itemized = limitedItemizedDeductions(taxYear, status, listed, unlimited, rules);
+  const itemizes = itemized.greaterThan(standard);
+  const gifts = entryOn(rules.charitableWithoutItemizing, begins);
+  const mostGifts = status === "joint" ? gifts.figures.mostJoint : gifts.figures.most;
+  const charitable = itemizes ? ZERO : Decimal.min(item(items, "charitableCash"), mostGifts);
 
   const lines: LiabilityLine[] = [];
   let left = income;
@@ -94,29 +115,13 @@ export function taxableIncome(
   less("qualified overtime", pay("overtime"), temporary);
   less("car loan interest", carLoan, temporary);
 
-  const beforeBusiness = atLeastZero(left);
-  const half = toWholeDollars(gross.selfEmploymentTax.div(2));
-  const qualifiedIncome =
-    items.qualifiedBusinessIncome ?? atLeastZero(item(items, "businessProfit").minus(half));
-  const business = businessIncomeDeduction(
-    {
-      ...{ taxYear, status, qualifiedIncome, preferential },
-      taxableIncome: beforeBusiness,
-      wages: item(items, "businessWages"),
-      property: item(items, "businessProperty"),
-      specifiedService: item(items, "specifiedService").greaterThan(0),
-    },
-    rules
-  );
-  less(
-    "business income deduction",
-    business,
-    entryOn(rules.businessIncomeDeduction, begins).source
-  );
+  const businessLaw = entryOn(rules.businessIncomeDeduction, begins).source;
+  less("business income deduction", business(left), businessLaw);
   const result = atLeastZero(left);
   return {
     lines: [...lines, { what: "Taxable income", amount: result, source: undefined }],
     taxableIncome: result,
+    beforeZero: left,
     addedBack: toWholeDollars(itemizes ? stateTaxes : standard)
       .plus(toWholeDollars(senior))
       .plus(toWholeDollars(item(items, "minimumTaxItems"))),

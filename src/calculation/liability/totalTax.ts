@@ -55,8 +55,7 @@ export function totalTax(
   const begins = taxYear.firstDay;
   const gross = grossIncome(taxYear, status, items, rules);
   const taxable = taxableIncome(taxYear, status, items, gross, rules);
-  const preferential = Decimal.min(gross.preferential, taxable.taxableIncome);
-  const { adjustedGrossIncome } = gross;
+  const { adjustedGrossIncome, preferential } = gross;
   const whole = (amount: Decimal): Decimal => toWholeDollars(amount);
 
   const regular = whole(incomeTax(taxYear, status, taxable.taxableIncome, preferential, rules));
@@ -64,7 +63,7 @@ export function totalTax(
     alternativeMinimumTax(
       {
         ...{ taxYear, status, preferential },
-        taxableIncome: taxable.taxableIncome,
+        taxableIncome: taxable.beforeZero,
         addedBack: taxable.addedBack,
       },
       rules
