@@ -1,5 +1,9 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { ITEM_LABELS } from "../src/functions/itemLabels";
+import { formulaCall } from "./functions/formulaCall";
+import { inCell, serial } from "./functions/sheet";
+import { worksheetFunction } from "./functions/worksheetFunctions";
 import { markdownRows } from "./markdownTable";
 
 interface Metadata {
@@ -80,5 +84,31 @@ describe("the files at the top", () => {
         .filter((name) => !made.includes(name))
         .sort()
     ).toEqual(agreed.sort());
+  });
+});
+
+describe("the example in README.md", () => {
+  const rows = markdownRows(read("README.md"), "formula").map(([formula = "", answer = ""]) => ({
+    formula: unquoted(formula),
+    answer,
+  }));
+
+  it.each(rows)("$formula is $answer", ({ formula, answer }) => {
+    const { id, values } = formulaCall(formula);
+    const found = inCell(worksheetFunction(id), ...values);
+    const isDay = /^\d{4}-\d{2}-\d{2}$/.test(answer);
+    expect(found).toBe(isDay ? serial(answer) : Number(answer.replaceAll(",", "")));
+  });
+
+  it("shows dates, money and charges", () => {
+    expect(rows.length).toBeGreaterThan(9);
+  });
+});
+
+describe("the labels of a return in README.md", () => {
+  it("are all there", () => {
+    const text = read("README.md").replace(/\s+/g, " ").toLowerCase();
+    const first = Object.values(ITEM_LABELS).map(([label = ""]) => label);
+    expect(first.filter((label) => !text.includes(label))).toEqual([]);
   });
 });

@@ -82,7 +82,7 @@ export function labelledRows(name: string, argument: unknown): readonly Labelled
     if (cells.length !== 2) {
       throw new InputError(
         name,
-        `is ${String(cells.length)} columns wide; give two, label and amount`
+        `must be two columns wide, label and amount; this is ${String(cells.length)}`
       );
     }
     const place = `${name} row ${String(index + 1)}`;

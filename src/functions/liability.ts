@@ -12,7 +12,7 @@ import { answered, answerTable, single } from "./rows";
 import { filingStatus } from "./wordArguments";
 
 const LEFT_OUT =
-  "An estimate, not a return. Left out: gains at 25 and 28%, loss limits on rentals and partnerships, several businesses, foreign income, education and energy credits unless given as credits, the refundable child credit, health premiums, kiddie tax, farm averaging.";
+  "An estimate, not a return. Left out: gains at 25 and 28%, loss limits on rentals and partnerships, self-employment and 3.8% tax on partnership income, several businesses, foreign income, education and energy credits unless given as credits, the refundable child credit, health premiums, the 0.5% floor under gifts of 2026, the tax on children's investment income, farm averaging.";
 
 function estimate(taxYear: unknown, status: unknown, items: unknown): TotalTax {
   const year = readTaxYear("taxYear", single("taxYear", taxYear));

@@ -29,7 +29,7 @@ export function payments(
     if (cells.length !== 2) {
       throw new InputError(
         name,
-        `is ${String(cells.length)} columns wide; give two, day and amount`
+        `must be two columns wide, day and amount; this is ${String(cells.length)}`
       );
     }
     if (cells.every((cell) => isEmptyCell(cell) || cell === 0)) return;

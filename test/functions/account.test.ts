@@ -94,7 +94,7 @@ describe("LEDGER", () => {
     const given = (payments: unknown[][]): unknown =>
       answerOf(() => ledger(2025, 20_000, payments, "2026-10-15"));
     expect(given([["2026-04-15", 100, "check"]])).toEqual(
-      badInput("payments: is 3 columns wide; give two, day and amount")
+      badInput("payments: must be two columns wide, day and amount; this is 3")
     );
     const nothing = badInput("payments: has no payment in it; leave it out if nothing was paid");
     expect(

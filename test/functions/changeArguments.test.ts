@@ -82,7 +82,7 @@ describe("a row that cannot be read is refused", () => {
     [[["wags", 1]], 'changes row 1: "wags" is no label of a return; the nearest is "wages"'],
     [[["wages", "more"]], 'changes row 1: "more" is not an amount in dollars'],
     [[["", 5]], "changes row 1: 5 stands without a label"],
-    [[["wages", 1, 2]], "changes: is 3 columns wide; give two, label and amount"],
+    [[["wages", 1, 2]], "changes: must be two columns wide, label and amount; this is 3"],
   ])("%j", (block, sentence) => {
     expect(refusal(block)).toBe(sentence);
   });

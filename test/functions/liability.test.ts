@@ -62,7 +62,12 @@ describe("LIABILITY", () => {
       'items row 1: "wagez" is no label of a return; the nearest is "wages"',
     ],
     [2025, "single", [["wages", "x"]], 'items row 1: "x" is not an amount in dollars'],
-    [2025, "single", [["wages", 1, 2]], "items: is 3 columns wide; give two, label and amount"],
+    [
+      2025,
+      "single",
+      [["wages", 1, 2]],
+      "items: must be two columns wide, label and amount; this is 3",
+    ],
     [2025, "single", [["", ""]], "items: has no item in it; give rows of label and amount"],
     [
       2025,
