@@ -1,13 +1,9 @@
-import { assumedRate, taxYear } from "./guideArguments";
+import { assumedRate, status, taxYear } from "./guideArguments";
 import type { GuideArgument, GuideFunction } from "./guideFunction";
 
 const task = "Estimate the new year, and what short estimates cost";
 
 const estimatedYear: GuideArgument = { ...taxYear, meaning: "Year whose tax is estimated." };
-const status: GuideArgument = {
-  name: "status",
-  meaning: "Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.",
-};
 const priorTax: GuideArgument = {
   name: "priorTax",
   meaning: "Tax on last year's return; empty if none was filed, 0 if there was no tax.",

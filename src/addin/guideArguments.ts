@@ -6,6 +6,12 @@ export const taxYear: GuideArgument = {
   meaning: "Tax year such as 2025, or the last day of a fiscal tax year.",
 };
 
+/** The client's filing status. */
+export const status: GuideArgument = {
+  name: "status",
+  meaning: "Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.",
+};
+
 /** Where the client lives. */
 export const state: GuideArgument = {
   name: "state",

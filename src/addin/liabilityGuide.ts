@@ -1,12 +1,8 @@
-import { taxYear } from "./guideArguments";
+import { status, taxYear } from "./guideArguments";
 import type { GuideArgument, GuideFunction } from "./guideFunction";
 
 const task = "Estimate total tax for line 4";
 
-const status: GuideArgument = {
-  name: "status",
-  meaning: "Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.",
-};
 const items: GuideArgument = {
   name: "items",
   meaning: "Rows of label and amount, such as wages, interest, business profit, in any order.",

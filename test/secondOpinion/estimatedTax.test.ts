@@ -81,23 +81,31 @@ function dayByDay({ taxYear, required, withheld, payments, restOn }: Estimates):
   });
 }
 
-const plans: fc.Arbitrary<Estimates> = fc.integer({ min: 2016, max: 2025 }).chain((taxYear) => {
-  const from = dayOf(`${String(taxYear)}-01-01`);
-  const anyDay = fc.integer({ min: 0, max: 480 }).map((days) => from + days);
-  const nearDue = fc.constantFrom(
-    ...[105, 166, 258, 380].flatMap((days) => [0, 1, 2, 3, 4].map((more) => from + days - 1 + more))
-  );
-  return fc.record({
-    taxYear: fc.constant(taxYear),
+const daysIn = fc.integer({ min: 0, max: 480 });
+/** From the day before an ordinary due date to three days after it. */
+const daysNearDue = fc.constantFrom(
+  ...[104, 165, 257, 379].flatMap((days) => [-1, 0, 1, 2, 3].map((more) => days + more))
+);
+
+const plans: fc.Arbitrary<Estimates> = fc
+  .record({
+    taxYear: fc.integer({ min: 2016, max: 2025 }),
     required: fc.integer({ min: 0, max: 8_000_000 }),
     withheld: fc.oneof(fc.constant(0), fc.integer({ min: 0, max: 4_000_000 })),
     payments: fc.array(
-      fc.record({ day: fc.oneof(anyDay, nearDue), cents: fc.integer({ min: 0, max: 2_500_000 }) }),
+      fc.tuple(fc.oneof(daysIn, daysNearDue), fc.integer({ min: 0, max: 2_500_000 })),
       { maxLength: 6 }
     ),
-    restOn: fc.option(anyDay, { nil: undefined }),
+    restOn: fc.option(daysIn, { nil: undefined }),
+  })
+  .map((plan) => {
+    const from = dayOf(`${String(plan.taxYear)}-01-01`);
+    return {
+      ...plan,
+      payments: plan.payments.map(([days, cents]) => ({ day: from + days, cents })),
+      restOn: plan.restOn === undefined ? undefined : from + plan.restOn,
+    };
   });
-});
 
 /** Lines in cents and their count, installment by installment. */
 function byLines(plan: Estimates): readonly { readonly cents: number; readonly lines: number }[] {
@@ -120,7 +128,7 @@ function byLines(plan: Estimates): readonly { readonly cents: number; readonly l
   });
 }
 
-const SAME = { numRuns: 300, seed: 6654 };
+const SAME = { numRuns: 300, seed: 6654, endOnFailure: true };
 
 /** As it mostly goes: the rest comes last, with the request or the return. */
 const restLast = plans.map((plan) => {

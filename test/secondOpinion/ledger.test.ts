@@ -141,35 +141,34 @@ function byLedger(plan: Plan): Account {
   };
 }
 
-/** Days from three weeks before the payment is due on; the published rates bound them in the last year. */
-const dayAround = (taxYear: number): fc.Arbitrary<number> => {
-  const from = (RETURN_DATES[taxYear]?.payment.counted ?? NaN) - 20;
-  const most = Math.min(800, dayOf("2026-12-31") - from);
-  return fc
-    .oneof(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: most }))
-    .map((n) => from + n);
-};
+/** Days from three weeks before the payment is due on, many of them near it; the published rates bound them in the last year. */
+const daysIn = fc.oneof(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 800 }));
+const LAST = dayOf("2026-12-31");
 
-const plans: fc.Arbitrary<Plan> = fc.integer({ min: 2019, max: 2025 }).chain((taxYear) =>
-  fc
-    .record({
-      taxYear: fc.constant(taxYear),
-      totalTax: fc.integer({ min: 0, max: 6_000_000 }),
-      payments: fc.array(
-        fc.record({ day: dayAround(taxYear), share: fc.constantFrom(3, 10, 25, 40, 90, 91, 100) }),
-        { maxLength: 5 }
-      ),
-      filedOn: dayAround(taxYear),
-      extended: fc.boolean(),
-      filer: fc.constantFrom("resident" as const, "abroad" as const),
-    })
-    .map((plan) => ({
-      ...plan,
-      payments: plan.payments
-        .map(({ day, share }) => ({ day, cents: Math.ceil((plan.totalTax * share) / 100) }))
-        .sort((one, other) => one.day - other.day),
-    }))
-);
+const plans: fc.Arbitrary<Plan> = fc
+  .record({
+    taxYear: fc.integer({ min: 2019, max: 2025 }),
+    totalTax: fc.integer({ min: 0, max: 6_000_000 }),
+    payments: fc.array(fc.tuple(daysIn, fc.constantFrom(3, 10, 25, 40, 90, 91, 100)), {
+      maxLength: 5,
+    }),
+    filedOn: daysIn,
+    extended: fc.boolean(),
+    filer: fc.constantFrom("resident" as const, "abroad" as const),
+  })
+  .map((plan) => {
+    const from = (RETURN_DATES[plan.taxYear]?.payment.counted ?? NaN) - 20;
+    const after = (days: number): number => Math.min(from + days, LAST);
+    const payments = plan.payments
+      .map(([days, share]) => ({
+        day: after(days),
+        cents: Math.ceil((plan.totalTax * share) / 100),
+      }))
+      .sort((one, other) => one.day - other.day);
+    return { ...plan, payments, filedOn: after(plan.filedOn) };
+  });
+
+const SAME = { numRuns: 300, seed: 4868, endOnFailure: true };
 
 describe("the running account against an account kept day by day", () => {
   it("ends at the same additions, interest and tax left, to the cent", () => {
@@ -177,12 +176,12 @@ describe("the running account against an account kept day by day", () => {
       fc.property(plans, (plan) => {
         expect(byLedger(plan)).toEqual(dayByDay(plan));
       }),
-      { numRuns: 300, seed: 4868 }
+      SAME
     );
   });
 
   it("is asked about every kind of return", () => {
-    const asked = fc.sample(plans, { numRuns: 300, seed: 4868 }).map(dayByDay);
+    const asked = fc.sample(plans, SAME).map(dayByDay);
     const some = (test: (account: Account) => boolean): number => asked.filter(test).length;
     expect(some(({ failureToFile }) => failureToFile !== "0.00")).toBeGreaterThan(60);
     expect(some(({ failureToPay }) => failureToPay !== "0.00")).toBeGreaterThan(120);

@@ -65,45 +65,42 @@ export function lastOf(rows: readonly LedgerRow[]): LedgerRow {
   return last;
 }
 
-/** The seed is fixed so that the same suite always asks the same questions. */
-export const RUNS = { numRuns: 200, seed: 4868 };
+/**
+ * The seed is fixed so that the same suite always asks the same questions. A failure is shown as it was found: amounts that depend on
+ * one another shrink a cent at a time, without end; its seed and path replay it.
+ */
+export const RUNS = { numRuns: 200, seed: 4868, endOnFailure: true };
 
 /** Dollars and cents from zero up. */
 export function dollarsUpTo(most: number): fc.Arbitrary<Decimal> {
   return fc.integer({ min: 0, max: most * 100 }).map((cents) => new Decimal(cents).div(100));
 }
 
-/** A day of the year in which the return is due, or of the eight months after it. */
-const anyDay = (taxYear: number): fc.Arbitrary<CalendarDate> =>
-  fc
-    .integer({ min: 0, max: 600 })
-    .map((days) => addDays(calendarDate(`${String(taxYear + 1)}-01-01`), days));
+/** Days from January 1 of the year in which the return is due, until eight months after that year. */
+const daysIn = fc.integer({ min: 0, max: 600 });
 
 /** Any account of the tax years 2019 to 2024: four payments at most, near nothing or near the whole tax in time. */
 export const anyAccount: fc.Arbitrary<LedgerInput> = fc
-  .integer({ min: 2019, max: 2024 })
-  .chain((taxYear) =>
-    fc.record({
-      taxYear: fc.constant(taxYear),
-      totalTax: dollarsUpTo(40_000),
-      shareOnTime: fc.constantFrom(0, 50, 89, 90, 95, 100, 110),
-      shares: fc.array(fc.tuple(anyDay(taxYear), fc.integer({ min: 0, max: 60 })), {
-        maxLength: 3,
-      }),
-      filedOn: anyDay(taxYear),
-      extended: fc.boolean(),
-      filer: fc.constantFrom("resident" as const, "abroad" as const),
-    })
-  )
+  .record({
+    taxYear: fc.integer({ min: 2019, max: 2024 }),
+    totalTax: dollarsUpTo(40_000),
+    shareOnTime: fc.constantFrom(0, 50, 89, 90, 95, 100, 110),
+    shares: fc.array(fc.tuple(daysIn, fc.integer({ min: 0, max: 60 })), { maxLength: 3 }),
+    filedOn: daysIn,
+    extended: fc.boolean(),
+    filer: fc.constantFrom("resident" as const, "abroad" as const),
+  })
   .map(({ taxYear, totalTax, shareOnTime, shares, filedOn, extended, filer }) => {
+    const after = (days: number): CalendarDate =>
+      addDays(calendarDate(`${String(taxYear + 1)}-01-01`), days);
     const dates = clientDates(calendarTaxYear(taxYear), filer, {}, rulebook);
     const onTime = totalTax.times(shareOnTime).div(100).toDecimalPlaces(2);
     const rest = Decimal.max(totalTax.minus(onTime), 0);
-    const later = shares.map(([on, percent]) => ({
-      day: on,
+    const later = shares.map(([days, percent]) => ({
+      day: after(days),
       amount: rest.times(percent).div(100).toDecimalPlaces(2),
     }));
     const payments = [{ day: dates.payment.lastDay, amount: onTime }, ...later];
     payments.sort((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
-    return { dates, totalTax, payments, filedOn, extended };
+    return { dates, totalTax, payments, filedOn: after(filedOn), extended };
   });

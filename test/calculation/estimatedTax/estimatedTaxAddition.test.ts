@@ -26,18 +26,18 @@ describe("the addition on underpaid estimates", () => {
   // 26 U.S.C. 7503: the next day that is no Saturday, Sunday or legal holiday; else it counts from the 15th.
   it.each([
     // June 15, 2024 was a Saturday
-    [2024, 1, "2024-06-17", "2024-06-18", "2 1000 2024-06-15 2024-06-18 3 0.08 366 0.66"],
+    [2024, 2, "2024-06-17", "2024-06-18", "2 1000 2024-06-15 2024-06-18 3 0.08 366 0.66"],
     // April 15, 2023 was a Saturday, Emancipation Day kept on Monday: April 18 in Form 1040-ES (2023)
-    [2023, 0, "2023-04-18", "2023-04-19", "1 1000 2023-04-15 2023-04-19 4 0.07 365 0.77"],
+    [2023, 1, "2023-04-18", "2023-04-19", "1 1000 2023-04-15 2023-04-19 4 0.07 365 0.77"],
     // January 15, 2024 was Martin Luther King Jr. Day: January 16 in Form 1040-ES (2023)
-    [2023, 3, "2024-01-16", "2024-01-17", "4 1000 2024-01-15 2024-01-17 2 0.08 366 0.44"],
+    [2023, 4, "2024-01-16", "2024-01-17", "4 1000 2024-01-15 2024-01-17 2 0.08 366 0.44"],
     // the systems were down on April 17, 2018: a day more (IR-2018-100, as reported elsewhere)
-    [2018, 0, "2018-04-18", "2018-04-19", "1 1000 2018-04-15 2018-04-19 4 0.05 365 0.55"],
+    [2018, 1, "2018-04-18", "2018-04-19", "1 1000 2018-04-15 2018-04-19 4 0.05 365 0.55"],
     // Notice 2020-23: installments of April and June 2020 by July 15, the time before disregarded
-    [2020, 1, "2020-07-15", "2020-07-16", "2 1000 2020-07-15 2020-07-16 1 0.03 366 0.08"],
+    [2020, 2, "2020-07-15", "2020-07-16", "2 1000 2020-07-15 2020-07-16 1 0.03 366 0.08"],
   ])(
-    "of %i: installment %i + 1 paid on %s is in time, on %s late",
-    (year, index, timely, late, line) => {
+    "of %i: installment %i paid on %s is in time, on %s late",
+    (year, number, timely, late, line) => {
       const due = [
         `${String(year)}-04-15`,
         `${String(year)}-06-15`,
@@ -45,7 +45,7 @@ describe("the addition on underpaid estimates", () => {
         `${String(year + 1)}-01-15`,
       ];
       const withOn = (on: string): readonly string[] =>
-        linesPaidOn(year, ...due.map((other, at) => (at === index ? on : other)));
+        linesPaidOn(year, ...due.map((other, at) => (at === number - 1 ? on : other)));
       expect(withOn(timely)).toEqual([]);
       expect(withOn(late)).toEqual([line]);
     }

@@ -113,30 +113,35 @@ export function lineTexts({ lines }: EstimatedTaxAddition): readonly string[] {
   );
 }
 
-/** The seed is fixed so that the same suite always asks the same questions. */
-export const RUNS = { numRuns: 200, seed: 4868 };
+/**
+ * The seed is fixed so that the same suite always asks the same questions. A failure is shown as it was found: amounts that depend on
+ * one another shrink a cent at a time, without end; its seed and path replay it.
+ */
+export const RUNS = { numRuns: 200, seed: 4868, endOnFailure: true };
 
 /** Dollars and cents from zero up. */
 export function dollarsUpTo(most: number): fc.Arbitrary<Decimal> {
   return fc.integer({ min: 0, max: most * 100 }).map((cents) => new Decimal(cents).div(100));
 }
 
-const daysAround = (taxYear: number): fc.Arbitrary<CalendarDate> =>
-  fc
-    .integer({ min: 0, max: 500 })
-    .map((days) => addDays(calendarDate(`${String(taxYear)}-01-01`), days));
+const daysIn = fc.integer({ min: 0, max: 500 });
 
 /** Any year's estimates: tax years whose dates and rates are held, payments from January until after the addition has ended. */
 export const anyEstimates: fc.Arbitrary<EstimatedTaxInput> = fc
-  .integer({ min: 2009, max: 2025 })
-  .chain((taxYear) =>
-    fc.record({
-      taxYear: fc.constant(calendarTaxYear(taxYear)),
-      requiredAnnualPayment: dollarsUpTo(40_000),
-      withholding: dollarsUpTo(20_000),
-      payments: fc.array(fc.record({ day: daysAround(taxYear), amount: dollarsUpTo(10_000) }), {
-        maxLength: 6,
-      }),
-      paidOn: fc.option(daysAround(taxYear), { nil: undefined }),
-    })
-  );
+  .record({
+    taxYear: fc.integer({ min: 2009, max: 2025 }),
+    requiredAnnualPayment: dollarsUpTo(40_000),
+    withholding: dollarsUpTo(20_000),
+    payments: fc.array(fc.tuple(daysIn, dollarsUpTo(10_000)), { maxLength: 6 }),
+    paidOn: fc.option(daysIn, { nil: undefined }),
+  })
+  .map(({ taxYear, payments, paidOn, ...dollars }) => {
+    const after = (days: number): CalendarDate =>
+      addDays(calendarDate(`${String(taxYear)}-01-01`), days);
+    return {
+      ...dollars,
+      taxYear: calendarTaxYear(taxYear),
+      payments: payments.map(([days, amount]) => ({ day: after(days), amount })),
+      paidOn: paidOn === undefined ? undefined : after(paidOn),
+    };
+  });
