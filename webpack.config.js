@@ -91,5 +91,5 @@ export default {
     new FinishedMetadataPlugin(),
   ],
   performance: { hints: "error", maxAssetSize: 400_000, maxEntrypointSize: 600_000 },
-  stats: { preset: "errors-warnings", assets: true },
+  stats: "errors-warnings",
 };

@@ -29,6 +29,7 @@ const estimates: readonly GuideArgument[] = [
     meaning: "The year's tax: nothing is charged where under $1,000 is left after withholding.",
     optional: true,
   },
+  farmer,
 ];
 
 /** The functions about estimated tax. */

@@ -7,6 +7,7 @@ import { optionalDay, taxYear } from "./dayArguments";
 import { assumedRate, money, optionalMoney } from "./moneyArguments";
 import { payments } from "./paymentArguments";
 import { singles, type Argument } from "./rows";
+import { yesNo } from "./wordArguments";
 
 /** The arguments that say how a year's estimates were paid. */
 export interface EstimateArguments {
@@ -17,6 +18,7 @@ export interface EstimateArguments {
   readonly paidOn: Argument;
   readonly assumedRate: Argument;
   readonly currentTax: Argument;
+  readonly farmer: Argument;
 }
 
 /**
@@ -41,6 +43,7 @@ export function estimatesOf({ payments: rows, ...given }: EstimateArguments): Es
     withholding,
     payments: payments("payments", rows, year),
     paidOn,
+    farmer: yesNo("farmer", cells.farmer),
     assumedRate: assumedRate("assumedRate", cells.assumedRate),
   };
 }

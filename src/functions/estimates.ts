@@ -99,12 +99,13 @@ export function firstInstallment(
  *
  * @customfunction ESTIMATECHARGE
  * @param taxYear Year whose estimates were paid, such as 2025, or the last day of a fiscal year.
- * @param requiredPayment Dollars of the required annual payment, see REQUIREDPAYMENT; for farmers and fishers, whose one installment falls in January, work it by hand.
+ * @param requiredPayment Dollars of the required annual payment, see REQUIREDPAYMENT.
  * @param withholding Dollars withheld in the year; counted in four equal parts on the due dates.
  * @param payments Estimated payments as rows of day and amount, in any order; an overpayment applied counts on the first due date.
  * @param [paidOn] Day the rest was paid, if before April 15: a payment with the extension ends the addition.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
  * @param [currentTax] Dollars of the year's tax: if given, nothing is charged where less than $1,000 is left after withholding.
+ * @param [farmer] Yes for farmers and fishers: one installment in January of the whole; filing and paying by March 1, which clears it, is not looked at.
  * @returns Dollars and cents; each line of the working rounds, as on Form 2210.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a year or rate that is not held.
  * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b)
@@ -117,7 +118,8 @@ export function estimateCharge(
   payments: unknown[][],
   paidOn?: unknown,
   assumedRate?: unknown,
-  currentTax?: unknown
+  currentTax?: unknown,
+  farmer?: unknown
 ): unknown {
   const cells = {
     taxYear,
@@ -127,6 +129,7 @@ export function estimateCharge(
     paidOn,
     assumedRate,
     currentTax,
+    farmer,
   };
   return answered(() => moneyCell(estimatedTaxAddition(estimatesOf(cells), rulebook).amount));
 }
@@ -142,6 +145,7 @@ export function estimateCharge(
  * @param [paidOn] Day the rest was paid, if before April 15.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
  * @param [currentTax] Dollars of the year's tax: if given, nothing is charged where less than $1,000 is left after withholding.
+ * @param [farmer] Yes for farmers and fishers: one installment in January of the whole; filing and paying by March 1, which clears it, is not looked at.
  * @returns {any[][]} A header row, then a row for each part of an installment in each rate period.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a year or rate that is not held.
  * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b)
@@ -154,7 +158,8 @@ export function estimateLines(
   payments: unknown[][],
   paidOn?: unknown,
   assumedRate?: unknown,
-  currentTax?: unknown
+  currentTax?: unknown,
+  farmer?: unknown
 ): unknown[][] {
   const cells = {
     taxYear,
@@ -164,6 +169,7 @@ export function estimateLines(
     paidOn,
     assumedRate,
     currentTax,
+    farmer,
   };
   return answerTable(ESTIMATE_HEADINGS, () =>
     estimateTable(estimatedTaxAddition(estimatesOf(cells), rulebook))

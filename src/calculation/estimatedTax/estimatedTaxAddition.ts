@@ -22,6 +22,8 @@ export interface EstimatedTaxInput {
   readonly payments: readonly LatePayment[];
   /** The day the rest was paid, if before the addition ends by itself. */
   readonly paidOn?: CalendarDate | undefined;
+  /** Farmers and fishers have one installment, the fourth, of the whole. */
+  readonly farmer?: boolean | undefined;
   readonly relief?: DisasterRelief | undefined;
   readonly assumedRate?: AssumedRate | undefined;
 }
@@ -50,6 +52,7 @@ export interface EstimatedTaxAddition {
 const FOURTH_MONTH = 4;
 const FIFTEENTH = 15;
 const INSTALLMENTS = [1, 2, 3, 4] as const;
+const OF_FARMERS = [4] as const;
 
 /**
  * Addition to tax for underpaid estimates.
@@ -62,14 +65,15 @@ const INSTALLMENTS = [1, 2, 3, 4] as const;
  * @param rules - Installment dates, holidays, postponements, rates.
  * @returns The addition, line by line.
  * @throws NotPublishedError where a rate or a date is not held.
- * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b); Form 2210, regular method
+ * @see 26 U.S.C. 6654(a), (b), (i)(1), 6621(b)(2)(B), 6622(b); Form 2210, regular method; Form 2210-F
  */
 export function estimatedTaxAddition(
   input: EstimatedTaxInput,
   rules: MovingRules & Pick<Rulebook, "installments" | "underpaymentRate">
 ): EstimatedTaxAddition {
   const { taxYear, requiredAnnualPayment, withholding, payments, paidOn, relief } = input;
-  const dues = INSTALLMENTS.map((number) => installmentDueDate(taxYear, number, relief, rules));
+  const numbers = input.farmer ? OF_FARMERS : INSTALLMENTS;
+  const dues = numbers.map((number) => installmentDueDate(taxYear, number, relief, rules));
   const end = dayAfterTaxYear(taxYear, FOURTH_MONTH, FIFTEENTH);
   const rest = atLeastZero(
     payments.reduce(
@@ -79,7 +83,7 @@ export function estimatedTaxAddition(
   );
   const parts = installmentPayments(
     dues,
-    requiredAnnualPayment.div(INSTALLMENTS.length),
+    requiredAnnualPayment.div(numbers.length),
     withholding,
     paidOn === undefined ? payments : [...payments, { day: paidOn, amount: rest }]
   );
@@ -94,7 +98,8 @@ export function estimatedTaxAddition(
 
   const lines = new Map<string, EstimateLine>();
   for (const part of late) {
-    const { installment, due, amount } = part;
+    const { due, amount } = part;
+    const installment = numbers[part.installment - 1] ?? part.installment;
     const stops = stopOf(part);
     for (const { from, to, rate, divisor, sources } of periods) {
       const begins = from > due.countedFrom ? from : due.countedFrom;

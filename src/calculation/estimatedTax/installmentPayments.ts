@@ -5,7 +5,7 @@ import type { LatePayment } from "../interest/underpaymentInterest";
 
 /** A part of an installment, and the day it was paid; `undefined` while it is open. */
 export interface InstallmentPart {
-  /** 1 to 4. */
+  /** Its place among the due dates, from 1. */
   readonly installment: number;
   readonly due: DueDate;
   readonly amount: Decimal;
