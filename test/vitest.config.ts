@@ -6,6 +6,8 @@ export default defineConfig({
     include: ["test/**/*.test.ts"],
     globalSetup: ["test/globalBuild.ts"],
     setupFiles: ["test/customFunctionsRuntime.ts"],
+    // The modules hold no state that a test could leave behind but caches; loading them once spares most of the time.
+    isolate: false,
     testTimeout: 60_000,
     hookTimeout: 120_000,
     benchmark: { include: ["test/bench/**/*.bench.ts"] },
