@@ -18,7 +18,7 @@ import { filingStatus, yesNo } from "./wordArguments";
  * @param taxYear Year whose tax is estimated, such as 2026, or the last day of a fiscal year; one cell or a column.
  * @param status Filing status that year: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
  * @param currentTax Dollars of that year's tax, expected or known, with self-employment and the other taxes of the return.
- * @param priorTax Dollars of tax on last year's return; leave empty if none was filed or the year was shorter than twelve months. 0 means no tax last year, so nothing is required.
+ * @param priorTax Dollars of tax on last year's return; leave empty if none was filed or the year was shorter than twelve months. 0 means no tax last year, so nothing is required; where your Excel sends an empty cell as 0, leave the argument out.
  * @param priorAdjustedGrossIncome Dollars of last year's adjusted gross income; above 150,000 (75,000 if separate) last year's share is 110%.
  * @param [farmer] Yes if two thirds of gross income, this year or last, is from farming or fishing.
  * @returns {any[][]} Dollars and cents.
@@ -55,7 +55,7 @@ export function requiredPayment(
  * @param taxYear Year whose tax is estimated, such as 2026, or the last day of a fiscal year; one cell or a column.
  * @param status Filing status that year: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
  * @param expectedTax Dollars of tax expected for that year.
- * @param priorTax Dollars of tax on last year's return; leave empty if none is filed or the year was shorter than twelve months.
+ * @param priorTax Dollars of tax on last year's return; leave empty if none is filed or the year was shorter than twelve months; where your Excel sends an empty cell as 0, leave the argument out.
  * @param priorAdjustedGrossIncome Dollars of last year's adjusted gross income.
  * @param [withholding] Dollars expected to be withheld in the year.
  * @param [credited] Dollars of last year's overpayment applied to the year.
@@ -102,7 +102,7 @@ export function firstInstallment(
  * @param requiredPayment Dollars of the required annual payment, see REQUIREDPAYMENT.
  * @param withholding Dollars withheld in the year; counted in four equal parts on the due dates.
  * @param payments Estimated payments as rows of day and amount, in any order; an overpayment applied counts on the first due date.
- * @param [paidOn] Day the rest was paid, if before April 15: a payment with the extension ends the addition.
+ * @param [paidOn] Day the rest was paid, if before April 15: a payment with the extension ends the addition. Filing and paying by January 31, which clears the fourth installment, is not looked at.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
  * @param [currentTax] Dollars of the year's tax: if given, nothing is charged where less than $1,000 is left after withholding.
  * @param [farmer] Yes for farmers and fishers: one installment in January of the whole; filing and paying by March 1, which clears it, is not looked at.
