@@ -1,4 +1,4 @@
-import { assumedRate, status, taxYear } from "./guideArguments";
+import { assumedRate, postponedTo, reliefBegins, status, taxYear } from "./guideArguments";
 import type { GuideArgument, GuideFunction } from "./guideFunction";
 
 const task = "Estimate the new year, and what short estimates cost";
@@ -30,6 +30,8 @@ const estimates: readonly GuideArgument[] = [
     optional: true,
   },
   farmer,
+  reliefBegins,
+  postponedTo,
 ];
 
 /** The functions about estimated tax. */

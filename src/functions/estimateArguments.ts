@@ -3,7 +3,7 @@ import { InputError } from "../inputError";
 import { ZERO } from "../money/dollars";
 import { entryOn } from "../rules/datedTable";
 import { rulebook } from "../rules/rulebook";
-import { optionalDay, taxYear } from "./dayArguments";
+import { disasterRelief, optionalDay, taxYear } from "./dayArguments";
 import { assumedRate, money, optionalMoney } from "./moneyArguments";
 import { payments } from "./paymentArguments";
 import { singles, type Argument } from "./rows";
@@ -19,6 +19,8 @@ export interface EstimateArguments {
   readonly assumedRate: Argument;
   readonly currentTax: Argument;
   readonly farmer: Argument;
+  readonly reliefBegins: Argument;
+  readonly postponedTo: Argument;
 }
 
 /**
@@ -44,6 +46,7 @@ export function estimatesOf({ payments: rows, ...given }: EstimateArguments): Es
     payments: payments("payments", rows, year),
     paidOn,
     farmer: yesNo("farmer", cells.farmer),
+    relief: disasterRelief(cells.reliefBegins, cells.postponedTo),
     assumedRate: assumedRate("assumedRate", cells.assumedRate),
   };
 }

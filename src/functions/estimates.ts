@@ -106,6 +106,8 @@ export function firstInstallment(
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
  * @param [currentTax] Dollars of the year's tax: if given, nothing is charged where less than $1,000 is left after withholding.
  * @param [farmer] Yes for farmers and fishers: one installment in January of the whole; filing and paying by March 1, which clears it, is not looked at.
+ * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponedTo] Day to which that relief postpones the installments inside it.
  * @returns Dollars and cents; each line of the working rounds, as on Form 2210.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a year or rate that is not held.
  * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b)
@@ -119,17 +121,13 @@ export function estimateCharge(
   paidOn?: unknown,
   assumedRate?: unknown,
   currentTax?: unknown,
-  farmer?: unknown
+  farmer?: unknown,
+  reliefBegins?: unknown,
+  postponedTo?: unknown
 ): unknown {
   const cells = {
-    taxYear,
-    requiredPayment,
-    withholding,
-    payments,
-    paidOn,
-    assumedRate,
-    currentTax,
-    farmer,
+    ...{ taxYear, requiredPayment, withholding, payments, paidOn },
+    ...{ assumedRate, currentTax, farmer, reliefBegins, postponedTo },
   };
   return answered(() => moneyCell(estimatedTaxAddition(estimatesOf(cells), rulebook).amount));
 }
@@ -146,6 +144,8 @@ export function estimateCharge(
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
  * @param [currentTax] Dollars of the year's tax: if given, nothing is charged where less than $1,000 is left after withholding.
  * @param [farmer] Yes for farmers and fishers: one installment in January of the whole; filing and paying by March 1, which clears it, is not looked at.
+ * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponedTo] Day to which that relief postpones the installments inside it.
  * @returns {any[][]} A header row, then a row for each part of an installment in each rate period.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a year or rate that is not held.
  * @see 26 U.S.C. 6654(a), (b), 6621(b)(2)(B), 6622(b)
@@ -159,17 +159,13 @@ export function estimateLines(
   paidOn?: unknown,
   assumedRate?: unknown,
   currentTax?: unknown,
-  farmer?: unknown
+  farmer?: unknown,
+  reliefBegins?: unknown,
+  postponedTo?: unknown
 ): unknown[][] {
   const cells = {
-    taxYear,
-    requiredPayment,
-    withholding,
-    payments,
-    paidOn,
-    assumedRate,
-    currentTax,
-    farmer,
+    ...{ taxYear, requiredPayment, withholding, payments, paidOn },
+    ...{ assumedRate, currentTax, farmer, reliefBegins, postponedTo },
   };
   return answerTable(ESTIMATE_HEADINGS, () =>
     estimateTable(estimatedTaxAddition(estimatesOf(cells), rulebook))

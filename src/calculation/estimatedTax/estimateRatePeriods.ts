@@ -1,9 +1,15 @@
-import { addDays, daysBetween, type CalendarDate } from "../../calendar/calendarDate";
+import {
+  addDays,
+  daysBetween,
+  daysInYear,
+  yearOf,
+  type CalendarDate,
+} from "../../calendar/calendarDate";
 import type { Source } from "../../rules/source";
 import { dayAfterTaxYear } from "../dueDate/dayAfterTaxYear";
 import type { RatePeriod } from "../interest/publishedPeriods";
 import { ratePeriods } from "../interest/ratePeriods";
-import type { InterestRates } from "../interest/underpaymentRate";
+import { underpaymentRate, type InterestRates } from "../interest/underpaymentRate";
 import type { TaxYear } from "../taxYear";
 
 /** Days in a row that bear the same rate by the same divisor, whatever quarters they lie in. */
@@ -33,6 +39,12 @@ export function estimateRatePeriods(
   rates: InterestRates
 ): readonly EstimateRatePeriod[] {
   const lastOfThirdMonth = addDays(dayAfterTaxYear(taxYear, 4, 1), -1);
+  if (from >= lastOfThirdMonth && from < end) {
+    const { rate, source } = underpaymentRate(lastOfThirdMonth, rates);
+    const days = daysBetween(from, end);
+    const divisor = daysInYear(yearOf(end));
+    return [{ rate, sources: source ? [source] : [], from, to: end, days, divisor }];
+  }
   const published = ratePeriods(from, lastOfThirdMonth < end ? lastOfThirdMonth : end, rates);
   const periods: EstimateRatePeriod[] = [];
   for (const { source, ...period } of published) {

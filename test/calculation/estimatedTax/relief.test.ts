@@ -1,0 +1,46 @@
+import { describe, expect, it } from "vitest";
+import { estimatedTaxAddition } from "../../../src/calculation/estimatedTax/estimatedTaxAddition";
+import { calendarTaxYear } from "../../../src/calculation/taxYear";
+import { rulebook } from "../../../src/rules/rulebook";
+import { day, paid, usd } from "../given";
+
+const lines = (begins: string, postponedTo: string, payments: readonly ReturnType<typeof paid>[]) =>
+  estimatedTaxAddition(
+    {
+      taxYear: calendarTaxYear(2025),
+      requiredAnnualPayment: usd(4_000),
+      withholding: usd(0),
+      payments,
+      relief: { begins: day(begins), postponedTo: day(postponedTo) },
+    },
+    rulebook
+  ).lines.map(({ installment, amount, from, to, days, addition }) =>
+    [installment, amount.toFixed(), from, to, days, addition.toFixed(2)].join(" ")
+  );
+
+// The wildfires of January 2025 in Los Angeles County: estimates due April 15, June 16 and September 15, 2025 by October 15, 2025
+// (firm copies of the release of the Internal Revenue Service); 26 U.S.C. 7508A(a)(2): the time before does not count.
+describe("installments that disaster relief postponed", () => {
+  const fires = ["2025-01-07", "2025-10-15"] as const;
+
+  it("are in time on the day to which they were postponed", () => {
+    expect(lines(...fires, [paid("2025-10-15", 3_000), paid("2026-01-15", 1_000)])).toEqual([]);
+  });
+
+  it("count from that day where they are late, the later installment from its own", () => {
+    // 1,000 x 182/365 x 7%; 1,000 x 90/365 x 7%
+    expect(lines(...fires, [])).toEqual([
+      "1 1000 2025-10-15 2026-04-15 182 34.90",
+      "2 1000 2025-10-15 2026-04-15 182 34.90",
+      "3 1000 2025-10-15 2026-04-15 182 34.90",
+      "4 1000 2026-01-15 2026-04-15 90 17.26",
+    ]);
+  });
+
+  it("bear the first quarter's rate even where only the days of April are left", () => {
+    // invented relief through April 5, 2026: ten days at the 7% of the first quarter, not the 6% of the second
+    expect(lines("2025-01-07", "2026-04-05", [])).toEqual(
+      [1, 2, 3, 4].map((number) => `${String(number)} 1000 2026-04-05 2026-04-15 10 1.92`)
+    );
+  });
+});
