@@ -202,3 +202,12 @@ describe("PROJECT", () => {
     });
   });
 });
+
+describe("a year that is not held", () => {
+  it("is refused by the rates, not by whatever table the items met first", () => {
+    const call = () => liability(2027, "single", [["long-term gain", -5_000]]);
+    expect(call).toThrow(
+      "Income tax rates and the income up to which each runs: no figure for 2027-01-01; known only through 2026-12-31 (rules/income-tax-rates.json)"
+    );
+  });
+});

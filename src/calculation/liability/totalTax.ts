@@ -53,6 +53,8 @@ export function totalTax(
   rules: TotalTaxRules
 ): TotalTax {
   const begins = taxYear.firstDay;
+  // A year without rates is refused by these, whatever table the items would have met first.
+  const rateSource = entryOn(rules.incomeTaxRates, begins).source;
   const gross = grossIncome(taxYear, status, items, rules);
   const taxable = taxableIncome(taxYear, status, items, gross, rules);
   const { adjustedGrossIncome, preferential } = gross;
@@ -103,7 +105,7 @@ export function totalTax(
     entryOn(table, begins).source;
 
   const taxes: LiabilityLine[] = [
-    { what: "Income tax", amount: regular, source: law(rules.incomeTaxRates) },
+    { what: "Income tax", amount: regular, source: rateSource },
     { what: "Alternative minimum tax", amount: minimum, source: law(rules.alternativeMinimumTax) },
     {
       what: "Less credit for children and other dependents",
