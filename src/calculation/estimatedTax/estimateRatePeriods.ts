@@ -39,32 +39,35 @@ export function estimateRatePeriods(
   rates: InterestRates
 ): readonly EstimateRatePeriod[] {
   const lastOfThirdMonth = addDays(dayAfterTaxYear(taxYear, 4, 1), -1);
-  if (from >= lastOfThirdMonth && from < end) {
-    const { rate, source } = underpaymentRate(lastOfThirdMonth, rates);
-    const days = daysBetween(from, end);
-    const divisor = daysInYear(yearOf(end));
-    return [{ rate, sources: source ? [source] : [], from, to: end, days, divisor }];
-  }
   const published = ratePeriods(from, lastOfThirdMonth < end ? lastOfThirdMonth : end, rates);
+  const carriedFrom = from > lastOfThirdMonth ? from : lastOfThirdMonth;
+  const carriedOn: readonly RatePeriod[] =
+    carriedFrom < end
+      ? [
+          {
+            ...underpaymentRate(lastOfThirdMonth, rates),
+            from: carriedFrom,
+            to: end,
+            days: daysBetween(carriedFrom, end),
+            divisor: daysInYear(yearOf(end)),
+          },
+        ]
+      : [];
   const periods: EstimateRatePeriod[] = [];
-  for (const { source, ...period } of published) {
+  for (const { source, ...period } of [...published, ...carriedOn]) {
     const last = periods.at(-1);
     const sources = source ? [source] : [];
     if (last && last.divisor === period.divisor && last.rate.equals(period.rate)) {
-      const days = last.days + period.days;
+      const more = sources.filter((one) => one !== last.sources.at(-1));
       periods[periods.length - 1] = {
         ...last,
         to: period.to,
-        days,
-        sources: [...last.sources, ...sources],
+        days: last.days + period.days,
+        sources: [...last.sources, ...more],
       };
     } else {
       periods.push({ ...period, sources });
     }
-  }
-  const last = periods.at(-1);
-  if (last && last.to < end) {
-    periods[periods.length - 1] = { ...last, to: end, days: daysBetween(last.from, end) };
   }
   return periods;
 }

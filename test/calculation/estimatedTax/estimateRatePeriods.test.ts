@@ -88,6 +88,20 @@ describe("rate periods of the addition on underpaid estimates", () => {
     }
   });
 
+  // 26 CFR 301.6622-1(a) and Form 2210: 366 for days of a leap year. Both quarters bear 8%.
+  it("carry the rate of a fiscal year's third month into January by the divisor of the new year", () => {
+    const year = fiscalTaxYear(day("2023-09-30"));
+    if (!year) throw new RangeError("no fiscal year");
+    const found = estimateRatePeriods(day("2023-10-15"), year, day("2024-01-15"), rates);
+    const shown = found.map(({ from, to, days, rate, divisor }) =>
+      [from, to, days, rate.toString(), divisor].join(" ")
+    );
+    expect(shown).toEqual([
+      "2023-10-15 2023-12-31 77 0.08 365",
+      "2023-12-31 2024-01-15 15 0.08 366",
+    ]);
+  });
+
   it("refuse a quarter without a published rate, and name no ruling for an assumed one", () => {
     const year = calendarTaxYear(2026);
     const [first, end] = [day("2026-04-15"), day("2027-04-15")];
