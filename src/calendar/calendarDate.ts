@@ -79,6 +79,11 @@ export function addMonths(day: CalendarDate, months: number): CalendarDate {
   return written(addMonthsToInstant(midnight(day), months));
 }
 
+/** Orders days for sorting, earliest first. */
+export function compareDays(one: CalendarDate, other: CalendarDate): number {
+  return one < other ? -1 : one > other ? 1 : 0;
+}
+
 /** The last day of the month a day lies in. */
 export function lastDayOfMonth(day: CalendarDate): CalendarDate {
   return written(lastInstantDayOfMonth(midnight(day)));

@@ -44,6 +44,7 @@ export const MADE_UP: Source = {
 export function dueOn(countedFrom: string, lastDay = countedFrom, act: Act = "return"): DueDate {
   return {
     act,
+    statutory: calendarDate(countedFrom),
     countedFrom: calendarDate(countedFrom),
     lastDay: calendarDate(lastDay),
     moves: [],

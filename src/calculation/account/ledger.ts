@@ -1,4 +1,4 @@
-import type { CalendarDate } from "../../calendar/calendarDate";
+import { compareDays, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -64,12 +64,9 @@ function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[
     { day: filingDue.lastDay, event: "return due", amount: undefined, source: filingDue.source },
     { day: filedOn, event: "return filed", amount: undefined, source: filingDue.source },
   ];
-  return all.sort((one, other) =>
-    one.day === other.day
-      ? ORDER.indexOf(one.event) - ORDER.indexOf(other.event)
-      : one.day < other.day
-        ? -1
-        : 1
+  return all.sort(
+    (one, other) =>
+      compareDays(one.day, other.day) || ORDER.indexOf(one.event) - ORDER.indexOf(other.event)
   );
 }
 
@@ -87,7 +84,7 @@ function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[
  * @see 26 U.S.C. 6601, 6651(b); Rev. Proc. 2002-26, section 3
  */
 export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerRow[] {
-  const { totalTax, payments, filedOn } = input;
+  const { totalTax, filedOn } = input;
   const events = happenings(input, rules);
   const last = events.at(-1)?.day ?? filedOn;
   const { excused } = charges({ ...input, paidOnTime: ZERO, through: last }, rules);
@@ -100,7 +97,6 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
       {
         ...input,
         paidOnTime: ZERO,
-        payments: payments.filter((payment) => payment.day <= day),
         filedOn: filedOn < day ? filedOn : day,
         outcome,
         through: day,

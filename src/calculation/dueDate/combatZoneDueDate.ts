@@ -9,7 +9,8 @@ import { returnDueDate, type ReturnDateRules } from "./returnDueDate";
  * Last day to file and pay after service in a combat zone or contingency operation.
  *
  * 180 days after leaving, plus the days that were left of the filing season on entering: all of them when service began before
- * the season, else from the day of entry through April 15, both counted (entering March 1 leaves 46). The answer is not moved
+ * the season, else from the day of entry through April 15, both counted (entering March 1 leaves 46). No weekend or postponement lengthens the
+ * season. The answer is not moved
  * for weekends, the earlier day being the safe one. Hospitalization, which may lengthen the time, is not worked out.
  *
  * @param taxYear - The year of the return.
@@ -31,9 +32,7 @@ export function combatZoneDueDate(
 ): CalendarDate {
   if (left < entered)
     throw new InputError("left", `${left} is before the day of entering, ${entered}`);
-  const { moves, lastDay } = returnDueDate(taxYear, "resident", {}, rules);
-  // The season is counted to the day the law names: no weekend or postponement lengthens it.
-  const seasonEnds = moves[0]?.from ?? lastDay;
+  const { statutory: seasonEnds, lastDay } = returnDueDate(taxYear, "resident", {}, rules);
   if (entered > lastDay) {
     throw new InputError(
       "entered",

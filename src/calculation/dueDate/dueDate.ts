@@ -17,6 +17,8 @@ export interface DateMove {
 /** When an act is due. */
 export interface DueDate {
   readonly act: Act;
+  /** The day the law names, any extension included. */
+  readonly statutory: CalendarDate;
   /** The day from which months of delinquency and interest count once the act is late: weekends and holidays do not move it. */
   readonly countedFrom: CalendarDate;
   /** The last day on which the act is timely. */
@@ -87,5 +89,5 @@ export function dueDate(
     move(relieved, "disaster relief", nationwidePostponements.source);
     countedFrom = relieved;
   }
-  return { act, countedFrom, lastDay, moves, source };
+  return { act, statutory, countedFrom, lastDay, moves, source };
 }

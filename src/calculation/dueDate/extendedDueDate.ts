@@ -2,8 +2,8 @@ import { addMonths } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
 import type { Filer } from "../filer";
 import type { TaxYear } from "../taxYear";
-import { dayAfterTaxYear } from "./dayAfterTaxYear";
 import { dueDate, type Circumstances, type DueDate } from "./dueDate";
+import { paymentDueDate } from "./paymentDueDate";
 import type { ReturnDateRules } from "./returnDueDate";
 
 /**
@@ -30,10 +30,8 @@ export function extendedDueDate(
   circumstances: Circumstances,
   rules: ReturnDateRules
 ): DueDate {
-  const { figures } = entryOn(rules.returnDueDate, taxYear.lastDay);
+  const { statutory: regular } = paymentDueDate(taxYear, filer, circumstances, rules);
   const extension = entryOn(rules.extensionOfTime, taxYear.lastDay);
-  const month = filer === "nonresident" ? figures.nonresidentMonth : figures.regularMonth;
-  const regular = dayAfterTaxYear(taxYear, month.toNumber(), figures.dayOfMonth.toNumber());
   const statutory = addMonths(regular, extension.figures.months.toNumber());
   return dueDate("extended return", statutory, extension.source, circumstances, rules);
 }

@@ -1,4 +1,4 @@
-import type { CalendarDate } from "../../calendar/calendarDate";
+import { compareDays, type CalendarDate } from "../../calendar/calendarDate";
 import { Decimal, ZERO } from "../../money/dollars";
 import type { DueDate } from "../dueDate/dueDate";
 import type { LatePayment } from "../interest/underpaymentInterest";
@@ -32,9 +32,7 @@ export function installmentPayments(
     day: countedFrom,
     amount: withholding.div(dues.length),
   }));
-  const credits = [...withheld, ...payments].sort((one, other) =>
-    one.day < other.day ? -1 : one.day > other.day ? 1 : 0
-  );
+  const credits = [...withheld, ...payments].sort((one, other) => compareDays(one.day, other.day));
   const open = dues.map(() => installment);
   const parts: InstallmentPart[] = [];
   for (const credit of credits) {

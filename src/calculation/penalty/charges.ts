@@ -104,19 +104,20 @@ export function charges(
   const forInterest = afterDue(dates.payment, owed, payments);
   const forAdditions = afterDue(dates.regular, owed, payments);
 
-  const presumed = extensionPaymentPresumption(
-    {
-      extended,
-      regular: dates.regular,
-      extendedDue: dates.extended,
-      totalTax,
-      unpaid: forAdditions.unpaid,
-      paidInFullOn: dayPaidInFull(owed, payments),
-      filedOn,
-    },
-    rules
-  );
-  const excused = input.outcome ? input.outcome.excused : presumed;
+  const excused = input.outcome
+    ? input.outcome.excused
+    : extensionPaymentPresumption(
+        {
+          extended,
+          regular: dates.regular,
+          extendedDue: dates.extended,
+          totalTax,
+          unpaid: forAdditions.unpaid,
+          paidInFullOn: dayPaidInFull(owed, payments),
+          filedOn,
+        },
+        rules
+      );
   const timely = input.outcome?.timely ?? filedOn <= filingDue.lastDay;
   const failureToPay = excused
     ? NOTHING_CHARGED

@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate } from "../../calendar/calendarDate";
+import { addDays, compareDays, type CalendarDate } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
 import type { CompanionDate, Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -79,5 +79,5 @@ export function seasonCalendar(
       source: law,
     })),
   ];
-  return dates.sort((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
+  return dates.sort((one, other) => compareDays(one.day, other.day));
 }

@@ -29,6 +29,7 @@ describe("moving a due date", () => {
     const stands = due("return", "2026-04-15");
     expect(stands).toEqual({
       act: "return",
+      statutory: "2026-04-15",
       countedFrom: "2026-04-15",
       lastDay: "2026-04-15",
       moves: [],

@@ -11,37 +11,13 @@ import type { AssumedRate } from "../../../src/calculation/interest/underpayment
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
 import { rulebook, type Rulebook } from "../../../src/rules/rulebook";
-import type { Source } from "../../../src/rules/source";
+import { day, dueOn as madeByHand, MADE_UP, paid, usd } from "../given";
 
-/** A day written YYYY-MM-DD. */
-export const day = calendarDate;
-
-/** Dollars, or a rate, written as text. */
-export const usd = (text: string | number): Decimal => new Decimal(text);
-
-/** A payment, an estimate among them. */
-export const paid = (on: string, amount: string | number): LatePayment => ({
-  day: calendarDate(on),
-  amount: new Decimal(amount),
-});
-
-/** A source for figures made in a test. */
-export const MADE_UP: Source = {
-  document: "test",
-  citation: "made for the test",
-  confidence: "memory",
-};
+export { day, MADE_UP, paid, usd };
 
 /** An installment's due date made by hand. */
-export function dueOn(countedFrom: string, lastDay = countedFrom): DueDate {
-  return {
-    act: "installment",
-    countedFrom: day(countedFrom),
-    lastDay: day(lastDay),
-    moves: [],
-    source: MADE_UP,
-  };
-}
+export const dueOn = (countedFrom: string, lastDay = countedFrom): DueDate =>
+  madeByHand(countedFrom, lastDay, "installment");
 
 /** The tables that the addition is worked out from. */
 export type EstimateRules = Pick<
