@@ -2,12 +2,12 @@ import { chargeLines, type ChargeKind } from "../calculation/penalty/chargeLines
 import type { Charges } from "../calculation/penalty/charges";
 import { ZERO } from "../money/dollars";
 import {
-  citation,
   dayCell,
   EMPTY,
   fractionCell,
   moneyCell,
   optional,
+  rateCitation,
   type AnswerCell,
   type AnswerTable,
 } from "./results";
@@ -35,8 +35,6 @@ const LABELS: Readonly<Record<ChargeKind, string>> = {
   "interest on failure to file": "Interest on failure to file",
 };
 
-const ASSUMED = "assumed rate, not published";
-
 const plain = (count: number): AnswerCell => count;
 
 /** The working of the charges as cells: a row a line, or one row saying that nothing is charged. */
@@ -51,7 +49,7 @@ export function chargeTable(charges: Charges): AnswerTable {
       optional(rate, fractionCell),
       optional(base, moneyCell),
       moneyCell(amount),
-      source ? citation(source) : ASSUMED,
+      rateCitation(source),
     ]
   );
   if (rows.length > 0) return rows;

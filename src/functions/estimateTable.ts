@@ -1,7 +1,7 @@
 import type { EstimatedTaxAddition } from "../calculation/estimatedTax/estimatedTaxAddition";
 import { ZERO } from "../money/dollars";
 import type { Source } from "../rules/source";
-import { citation, dayCell, EMPTY, fractionCell, moneyCell, type AnswerTable } from "./results";
+import { dayCell, EMPTY, fractionCell, moneyCell, rateCitation, type AnswerTable } from "./results";
 
 /** Headings of the working of the addition for underpaid estimates. */
 export const ESTIMATE_HEADINGS = [
@@ -15,14 +15,11 @@ export const ESTIMATE_HEADINGS = [
   "Source",
 ] as const;
 
-const ASSUMED = "assumed rate, not published";
-
 /** The law behind the rate of a line: the first and the last ruling where quarters at one rate are one period. */
 function rulings(sources: readonly Source[]): string {
   const first = sources[0];
   const last = sources.at(-1);
-  if (!first || !last) return ASSUMED;
-  return sources.length === 1 ? citation(first) : `${citation(first)} to ${citation(last)}`;
+  return first === last ? rateCitation(first) : [first, last].map(rateCitation).join(" to ");
 }
 
 /** The working as cells: a row a line, or one row saying that nothing is charged. */

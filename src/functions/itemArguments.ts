@@ -9,6 +9,7 @@ import { ZERO, type Decimal } from "../money/dollars";
 import { cellValue, isBlank, isBlankOrZero, isEmptyCell, shown } from "./cells";
 import { ITEM_LABELS } from "./itemLabels";
 import { money, signedMoney } from "./moneyArguments";
+import { pairedRows } from "./pairedRows";
 import { yesNo } from "./wordArguments";
 
 /** Items that count persons, and how many there may be. */
@@ -75,25 +76,16 @@ export interface LabelledRow {
  * @throws InputError naming the row at fault, and the nearest label where one is unknown.
  */
 export function labelledRows(name: string, argument: unknown): readonly LabelledRow[] {
-  const rows = Array.isArray(argument) ? (argument as readonly unknown[]) : [argument];
   const found: LabelledRow[] = [];
-  rows.forEach((row, index) => {
-    const cells = Array.isArray(row) ? (row as readonly unknown[]) : [row];
-    if (cells.length !== 2) {
-      throw new InputError(
-        name,
-        `must be two columns wide, label and amount; this is ${String(cells.length)}`
-      );
-    }
-    const place = `${name} row ${String(index + 1)}`;
-    const [label, cell] = [cellValue(cells[0]), cells[1]];
+  for (const { place, first, second: cell } of pairedRows(name, argument, "label and amount")) {
+    const label = cellValue(first);
     if (isBlank(label) || label === 0) {
-      if (isBlankOrZero(cellValue(cell))) return;
+      if (isBlankOrZero(cellValue(cell))) continue;
       throw new InputError(place, `${shown(cellValue(cell))} stands without a label`);
     }
     const item = itemOf(place, String(label));
     if (!isEmptyCell(cell)) found.push({ place, item, cell });
-  });
+  }
   return found;
 }
 

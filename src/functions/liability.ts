@@ -8,15 +8,16 @@ import { taxYear as readTaxYear } from "./dayArguments";
 import { returnItems } from "./itemArguments";
 import { money } from "./moneyArguments";
 import { citation, EMPTY, moneyCell, wholeDollarCell } from "./results";
-import { answered, answerTable, single } from "./rows";
+import { answered, answerTable, singles } from "./rows";
 import { filingStatus } from "./wordArguments";
 
 const LEFT_OUT =
   "An estimate, not a return. Left out: gains at 25 and 28%, loss limits on rentals and partnerships, self-employment and 3.8% tax on partnership income, several businesses, foreign income, education and energy credits unless given as credits, the refundable child credit, health premiums, the 0.5% floor under gifts of 2026, the tax on children's investment income, farm averaging.";
 
 function estimate(taxYear: unknown, status: unknown, items: unknown): TotalTax {
-  const year = readTaxYear("taxYear", single("taxYear", taxYear));
-  const who = filingStatus("status", single("status", status));
+  const cells = singles({ taxYear, status });
+  const year = readTaxYear("taxYear", cells.taxYear);
+  const who = filingStatus("status", cells.status);
   return totalTax(year, who, returnItems("items", items), rulebook);
 }
 
@@ -93,21 +94,15 @@ export function project(
   priorTaxableIncome: unknown,
   changes?: unknown[][]
 ): unknown {
-  return answered(() =>
-    wholeDollarCell(
-      projectedTax(
-        {
-          taxYear: readTaxYear("taxYear", single("taxYear", taxYear)),
-          status: filingStatus("status", single("status", status)),
-          priorTax: money("priorTax", single("priorTax", priorTax)),
-          priorTaxableIncome: money(
-            "priorTaxableIncome",
-            single("priorTaxableIncome", priorTaxableIncome)
-          ),
-          ...readChanges("changes", changes),
-        },
-        rulebook
-      )
-    )
-  );
+  return answered(() => {
+    const cells = singles({ taxYear, status, priorTax, priorTaxableIncome });
+    const input = {
+      taxYear: readTaxYear("taxYear", cells.taxYear),
+      status: filingStatus("status", cells.status),
+      priorTax: money("priorTax", cells.priorTax),
+      priorTaxableIncome: money("priorTaxableIncome", cells.priorTaxableIncome),
+      ...readChanges("changes", changes),
+    };
+    return wholeDollarCell(projectedTax(input, rulebook));
+  });
 }

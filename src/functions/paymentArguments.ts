@@ -1,9 +1,11 @@
 import type { LatePayment } from "../calculation/interest/underpaymentInterest";
 import type { TaxYear } from "../calculation/taxYear";
+import { compareDays } from "../calendar/calendarDate";
 import { InputError } from "../inputError";
 import { isEmptyCell } from "./cells";
 import { day as readDay } from "./dayArguments";
 import { money } from "./moneyArguments";
+import { pairedRows } from "./pairedRows";
 
 /**
  * Reads payments from rows of day and amount, in any order; empty rows are passed over.
@@ -20,25 +22,16 @@ export function payments(
   taxYear: TaxYear
 ): readonly LatePayment[] {
   if (argument === null || argument === undefined) return [];
-  const rows = Array.isArray(argument) ? (argument as readonly unknown[]) : [argument];
   const begins = taxYear.firstDay;
   const found: LatePayment[] = [];
-  rows.forEach((row, index) => {
-    const cells = Array.isArray(row) ? (row as readonly unknown[]) : [row];
-    const place = `${name} row ${String(index + 1)}`;
-    if (cells.length !== 2) {
-      throw new InputError(
-        name,
-        `must be two columns wide, day and amount; this is ${String(cells.length)}`
-      );
-    }
-    if (cells.every((cell) => isEmptyCell(cell) || cell === 0)) return;
-    const day = readDay(place, cells[0]);
+  for (const { place, first, second } of pairedRows(name, argument, "day and amount")) {
+    if ([first, second].every((cell) => isEmptyCell(cell) || cell === 0)) continue;
+    const day = readDay(place, first);
     if (day < begins)
       throw new InputError(place, `${day} is before the tax year begins, ${begins}`);
-    found.push({ day, amount: money(place, cells[1]) });
-  });
+    found.push({ day, amount: money(place, second) });
+  }
   if (found.length === 0)
     throw new InputError(name, "has no payment in it; leave it out if nothing was paid");
-  return found.sort((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
+  return found.sort((one, other) => compareDays(one.day, other.day));
 }

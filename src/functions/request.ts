@@ -5,7 +5,7 @@ import { toCents } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";
 import { cushion as readCushion, money, optionalMoney, paymentAim } from "./moneyArguments";
 import { citation, EMPTY, moneyCell, optional, wholeDollarCell, type AnswerTable } from "./results";
-import { answerRows, answerTable, single } from "./rows";
+import { answerRows, answerTable, singles } from "./rows";
 import { filer as readFiler } from "./wordArguments";
 
 /**
@@ -84,11 +84,12 @@ export function lines(
   filer?: unknown
 ): unknown[][] {
   return answerTable(["Line", "What", "Dollars", "Tick", "Source"], (): AnswerTable => {
+    const cells = singles({ totalTax, payments, paying, filer });
     const filled = requestLines(
-      money("totalTax", single("totalTax", totalTax)),
-      money("payments", single("payments", payments)),
-      money("paying", single("paying", paying)),
-      readFiler("filer", single("filer", filer)),
+      money("totalTax", cells.totalTax),
+      money("payments", cells.payments),
+      money("paying", cells.paying),
+      readFiler("filer", cells.filer),
       rulebook
     );
     return filled.map(({ line, what, amount, ticked, source }) => [

@@ -62,6 +62,11 @@ export function optional<Value>(
   return value === undefined ? EMPTY : cell(value);
 }
 
+/** The source of a rate; an assumed one has none. */
+export function rateCitation(source: Source | undefined): string {
+  return source ? citation(source) : "assumed rate, not published";
+}
+
 /** A citation, marked where the figure was not read in the official text. */
 export function citation(source: Source): string {
   switch (source.confidence) {
