@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { ledger } from "../../src/functions/account";
-import { answerOf, badInput, serial } from "./accountCells";
+import { answerOf, badInput, serial } from "./sheet";
 
 const PAYMENTS = [
   ["2026-10-15", 3000],

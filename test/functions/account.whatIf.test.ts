@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { effectiveRate, whatIf } from "../../src/functions/account";
 import { charges } from "../../src/functions/charges";
-import { answerOf, badInput, inCell, serial } from "./accountCells";
+import { answerOf, badInput, inCell, serial } from "./sheet";
 
 describe("WHATIF", () => {
   const days = [["2026-06-15", serial("2026-10-15"), ""]];

@@ -1,19 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { businessDeduction, childCredit, standardDeduction } from "../../src/functions/deductions";
+import { badInput, down, inCell } from "./sheet";
 
-type RowFunction = (...columns: never[]) => unknown[][];
-
-/** What a row function answers to single values, or the error it shows; `undefined` is an argument left out. */
-function inCell(of: RowFunction, ...values: unknown[]): unknown {
-  const cells = values.map((value) => (value === undefined ? null : [[value]]));
-  try {
-    return (of as (...columns: unknown[]) => unknown[][])(...cells)[0]?.[0];
-  } catch (thrown) {
-    return thrown;
-  }
-}
-const down = (...values: unknown[]): unknown[][] => values.map((value) => [value]);
-const badInput = (message: string) => ({ code: "#VALUE!", message });
 const notHeld = (table: string, file: string, day: string) => ({
   code: "#N/A",
   message: `${table}: no figure for ${day}; ${

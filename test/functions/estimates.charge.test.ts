@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { estimateCharge, estimateLines } from "../../src/functions/estimates";
-import { answerOf, badInput, NONE, serial } from "./accountCells";
+import { answerOf, badInput, NONE, serial } from "./sheet";
 
 describe("ESTIMATECHARGE and ESTIMATELINES", () => {
   const payments = [

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { firstInstallment, requiredPayment } from "../../src/functions/estimates";
-import { badInput, inCell } from "./accountCells";
+import { badInput, inCell } from "./sheet";
 
 const STATUSES = "give single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS";
 

@@ -1,18 +1,9 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { liability, liabilityLines, paymentsTotal, project } from "../../src/functions/liability";
+import { answerOf, badInput } from "./sheet";
 
-/** The answer of a call, or the error it shows. */
-function answerOf(call: () => unknown): unknown {
-  try {
-    return call();
-  } catch (thrown) {
-    if (thrown instanceof CustomFunctions.Error) return thrown;
-    throw thrown;
-  }
-}
 const rows = (given: Readonly<Record<string, unknown>>): unknown[][] => Object.entries(given);
-const badInput = (message: string) => ({ code: "#VALUE!", message });
 
 /** An invented return. */
 const ITEMS: unknown[][] = [

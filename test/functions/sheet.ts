@@ -44,3 +44,6 @@ export const badInput = (message: string): Refusal => ({ code: "#VALUE!", messag
 
 /** A figure that is not published or not held, with its sentence. */
 export const notHeld = (message: string): Refusal => ({ code: "#N/A", message });
+
+/** A range left out, as the host sends it. */
+export const NONE = null as unknown as unknown[][];

@@ -7,21 +7,8 @@ import {
   seTax,
 } from "../../src/functions/taxes";
 import printed from "../fixtures/published/liability/tax-table.json";
+import { badInput, down, inCell, notHeld } from "./sheet";
 
-type RowFunction = (...columns: never[]) => unknown[][];
-
-/** What a row function answers to single values, or the error it shows; `undefined` is an argument left out. */
-function inCell(of: RowFunction, ...values: unknown[]): unknown {
-  const cells = values.map((value) => (value === undefined ? null : [[value]]));
-  try {
-    return (of as (...columns: unknown[]) => unknown[][])(...cells)[0]?.[0];
-  } catch (thrown) {
-    return thrown;
-  }
-}
-const down = (...values: unknown[]): unknown[][] => values.map((value) => [value]);
-const badInput = (message: string) => ({ code: "#VALUE!", message });
-const notHeld = (message: string) => ({ code: "#N/A", message });
 const NO_STATUS = "give single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS";
 
 describe("INCOMETAX", () => {
