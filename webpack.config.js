@@ -19,6 +19,12 @@ const wrapperFiles = [
   "deductions",
   "liability",
   "season",
+  "filing",
+  "standing",
+  "checking",
+  "states",
+  "memo",
+  "roster",
   "rulesInForce",
 ].map((family) => path.join(root, "src", "functions", `${family}.ts`));
 

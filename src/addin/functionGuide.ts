@@ -1,19 +1,26 @@
-import { accountGuide } from "./accountGuide";
-import { chargesGuide } from "./chargesGuide";
-import { datesGuide } from "./datesGuide";
-import { estimatesGuide } from "./estimatesGuide";
-import type { GuideFunction } from "./guideFunction";
-import { liabilityGuide } from "./liabilityGuide";
-import { requestGuide } from "./requestGuide";
-import { rulesGuide } from "./rulesGuide";
+/** A worksheet function and the preparer's task it serves. */
+export interface GuideFunction {
+  readonly task: string;
+  readonly name: string;
+}
+
+const TASKS: Readonly<Record<string, string>> = {
+  "Find the dates": "DUE EXTENDED PAYBY INSTALLMENT RELIEF COMBATZONE CALENDAR",
+  "Estimate total tax for line 4":
+    "LIABILITY LIABILITYLINES PAYMENTSTOTAL PROJECT INCOMETAX STANDARDDEDUCTION SETAX EXTRAMEDICARE " +
+    "NETINVESTMENTTAX MINIMUMTAX BUSINESSDEDUCTION CHILDCREDIT",
+  "Prepare the request": "SHORTFALL SUGGEST LINES",
+  "Get it in, and look it over": "ROUTE ROUTELINES MAILTO CARRIER CHECK CHECKCOUNT MEMO",
+  "Watch the season": "STAGE DAYSLEFT NEXTDATE ROSTER",
+  "Mind the state return": "STATEDUE STATEEXTENDED STATERULE",
+  "Weigh what lateness costs": "UNDERPAYRATE INTEREST LATEFILE LATEPAY CHARGES CHARGELINES",
+  "Pay in parts, compare choices": "LEDGER WHATIF EFFECTIVERATE",
+  "Estimate the new year, and what short estimates cost":
+    "REQUIREDPAYMENT FIRSTINSTALLMENT ESTIMATECHARGE ESTIMATELINES",
+  "Check the rules behind an answer": "SOURCE KNOWNTHROUGH EDITION",
+};
 
 /** Every worksheet function, in the order the guide shows it: the tasks as they come up in a season. */
-export const functionGuide: readonly GuideFunction[] = [
-  ...datesGuide,
-  ...liabilityGuide,
-  ...requestGuide,
-  ...chargesGuide,
-  ...accountGuide,
-  ...estimatesGuide,
-  ...rulesGuide,
-];
+export const functionGuide: readonly GuideFunction[] = Object.entries(TASKS).flatMap(
+  ([task, names]) => names.split(" ").map((name) => ({ task, name }))
+);

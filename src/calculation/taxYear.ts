@@ -46,3 +46,8 @@ export function yearAfter({ lastDay }: TaxYear): TaxYear {
   const nextLastDay = lastDayOfMonth(addMonths(lastDay, MONTHS_OF_A_YEAR));
   return { firstDay: addDays(lastDay, 1), lastDay: nextLastDay };
 }
+
+/** Whether a tax year is a fiscal one. */
+export function isFiscalYear({ lastDay }: TaxYear): boolean {
+  return !lastDay.endsWith("-12-31");
+}

@@ -1,3 +1,5 @@
+import type { Decimal } from "../money/dollars";
+import type { CalendarDate } from "../calendar/calendarDate";
 import type { ChargesInput } from "../calculation/penalty/charges";
 import { client, datesOf, type ClientCells } from "./client";
 import { day, optionalDay, requireAfterTaxYear } from "./dayArguments";
@@ -28,16 +30,29 @@ export function chargesInput(cells: ChargeCells): ChargesInput {
   const filedOn = day("filedOn", cells.filedOn);
   requireAfterTaxYear("paidOn", paidOn, given.taxYear);
   requireAfterTaxYear("filedOn", filedOn, given.taxYear);
-  const rest = totalTax.minus(paidOnTime);
-  return {
+  return paidAtOnce({
     dates: datesOf(given),
     totalTax,
     paidOnTime,
-    payments: rest.greaterThan(0) ? [{ day: paidOn, amount: rest }] : [],
+    paidOn,
     filedOn,
     extended: yesNo("extended", cells.extended),
-    through: paidOn > filedOn ? paidOn : filedOn,
     agreementFrom: optionalDay("agreementFrom", cells.agreementFrom),
     assumedRate: assumedRate("assumedRate", cells.assumedRate),
+  });
+}
+
+/** A return filed on one day whose rest is paid on one day. */
+export type PaidAtOnce = Omit<ChargesInput, "payments" | "through"> & {
+  readonly paidOn: CalendarDate;
+};
+
+/** What the charges need of a return whose rest is paid on one day. */
+export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
+  const rest: Decimal = given.totalTax.minus(given.paidOnTime);
+  return {
+    ...given,
+    payments: rest.greaterThan(0) ? [{ day: paidOn, amount: rest }] : [],
+    through: paidOn > given.filedOn ? paidOn : given.filedOn,
   };
 }

@@ -1,4 +1,5 @@
 import { InputError } from "../inputError";
+import { NotHeldError } from "../rules/notHeldError";
 import { NotPublishedError } from "../rules/notPublishedError";
 
 /** An error cell among the arguments: it passes through to the answer. */
@@ -27,7 +28,7 @@ const RETURNABLE = ["#N/A", "#VALUE!", "#DIV/0!", "#NUM!", "#NULL!"];
 export function hostError(thrown: unknown): CustomFunctions.Error {
   const { Error: HostError, ErrorCode } = CustomFunctions;
   if (thrown instanceof InputError) return new HostError(ErrorCode.invalidValue, thrown.message);
-  if (thrown instanceof NotPublishedError)
+  if (thrown instanceof NotPublishedError || thrown instanceof NotHeldError)
     return new HostError(ErrorCode.notAvailable, thrown.message);
   if (thrown instanceof ErrorCell) {
     return RETURNABLE.includes(thrown.code)

@@ -120,6 +120,15 @@ export function cushion(name: string, cell: unknown): Decimal | undefined {
   return optionalMoney(name, cell);
 }
 
+/** Reads a share of a tax, from 0 to 100% or more; nothing where it is left out. Zero is meant as zero. */
+export function optionalShare(name: string, cell: unknown): Decimal | undefined {
+  const value = cellValue(cell);
+  if (isBlank(value)) return undefined;
+  const fraction = fractionOf(value);
+  if (fraction && !fraction.isNegative() && fraction.lessThan(10)) return fraction;
+  throw new InputError(name, `${shown(value)} is no share of a tax; give a fraction such as 90%`);
+}
+
 /**
  * Reads the rate assumed for days beyond the published ones: a fraction a year such as 7%, or `latest`.
  *

@@ -39,6 +39,11 @@ export function dayCell(day: CalendarDate): AnswerCell {
   return formatted(toSerialDay(day), DAY_FORMAT);
 }
 
+/** A day that rests on something to be known beside it, shown where the host takes a format. */
+export function markedDayCell(day: CalendarDate, mark: string): AnswerCell {
+  return formatted(toSerialDay(day), mark === "" ? DAY_FORMAT : `${DAY_FORMAT}" (${mark})"`);
+}
+
 /** Dollars and cents, rounded already. */
 export function moneyCell(amount: Decimal): AnswerCell {
   return formatted(amount.toNumber(), MONEY_FORMAT);
@@ -75,6 +80,11 @@ export function citation(source: Source): string {
     case "secondary":
       return `${source.citation} (as reported elsewhere)`;
     case "memory":
-      return `${source.citation} (from memory: check)`;
+      return `${source.citation}${fromMemory(source)}`;
   }
+}
+
+/** What an answer bears that rests on memory alone; nothing otherwise. */
+export function fromMemory({ confidence }: Source): string {
+  return confidence === "memory" ? " (from memory: check)" : "";
 }

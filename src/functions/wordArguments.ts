@@ -4,6 +4,7 @@ import { FILING_STATUSES, type FilingStatus } from "../calculation/filingStatus"
 import type { InstallmentNumber } from "../calculation/dueDate/installmentDueDate";
 import { isState, type State } from "../calculation/state";
 import { InputError } from "../inputError";
+import { GRAVITIES, type Gravity } from "../rules/requestTables";
 import { ruleTables, type RuleTable } from "../rules/ruleTables";
 import { cellValue, isBlankOrZero, shown, type CellValue } from "./cells";
 
@@ -101,6 +102,22 @@ export function count(name: string, cell: unknown, most: number): number {
     name,
     `${shown(value)} is no count; give a whole number from 0 to ${String(most)}`
   );
+}
+
+/** Reads down to which gravity findings count; blank is down to a risk. */
+export function gravityCounted(name: string, cell: unknown): readonly Gravity[] {
+  const value = cellValue(cell);
+  const least = isBlankOrZero(value) ? "risk" : GRAVITIES.find((word) => word === plain(value));
+  if (!least) throw new InputError(name, `${shown(value)} is none of ${GRAVITIES.join(", ")}`);
+  return GRAVITIES.slice(0, GRAVITIES.indexOf(least) + 1);
+}
+
+/** Reads the length of a memo: short, the default, or full. */
+export function memoLength(name: string, cell: unknown): "short" | "full" {
+  const value = cellValue(cell);
+  const word = isBlankOrZero(value) ? "short" : plain(value);
+  if (word === "short" || word === "full") return word;
+  throw new InputError(name, `${shown(value)} is neither short nor full`);
 }
 
 /** Reads the name of a rules table: its id or its title, with spaces or hyphens. */

@@ -9,7 +9,6 @@ import failureToPay from "../../rules/failure-to-pay.json";
 import legalHolidays from "../../rules/legal-holidays.json";
 import orderOfPayments from "../../rules/order-of-payments.json";
 import postponements from "../../rules/nationwide-postponements.json";
-import requestLines from "../../rules/request-lines.json";
 import requiredAnnualPayment from "../../rules/required-annual-payment.json";
 import returnDueDate from "../../rules/return-due-date.json";
 import underpaymentRate from "../../rules/underpayment-rate.json";
@@ -18,6 +17,8 @@ import type { HolidayRule, Observance } from "../calendar/legalHoliday";
 import { readDatedTable } from "./datedTable";
 import { liabilityTables } from "./liabilityTables";
 import { oneOf, readListTable } from "./listTable";
+import { requestTables } from "./requestTables";
+import { stateTable } from "./stateTable";
 
 const OBSERVANCES: readonly Observance[] = [
   "nearest weekday",
@@ -59,12 +60,6 @@ export interface PaymentOrder {
   readonly what: string;
 }
 
-/** A line of the request. */
-export interface RequestLine {
-  readonly line: string;
-  readonly what: string;
-}
-
 /** Every rule the add-in holds, typed. The calculation takes what it needs of it as an argument. */
 export const rulebook = {
   returnDueDate: readDatedTable(returnDueDate, [
@@ -101,10 +96,6 @@ export const rulebook = {
     follows: oneOf(FOLLOWED, row.follows),
   })),
   combatZone: readDatedTable(combatZone, ["daysAfterLeaving"]),
-  requestLines: readListTable(requestLines, requestLines.lines, (row): RequestLine => ({
-    line: row.line,
-    what: row.what,
-  })),
   underpaymentRate: readDatedTable(underpaymentRate, ["rate"]),
   failureToFile: readDatedTable(failureToFile, ["monthlyRate", "maximumRate", "minimumAfterDays"]),
   failureToFileMinimum: readDatedTable(minimum, ["amount"]),
@@ -124,6 +115,8 @@ export const rulebook = {
     what: row.what,
   })),
   extensionPaymentPresumption: readDatedTable(presumption, ["shareToPay"]),
+  ...requestTables,
+  ...stateTable,
   ...liabilityTables,
 };
 

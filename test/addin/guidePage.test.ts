@@ -1,25 +1,25 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
-import type { GuideFunction } from "../../src/addin/guideFunction";
+import type { FunctionText } from "../../src/addin/functionText";
 import { formulaOf, renderFunctions } from "../../src/addin/renderFunctions";
 import { knownThroughText, renderTables } from "../../src/addin/renderTables";
 import { documentStandIn, StandInElement } from "./documentStandIn";
 
-const first: GuideFunction = {
-  task: "First task",
+const first: FunctionText = {
   name: "ONE",
-  purpose: "Answers one.",
-  arguments: [
-    { name: "amount", meaning: "How much." },
-    { name: "day", meaning: "When.", optional: true },
+  description: "Answers one.",
+  parameters: [
+    { name: "amount", description: "How much." },
+    { name: "day", description: "When.", optional: true },
   ],
 };
-const second: GuideFunction = {
-  task: "Second task",
-  name: "TWO",
-  purpose: "Answers two.",
-  arguments: [],
-};
-const third: GuideFunction = { ...second, name: "THREE" };
+const second: FunctionText = { name: "TWO", description: "Answers two.", parameters: [] };
+const third: FunctionText = { ...second, name: "THREE" };
+const texts = new Map([first, second, third].map((text) => [text.name, text] as const));
+const guide = [
+  { task: "First task", name: "ONE" },
+  { task: "Second task", name: "TWO" },
+  { task: "Second task", name: "THREE" },
+];
 
 /** What the guide makes for a page, put under one element. */
 function page(made: readonly unknown[]): StandInElement {
@@ -37,7 +37,7 @@ describe("the functions on the page", () => {
   });
 
   it("stand under a heading for their task, in the order given", () => {
-    const whole = page(renderFunctions([first, second, third]));
+    const whole = page(renderFunctions(guide, texts));
     expect(whole.content.map((part) => (part as StandInElement).tagName)).toEqual([
       "h3",
       "article",
@@ -54,14 +54,14 @@ describe("the functions on the page", () => {
 
   it("can each be linked to", () => {
     expect(
-      page(renderFunctions([first, second]))
+      page(renderFunctions(guide.slice(0, 2), texts))
         .all("article")
         .map(({ id }) => id)
     ).toEqual(["ONE", "TWO"]);
   });
 
   it("show every argument with its meaning, and whether it may be left out", () => {
-    const whole = page(renderFunctions([first]));
+    const whole = page(renderFunctions(guide.slice(0, 1), texts));
     expect(whole.all("dt").map(({ textContent }) => textContent)).toEqual([
       "amount",
       "day (optional)",
@@ -73,7 +73,7 @@ describe("the functions on the page", () => {
   });
 
   it("offer no arguments to open where there are none", () => {
-    expect(page(renderFunctions([second])).all("details")).toEqual([]);
+    expect(page(renderFunctions(guide.slice(1, 2), texts)).all("details")).toEqual([]);
   });
 });
 

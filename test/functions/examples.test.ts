@@ -13,7 +13,9 @@ function cellShowing(text: string): unknown {
     /^(?:(\d{4}-\d{2}-\d{2})|([\d,]+\.\d{2})|([\d.]+)%)(?:$|: | in this edition$)/.exec(text) ?? [];
   if (day !== undefined) return serial(day);
   if (money !== undefined) return Number(money.replaceAll(",", ""));
-  return percent === undefined ? text : Number(percent) / 100;
+  if (percent !== undefined) return Number(percent) / 100;
+  if (/^-?\d+$/.test(text)) return Number(text);
+  return text === "TRUE" || text === "FALSE" ? text === "TRUE" : text;
 }
 
 function evaluated(formula: string): unknown {
@@ -96,6 +98,44 @@ const TOLD: Readonly<Record<string, { example: string; shows: (table: Table) => 
     shows: (table) => {
       expect(table).toContainEqual(["Taxable income", 60000, ""]);
       expect(table).toContainEqual(["Total tax", 8120, ""]);
+    },
+  },
+  ROUTELINES: {
+    example: '=EXT.ROUTELINES(2025,1500,"2026-04-10") begins with electronic payment',
+    shows: (table) => {
+      expect(table[1]?.slice(0, 3)).toEqual(["electronic payment", "yes", serial("2026-04-15")]);
+    },
+  },
+  CHECK: {
+    example:
+      '=EXT.CHECK(2025,20000,15000,1000,"2026-04-10") begins with paying less than 90%: 2,000.00 is missing',
+    shows: (table) => {
+      expect(table[1]?.[1]).toMatch(/^Less than 90%/);
+      expect(columnOf(table, "Dollars")[0]).toBe(2000);
+    },
+  },
+  STATERULE: {
+    example: '=EXT.STATERULE(2025,"NY") says that the state wants its own request, Form IT-370',
+    shows: (table) => {
+      expect(columnOf(table, "Text")).toEqual(
+        expect.arrayContaining(["New York: own request", "IT-370"])
+      );
+    },
+  },
+  MEMO: {
+    example:
+      "=EXT.MEMO(2025,20000,15000,5000) begins: We are asking for more time to file your 2025 federal income tax return, until October 15, 2026.",
+    shows: (table) => {
+      expect(table).toMatch(
+        /^We are asking for more time to file your 2025 federal income tax return, until October 15, 2026\. /
+      );
+    },
+  },
+  ROSTER: {
+    example:
+      '=EXT.ROSTER({"Client","Total tax","Payments";"Alder",20000,15000},2025,"2026-04-10") has 5,000.00 as the shortfall',
+    shows: (table) => {
+      expect(columnOf(table, "Shortfall")).toEqual([5000]);
     },
   },
   EDITION: {

@@ -55,7 +55,7 @@ const TEXTS = [
 ];
 const WORDS = {
   filer: ["resident", "abroad", "NONRESIDENT", " Abroad ", null, 0, ""],
-  state: ["ME", "ma", "CA", "foreign", "DC", "pr", null, 0, ""],
+  state: ["ME", "ma", "CA", "NY", "tx", "Va", "oh", "foreign", "DC", "pr", null, ""],
   extended: ["yes", "no", "Y", "x", true, false, 1, 0, null, ""],
   aim: ["full", "protect", 0.95, "110%", null, 0],
   assumedRate: ["latest", 0.07, "8%", 0.999999, "latest"],
@@ -65,6 +65,18 @@ const WORDS = {
   additions: [0, 1, 4, null],
   children: [0, 2, "3"],
   otherDependents: [0, 1, null],
+  carrier: [null, "", "yes", "UPS Next Day Air", "fedex 2 day", "UPS Ground"],
+  service: ["UPS 2nd Day Air", "FedEx Priority Overnight", "DHL Express 12:00", "pigeon"],
+  route: ["paper", "E-File", "electronic payment", null, ""],
+  outOfCountry: ["yes", "no", null, ""],
+  counted: ["wrong", "Reminder", null],
+  asLines: ["yes", "", null],
+  acceptOld: ["yes", "x", ""],
+  federalExtended: ["yes", "no", ""],
+  ownRequest: ["yes", "", null],
+  paidShare: ["90%", 1, 0.8, 0, 1],
+  length: ["short", "FULL", null],
+  missing: ["K-1", "1099-B; W-2", "", null],
   figure: ["underpayment rate", "legal-holidays", "failure to pay", "Combat Zone", "request-lines"],
 } as const;
 const LABELS = {
@@ -159,6 +171,11 @@ export class RandomArguments {
         return relief[0];
       case "postponedTo":
         return relief[1];
+      case "askedOn":
+        return this.of([null, begins + 60 + this.below(60)]);
+      case "confirmedOn":
+      case "rejectedOn":
+        return this.of([null, null, null, begins + 120 + this.below(60)]);
       case "agreementFrom":
         return this.of([null, this.day(begins, 700)]);
       case "from":
@@ -168,8 +185,25 @@ export class RandomArguments {
       case "firstInstallment":
         return this.of([this.money(), 0.05, null]);
       default:
-        return /^(days?|to|left|.*On)$/.test(name) ? this.day(begins + 105, 1200) : this.money();
+        return /^(days?|to|left|asOf|.*On)$/.test(name)
+          ? this.day(begins + 105, 1200)
+          : this.money();
     }
+  }
+
+  /** A client list with headings, as ROSTER takes it. */
+  private clientList(story: Story): unknown[][] {
+    const fields = ["totalTax", "payments", "state", "filer", "askedOn", "plannedOn", "carrier"];
+    const headings = ["Total tax", "Payments", "State", "Filer", "Asked on", "Planned", "Carrier"];
+    const rows = Array.from({ length: 1 + this.below(4) }, () =>
+      fields.map((field) =>
+        this.next() < story.oddness ? this.anything() : this.likely(field, story)
+      )
+    );
+    return [
+      headings.map((text) => (this.next() < story.oddness / 20 ? this.anything() : text)),
+      ...rows,
+    ];
   }
 
   /** Rows of label or day and amount, as the functions that take a block want them. */
@@ -204,8 +238,12 @@ export class RandomArguments {
     return shape < 0.97 ? cells.map((cell) => [cell]) : [cells];
   }
 
-  private story(recent: boolean): Story {
-    const year = recent ? 2021 + this.below(7) : 2007 + this.below(22);
+  private story(reach: "long" | "recent" | "held"): Story {
+    const [first, span] = { long: [2007, 22], recent: [2021, 7], held: [2022, 4] }[reach] as [
+      number,
+      number,
+    ];
+    const year = first + this.below(span);
     const begins = Date.parse(`${String(year + 1)}-01-01`) / 86_400_000 + DAYS_TO_1970;
     const reliefBegins = begins + this.below(120);
     const relief = [reliefBegins, reliefBegins + this.below(300)] as const;
@@ -215,15 +253,20 @@ export class RandomArguments {
 
   /** A list of arguments for parameters of these names; the last ones may be missing, and one too many may come. */
   list(names: readonly string[]): unknown[] {
-    const story = this.story(names.includes("status") || names.includes("profit"));
+    const isHeld = ["acceptOld", "carrier", "rejectedOn"].some((name) => names.includes(name));
+    const isRecent = names.includes("status") || names.includes("profit");
+    const story = this.story(isHeld ? "held" : isRecent ? "recent" : "long");
     const takesBlock = names.some((name) =>
-      /^(items|changes|extraPayments|requiredPayment)$/.test(name)
+      /^(items|changes|extraPayments|requiredPayment|grid)$/.test(name)
     );
-    const ledger = names.includes("payments") && names.includes("filedOn");
-    const length = takesBlock || ledger ? 1 : this.of([1, 1, 1, 2, 3, 7]);
+    const ledger =
+      names.includes("payments") && names.includes("filedOn") && !names.includes("asOf");
+    const length =
+      takesBlock || ledger ? 1 : this.of(isHeld ? [1, 1, 1, 1, 1, 3] : [1, 1, 1, 2, 3, 7]);
     const all = names.map((name) => {
       const isRows = name in LABELS || (name === "payments" && (takesBlock || ledger));
       if (isRows) return this.rows(name, story);
+      if (name === "grid") return this.clientList(story);
       const fits = this.next() >= story.oddness / 5;
       return this.argument(name, fits ? length : 1 + this.below(4), story);
     });

@@ -2,14 +2,20 @@ import { readdirSync, readFileSync } from "node:fs";
 import ts from "typescript";
 import * as account from "../../src/functions/account";
 import * as charges from "../../src/functions/charges";
+import * as checking from "../../src/functions/checking";
 import * as deductions from "../../src/functions/deductions";
 import * as dueDates from "../../src/functions/dueDates";
 import * as estimates from "../../src/functions/estimates";
+import * as filing from "../../src/functions/filing";
 import * as interest from "../../src/functions/interest";
 import * as liability from "../../src/functions/liability";
+import * as memo from "../../src/functions/memo";
 import * as request from "../../src/functions/request";
+import * as roster from "../../src/functions/roster";
 import * as rulesInForce from "../../src/functions/rulesInForce";
 import * as season from "../../src/functions/season";
+import * as standing from "../../src/functions/standing";
+import * as states from "../../src/functions/states";
 import * as taxes from "../../src/functions/taxes";
 import type { WorksheetFunction } from "./sheet";
 
@@ -17,14 +23,20 @@ const folder = new URL("../../src/functions/", import.meta.url);
 const families: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   account,
   charges,
+  checking,
   deductions,
   dueDates,
   estimates,
+  filing,
   interest,
   liability,
+  memo,
   request,
+  roster,
   rulesInForce,
   season,
+  standing,
+  states,
   taxes,
 };
 

@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import { check, resolveConfig } from "prettier";
 import { describe, expect, it } from "vitest";
 import { parseCalendarDate } from "../../src/calendar/calendarDate";
+import { Decimal } from "../../src/money/dollars";
 import { ruleTables, summarize } from "../../src/rules/ruleTables";
 import { version } from "../../src/rules/edition";
 import { datedTables, entriesOf, listTables, rulesFiles, writtenTables } from "./rulesFiles";
@@ -100,7 +101,14 @@ describe("a list", () => {
     table.rows.forEach((row, index) => {
       const { source, ...rest } = row as unknown as { source: { document: string } } & object;
       expect(entriesOf(written)[index]).toMatchObject(
-        Object.fromEntries(Object.entries(rest).filter(([key]) => key !== "confidence"))
+        Object.fromEntries(
+          Object.entries(rest)
+            .filter(([key, value]) => key !== "confidence" && value !== undefined)
+            .map(([key, value]: [string, unknown]) => [
+              key,
+              Decimal.isDecimal(value) ? String(value) : value,
+            ])
+        )
       );
       expect(source.document).toBe(entriesOf(written)[index]?.source.document);
     });

@@ -1,0 +1,71 @@
+import type { CalendarDate } from "../../calendar/calendarDate";
+import type { Decimal } from "../../money/dollars";
+import type { RequestRoute } from "../../rules/requestTables";
+import type { Rulebook } from "../../rules/rulebook";
+import type { Source } from "../../rules/source";
+import type { ClientDates } from "../dueDate/clientDates";
+import { isFiscalYear, type TaxYear } from "../taxYear";
+import { lastDayToSendAgain } from "./lastDayToSendAgain";
+
+/** Why a way is closed to this client. */
+export type ClosedBecause = "nothing is paid" | "fiscal year" | "the last day has passed";
+
+/** One way to make the request, as it stands for this client on this day. */
+export interface RequestWay {
+  readonly route: RequestRoute;
+  readonly closedBecause: ClosedBecause | undefined;
+  readonly lastDay: CalendarDate;
+  readonly needs: string;
+  readonly proof: string;
+  readonly source: Source;
+}
+
+/** What decides how a request can go in. */
+export interface RequestRoutesInput {
+  readonly taxYear: TaxYear;
+  readonly dates: ClientDates;
+  /** Dollars paid with the request. */
+  readonly paying: Decimal;
+  readonly asOf: CalendarDate;
+  /** An e-filed request made in time came back on this day. */
+  readonly rejectedOn?: CalendarDate | undefined;
+}
+
+/**
+ * The ways to make the request, best first.
+ *
+ * An electronic payment marked for it is the request itself; without a payment it goes by e-file; a fiscal-year filer asks on paper.
+ * After the last day only a request that was rejected may still be e-filed again, and its payment is late all the same.
+ *
+ * @param input - Tax year, dates, payment and the day.
+ * @param rules - Ways to ask, days to send again.
+ * @returns Every way, those open first in the order of the form.
+ * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @see Form 4868, how to ask; 26 CFR 1.6081-4(b)
+ */
+export function requestRoutes(
+  input: RequestRoutesInput,
+  rules: Pick<Rulebook, "requestRoutes" | "rejectWindow">
+): readonly RequestWay[] {
+  const { taxYear, dates, paying, asOf, rejectedOn } = input;
+  const { lastDay: due } = dates.regular;
+  const wasRejected = rejectedOn !== undefined && rejectedOn <= asOf;
+  const ways = rules.requestRoutes.rows.map((rule): RequestWay => {
+    const { route, needs, proof, source } = rule;
+    const again = route === "e-file" && wasRejected && asOf > due;
+    const lastDay = again ? lastDayToSendAgain(dates.regular, rules) : due;
+    const closedBecause =
+      isFiscalYear(taxYear) && !rule.fiscalYear
+        ? "fiscal year"
+        : rule.needsPayment && !paying.greaterThan(0)
+          ? "nothing is paid"
+          : asOf > lastDay
+            ? "the last day has passed"
+            : undefined;
+    return { route, closedBecause, lastDay, needs, proof, source };
+  });
+  return [
+    ...ways.filter(({ closedBecause }) => closedBecause === undefined),
+    ...ways.filter(({ closedBecause }) => closedBecause !== undefined),
+  ];
+}

@@ -1,0 +1,74 @@
+import type { CalendarDate } from "../../calendar/calendarDate";
+import type { Rulebook } from "../../rules/rulebook";
+import type { ClientDates } from "../dueDate/clientDates";
+import { lastDayToSendAgain } from "../request/lastDayToSendAgain";
+import type { RequestRecord } from "./requestRecord";
+
+/** Where a client stands: nothing asked yet; asked without proof; sent back; asked with proof; filed; a date let pass. */
+export const STAGES = ["not asked", "waiting", "rejected", "extended", "filed", "missed"] as const;
+
+/** Where a client stands. */
+export type Stage = (typeof STAGES)[number];
+
+/** What is to be done next. */
+export type NextAct = "ask" | "send again" | "file";
+
+/** Which date was let pass. */
+export type MissedDate =
+  "not asked in time" | "asked late" | "reject window over" | "extended date missed";
+
+/** Where a client stands, and the day that decides. */
+export interface RequestStage {
+  readonly stage: Stage;
+  /** What is to be done; nothing once the return is filed. */
+  readonly act?: NextAct;
+  /** The last day to do it; the day that was missed, where one was. */
+  readonly lastDay?: CalendarDate;
+  readonly missed?: MissedDate;
+}
+
+/**
+ * Where a client stands on a day. What happened later than that day does not count, so that a season can be looked at again as it
+ * was.
+ *
+ * A request made after the last day to ask gives no extension. A rejected one is open until the last day to ask and then for the
+ * days to send again; one accepted after a rejection counts as made.
+ *
+ * @param dates - The client's dates.
+ * @param record - What was done when.
+ * @param asOf - The day.
+ * @param rules - Days to send a rejected request again.
+ * @returns Stage, next act and its last day.
+ * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @see 26 CFR 1.6081-4; Pub. 1345
+ */
+export function requestStage(
+  dates: ClientDates,
+  record: RequestRecord,
+  asOf: CalendarDate,
+  rules: Pick<Rulebook, "rejectWindow">
+): RequestStage {
+  const { regular, extended } = dates;
+  const happened = (day: CalendarDate | undefined): day is CalendarDate =>
+    day !== undefined && day <= asOf;
+  const { askedOn, confirmedOn, rejectedOn, filedOn } = record;
+  const until = (
+    stage: Stage,
+    act: NextAct,
+    lastDay: CalendarDate,
+    missed: MissedDate
+  ): RequestStage =>
+    asOf <= lastDay ? { stage, act, lastDay } : { stage: "missed", act: "file", lastDay, missed };
+
+  if (happened(filedOn)) return { stage: "filed" };
+  const { lastDay } = regular;
+  if (!happened(askedOn)) return until("not asked", "ask", lastDay, "not asked in time");
+  if (askedOn > lastDay) return { stage: "missed", act: "file", lastDay, missed: "asked late" };
+  const confirmed = happened(confirmedOn);
+  if (happened(rejectedOn) && !(confirmed && confirmedOn >= rejectedOn)) {
+    const again = asOf <= lastDay ? lastDay : lastDayToSendAgain(regular, rules);
+    return until("rejected", "send again", again, "reject window over");
+  }
+  const stage = confirmed ? "extended" : "waiting";
+  return until(stage, "file", extended.lastDay, "extended date missed");
+}

@@ -1,0 +1,132 @@
+import { charges } from "../calculation/penalty/charges";
+import { requestFindings } from "../calculation/request/requestFindings";
+import { requestRoutes } from "../calculation/request/requestRoutes";
+import { shortfall } from "../calculation/request/shortfall";
+import { suggestedPayment } from "../calculation/request/suggestedPayment";
+import { extensionInPlan } from "../calculation/season/extensionInPlan";
+import { nextDate } from "../calculation/season/nextDate";
+import { requestStage } from "../calculation/season/requestStage";
+import { toCents } from "../money/dollars";
+import { rulebook } from "../rules/rulebook";
+import { cellValue, isBlankOrZero } from "./cells";
+import { paidAtOnce } from "./chargeArguments";
+import { client, datesOf } from "./client";
+import { optionalDay } from "./dayArguments";
+import { hostError } from "./errors";
+import { assumedRate, cushion, money, paymentAim } from "./moneyArguments";
+import { nextDateText } from "./nextDateText";
+import { requestToCheck } from "./requestArguments";
+import { dayCell, EMPTY, moneyCell, type AnswerCell } from "./results";
+import type { RosterField } from "./rosterHeadings";
+
+/** Headings of the answer. */
+export const ROSTER_ANSWERS = [
+  ...["Client", "Due", "Extended", "Shortfall", "Suggested payment", "Charges to planned day"],
+  ...["Way to ask", "Stage", "Days left", "Next", "Wrong or risky"],
+] as const;
+
+/** What stands beside the list. */
+export interface RosterCells {
+  readonly taxYear: unknown;
+  readonly asOf: unknown;
+  readonly assumedRate: unknown;
+}
+
+/** A value worked out once, when a cell first asks for it; an error is met by every cell that asks. */
+function once<Value>(work: () => Value): () => Value {
+  let kept: { readonly value: Value } | undefined;
+  return () => (kept ??= { value: work() }).value;
+}
+
+/** An answer, or the error that stands in its stead. */
+function cellOf(work: () => AnswerCell): AnswerCell {
+  try {
+    return work();
+  } catch (thrown) {
+    return hostError(thrown);
+  }
+}
+
+/**
+ * One client's row of the answer. Each cell is answered for itself, so that a blank estimate does not hide the due date.
+ *
+ * @param cell - The client's cell of a column; nothing where the list has none.
+ * @param list - What stands beside the list.
+ * @returns The cells under `ROSTER_ANSWERS`.
+ */
+export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCells): AnswerCell[] {
+  const ownYear = cell("taxYear");
+  const cells = {
+    taxYear: isBlankOrZero(cellValue(ownYear)) ? list.taxYear : ownYear,
+    asOf: list.asOf,
+    ...{ state: cell("state"), filer: cell("filer") },
+    ...{ reliefBegins: cell("reliefBegins"), postponedTo: cell("postponedTo") },
+    ...{ totalTax: cell("totalTax"), payments: cell("payments"), paying: cell("paying") },
+    ...{ askedOn: cell("askedOn"), confirmedOn: cell("confirmedOn") },
+    ...{ rejectedOn: cell("rejectedOn"), filedOn: cell("filedOn"), paidOn: cell("paidOn") },
+    ...{ route: cell("route"), carrier: cell("carrier"), outOfCountry: cell("outOfCountry") },
+    ...{ priorTax: cell("priorTax"), firstInstallment: cell("firstInstallment") },
+  };
+  const dates = once(() => datesOf(client(cells)));
+  const request = once(() => requestToCheck(cells));
+  const stage = once(() => requestStage(dates(), request().record, request().asOf, rulebook).stage);
+  const totalTax = () => money("totalTax", cells.totalTax);
+  const payments = () => money("payments", cells.payments);
+  const next = once(() => nextDate(dates(), request().record, request().asOf, rulebook));
+
+  const suggested = (): AnswerCell =>
+    moneyCell(
+      suggestedPayment(
+        {
+          totalTax: totalTax(),
+          payments: payments(),
+          aim: paymentAim("aim", cell("aim")),
+          cushion: cushion("cushion", cell("cushion")),
+          firstInstallment: request().firstInstallment,
+        },
+        rulebook
+      )
+    );
+  const chargesToPlannedDay = (): AnswerCell => {
+    const { record, asOf, paying } = request();
+    const extended = extensionInPlan(dates(), record, asOf, rulebook);
+    const planned = optionalDay("plannedOn", cell("plannedOn"));
+    const filedOn = record.filedOn ?? planned ?? (extended ? dates().extended.lastDay : asOf);
+    const input = paidAtOnce({
+      dates: dates(),
+      totalTax: totalTax(),
+      paidOnTime: payments().plus(paying),
+      paidOn: record.paidOn ?? filedOn,
+      filedOn,
+      extended,
+      assumedRate: assumedRate("assumedRate", list.assumedRate),
+    });
+    return moneyCell(charges(input, rulebook).total);
+  };
+  const wayToAsk = (): AnswerCell => {
+    if (stage() !== "not asked" && stage() !== "rejected") return EMPTY;
+    const { taxYear, paying, asOf, record } = request();
+    const input = { taxYear, dates: dates(), paying, asOf, rejectedOn: record.rejectedOn };
+    const [best] = requestRoutes(input, rulebook);
+    return best && best.closedBecause === undefined ? best.route : "too late";
+  };
+  const findings = () =>
+    requestFindings(request(), rulebook).filter(({ gravity }) => gravity !== "reminder");
+
+  return [
+    cellOf(() => cellValue(cell("client")) ?? EMPTY),
+    cellOf(() => dayCell(dates().regular.lastDay)),
+    cellOf(() => dayCell(dates().extended.lastDay)),
+    cellOf(() => moneyCell(toCents(shortfall(totalTax(), payments())))),
+    cellOf(suggested),
+    cellOf(chargesToPlannedDay),
+    cellOf(wayToAsk),
+    cellOf(stage),
+    cellOf(() => next()?.daysLeft ?? EMPTY),
+    cellOf(() => {
+      const due = next();
+      return due ? nextDateText(due) : EMPTY;
+    }),
+    cellOf(() => findings().length),
+  ];
+}
