@@ -34,7 +34,7 @@ function dollars(amount: Decimal): string {
   return `$${whole.replace(/\B(?=(\d{3})+$)/g, ",")}.${cents}`;
 }
 
-function payment({ dates, totalTax, payments, paying }: MemoContent): readonly string[] {
+function payment({ dates, totalTax, payments, paying, askedOn }: MemoContent): readonly string[] {
   const short = shortfall(totalTax, payments);
   const payBy = inWords(dates.payment.lastDay);
   const rest = shortfall(short, paying);
@@ -45,7 +45,9 @@ function payment({ dates, totalTax, payments, paying }: MemoContent): readonly s
       `By our estimate ${dollars(short)} is still unpaid; whatever is not paid by ${payBy} bears interest.`,
     ];
   return [
-    `Please pay ${dollars(paying)} by ${payBy}, electronically if you can, marked as an extension payment.`,
+    askedOn === undefined
+      ? `Please pay ${dollars(paying)} by ${payBy}, electronically if you can, marked as an extension payment.`
+      : `The request counts on ${dollars(paying)} being paid by ${payBy}.`,
     rest.isZero()
       ? "By our estimate that covers the tax."
       : `By our estimate ${dollars(rest)} then remains unpaid and bears interest from ${payBy}.`,

@@ -91,12 +91,13 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
     const { record, asOf, paying } = request();
     const extended = extensionInPlan(dates(), record, asOf, rulebook);
     const planned = optionalDay("plannedOn", cell("plannedOn"));
+    const plannedPaidOn = optionalDay("plannedPaidOn", cell("plannedPaidOn"));
     const filedOn = record.filedOn ?? planned ?? (extended ? dates().extended.lastDay : asOf);
     const input = paidAtOnce({
       dates: dates(),
       totalTax: totalTax(),
       paidOnTime: payments().plus(paying),
-      paidOn: record.paidOn ?? filedOn,
+      paidOn: record.paidOn ?? plannedPaidOn ?? filedOn,
       filedOn,
       extended,
       assumedRate: assumedRate("assumedRate", list.assumedRate),

@@ -1,3 +1,4 @@
+import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { expect, it } from "vitest";
 import { formula, recalculated, workbookFile } from "./workbookFixture";
 
@@ -45,4 +46,24 @@ it("keeps what else the file holds", async () => {
   expect(sheet?.getCell("E3").master.address).toBe("D2");
   expect(value("Notes", "B7")).toBe("untouched");
   expect(workbook.definedNames.getRanges("FirstDay").ranges).toEqual(["Grid!$A$2"]);
+});
+
+it("keeps a chart and the cells it draws", async () => {
+  const path = await workbookFile((workbook) => {
+    installChartSupport();
+    const sheet = workbook.addWorksheet("Grid");
+    for (const [index, label] of ["one", "two"].entries()) {
+      sheet.getCell(index + 1, 1).value = label;
+      sheet.getCell(index + 1, 2).value = formula(`EXT.DOUBLE(${index + 1})`);
+    }
+    sheet.addColumnChart(
+      { title: "Doubles", series: [{ categories: "Grid!$A$1:$A$2", values: "Grid!$B$1:$B$2" }] },
+      "D1:H10"
+    );
+  });
+  const { part, value } = await recalculated(path);
+  expect(value("Grid", "B2")).toBe(4);
+  const chart = part("xl/charts/chart1.xml");
+  for (const drawn of ["Doubles", "Grid!$A$1:$A$2", "Grid!$B$1:$B$2"])
+    expect(chart).toContain(drawn);
 });

@@ -1,4 +1,7 @@
+import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
+import { STAGES } from "../../src/calculation/season/requestStage";
+import { hostOfBuiltAddIn } from "../../src/tryout/host/builtAddIn";
 import { formulaPieces } from "../../src/tryout/workbook/formulaPieces";
 import { SEASON_CLIENTS } from "../../src/tryout/season/clients";
 import { seasonReport } from "../../src/tryout/terminal/seasonReport";
@@ -74,6 +77,28 @@ describe("the sample workbook", () => {
     expect(has((client) => client.extended === "no")).toBe(true);
     expect(has((client) => client.taxYear === 2023)).toBe(true);
     expect(has((client) => client.taxYear === 2024)).toBe(true);
+  });
+
+  it("draws the requests of each week in a chart of the workbook", async () => {
+    const { bytes } = await recalculateWorkbook(seasonWorkbook(), hostForSample());
+    const parts = unzipSync(bytes);
+    const chart = strFromU8(parts["xl/charts/chart1.xml"] ?? new Uint8Array());
+    expect(chart).toContain("<c:barChart>");
+    expect(chart).toContain("Season!$D$4:$D$19");
+    expect(chart).toContain("Season!$F$4:$F$19");
+  });
+
+  it("counts every client of the board in one stage", async () => {
+    const { bytes } = await recalculateWorkbook(seasonWorkbook(), hostOfBuiltAddIn("null"));
+    const workbook = new Workbook();
+    await workbook.xlsx.load(bytes);
+    const board = workbook.getWorksheet("Season");
+    const counts = STAGES.map((_stage, index) => Number(board?.getCell(4 + index, 2).result));
+    expect(counts.reduce((sum, count) => sum + count)).toBe(SEASON_CLIENTS.length);
+    const weeks = Array.from({ length: 16 }, (_week, index) =>
+      Number(board?.getCell(4 + index, 6).result)
+    );
+    expect(weeks.reduce((sum, count) => sum + count)).toBeGreaterThan(25);
   });
 
   it("asks no clock", () => {

@@ -1,5 +1,6 @@
 import { DAY, MONEY, PERCENT, worksheetDate, YEAR } from "./sheetStyle";
 import type { SeasonClient } from "./clients";
+import { logOf } from "./seasonLog";
 
 /** A column the preparer types. */
 export interface TypedColumn {
@@ -22,7 +23,22 @@ function dayOrNothing(iso: string | undefined): Date | null {
   return iso === undefined ? null : worksheetDate(iso);
 }
 
-/** Columns A to M. */
+/** What was done when, as the preparer keeps it through the season. */
+const LOG_COLUMNS: readonly TypedColumn[] = (
+  [
+    ["Asked on", "askedOn"],
+    ["Confirmed on", "confirmedOn"],
+    ["Rejected on", "rejectedOn"],
+    ["Filed on", "filedOn"],
+  ] as const
+).map(([heading, kept]) => ({
+  heading,
+  width: 11,
+  format: DAY,
+  value: ({ client }) => dayOrNothing(logOf(client)[kept]),
+}));
+
+/** Columns A to R. */
 export const TYPED_COLUMNS: readonly TypedColumn[] = [
   { heading: "Client", width: 14, value: (row) => row.client },
   {
@@ -56,6 +72,8 @@ export const TYPED_COLUMNS: readonly TypedColumn[] = [
     format: DAY,
     value: (row) => worksheetDate(row.filedOn),
   },
+  ...LOG_COLUMNS,
+  { heading: "Still missing", width: 26, value: ({ client }) => logOf(client).missing ?? null },
   { heading: "About", width: 36, value: (row) => row.about },
 ];
 
@@ -70,7 +88,7 @@ function column(
 }
 
 /**
- * Columns N onwards. In a formula {B} stands for column B: its whole block of clients where the
+ * Columns S onwards. In a formula {B} stands for column B: its whole block of clients where the
  * formula spills, its cell in the same row where it does not.
  */
 export const WORKED_COLUMNS: readonly WorkedColumn[] = [
@@ -94,15 +112,15 @@ export const WORKED_COLUMNS: readonly WorkedColumn[] = [
     "EXT.LATEPAY({B},EXT.SHORTFALL({E},{F}+{G}),{K},{C},{D},,{H},{I})",
     MONEY
   ),
-  column("Rate when due", "EXT.UNDERPAYRATE({P},AssumedRate)", PERCENT),
-  column("Due, in words", 'TEXT({N},"ddd, mmm d, yyyy")', "General", false, 18),
-  column("Still to send", "MAX({R}-{G},0)", MONEY, false),
+  column("Rate when due", "EXT.UNDERPAYRATE({U},AssumedRate)", PERCENT),
+  column("Due, in words", 'TEXT({S},"ddd, mmm d, yyyy")', "General", false, 18),
+  column("Still to send", "MAX({W}-{G},0)", MONEY, false),
   column("Share paid", "IF({E}=0,1,({F}+{G})/{E})", PERCENT, false),
   column("Presumption met", 'IF({G}>=EXT.SUGGEST({E},{F},"protect"),"yes","no")', "General", false),
-  column("Filed in time", 'IF({L}<=IF({J}="yes",{O},{N}),"yes","no")', "General", false),
+  column("Filed in time", 'IF({L}<=IF({J}="yes",{T},{S}),"yes","no")', "General", false),
   column(
     "What to do",
-    'IF({Q}=0,"nothing is due",IF({X}=0,"nothing more",IF({G}>={Q},"only the cushion",IF({Z}="yes","rest with the return","send more now"))))',
+    'IF({V}=0,"nothing is due",IF({AC}=0,"nothing more",IF({G}>={V},"only the cushion",IF({AE}="yes","rest with the return","send more now"))))',
     "General",
     false,
     20

@@ -9,6 +9,8 @@ export const CAUTIONS = [
 const MORE = [
   "The sheet Clients holds what a preparer types (light cells) and what follows from it. A column of",
   "dates or charges is one formula at its top that fills the column; ordinary formulas stand beside it.",
+  "Season counts the clients by stage on the day named in Assumptions, with the whole list in one formula.",
+  "Request is one client's sheet: its lines, ways to make it, address, what is wrong, state, words to send.",
   "What if and One client take the client chosen in their cell B1. Totals adds up the practice.",
   "Assumptions holds what counts for every client. Rules says which figures the answers rest on.",
   "The extension gives time to file, not time to pay: interest runs from the day the tax was due.",

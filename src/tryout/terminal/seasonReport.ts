@@ -5,6 +5,7 @@ import {
   type Worksheet,
 } from "@cj-tech-master/excelts";
 import { cellAddress, columnNumber } from "../workbook/cellAddress";
+import { BOARD_SHEET, STAGES_CORNER } from "../season/boardSheet";
 import { CLIENTS_SHEET, clientColumn } from "../season/clientsSheet";
 import { SEASON_CLIENTS } from "../season/clients";
 import { OVERALL_CORNER, TOTALS_SHEET } from "../season/totalsSheet";
@@ -141,12 +142,23 @@ function estimateLines(workbook: Workbook, width: number): string[] {
   ];
 }
 
+function boardLines(workbook: Workbook, width: number): string[] {
+  const sheet = sheetOf(workbook, BOARD_SHEET);
+  return [
+    `The season on ${getCellDisplayText(sheet.getCell("B1"))}, by stage:`,
+    "",
+    ...tableLines(sheet, STAGES_CORNER, EVERY, width),
+  ];
+}
+
 /** The sample as lines for the terminal: the clients, the totals and the question what if. */
 export function seasonReport(workbook: Workbook, width: number): string[] {
   return [
     ...clientLines(workbook, width),
     "",
     ...totalLines(workbook, width),
+    "",
+    ...boardLines(workbook, width),
     "",
     ...whatIfLines(workbook, width),
     "",

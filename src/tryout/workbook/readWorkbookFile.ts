@@ -1,5 +1,6 @@
 import { readFileSync, statSync } from "node:fs";
 import { Workbook } from "@cj-tech-master/excelts";
+import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { unzipSync } from "fflate";
 
@@ -63,6 +64,7 @@ function refuseOtherFormats(path: string, bytes: Buffer): void {
 export async function readWorkbookFile(path: string): Promise<WorkbookFile> {
   const bytes = readBytes(path);
   refuseOtherFormats(path, bytes);
+  installChartSupport();
   const workbook = new Workbook({
     formulaSyntaxProbe: createFormulaSyntaxProbe(),
   });
