@@ -53,19 +53,15 @@ class FinishedMetadataPlugin {
   }
 }
 
-export default {
+/** What both halves of the build have in common. */
+const common = {
   mode: "production",
   devtool: false,
   context: root,
   target: ["web", "es2020"],
-  entry: {
-    functions: wrapperFiles,
-    addin: path.join(root, "src", "addin", "addin.ts"),
-  },
   output: {
     path: path.join(root, "dist"),
     filename: "[name].js",
-    clean: true,
     assetModuleFilename: "icons/[name][ext]",
   },
   resolve: { extensions: [".ts", ".js"] },
@@ -84,19 +80,40 @@ export default {
       { test: /\.png$/, type: "asset/resource" },
     ],
   },
-  plugins: [
-    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrapperFiles }),
-    new HtmlWebpackPlugin({
-      filename: "addin.html",
-      template: path.join(root, "src", "addin", "addin.html"),
-      chunks: ["functions", "addin"],
-      chunksSortMode: "manual",
-      inject: "head",
-      scriptLoading: "blocking",
-      minify: false,
-    }),
-    new FinishedMetadataPlugin(),
-  ],
   performance: { hints: "error", maxAssetSize: 400_000, maxEntrypointSize: 600_000 },
   stats: "errors-warnings",
 };
+
+/** The worksheet functions, each made known to the host, and what the host is told of them. */
+const functions = {
+  ...common,
+  name: "functions",
+  entry: { functions: wrapperFiles },
+  plugins: [
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrapperFiles }),
+    new FinishedMetadataPlugin(),
+  ],
+};
+
+/**
+ * The page around them. Its guide calls the functions itself, so it holds them once more: made known to the host they must be
+ * only once, and the host hands none back.
+ */
+const addin = {
+  ...common,
+  name: "addin",
+  entry: {
+    outside: path.join(root, "src", "addin", "outside.ts"),
+    addin: path.join(root, "src", "addin", "addin.ts"),
+  },
+  plugins: [
+    new HtmlWebpackPlugin({
+      filename: "addin.html",
+      template: path.join(root, "src", "addin", "addin.html"),
+      inject: false,
+      minify: false,
+    }),
+  ],
+};
+
+export default [functions, addin];

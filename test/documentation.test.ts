@@ -1,7 +1,7 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { ITEM_LABELS } from "../src/functions/itemLabels";
-import { formulaCall } from "./functions/formulaCall";
+import { formulaCall } from "../src/addin/formulaCall";
 import { inCell, serial } from "./functions/sheet";
 import { worksheetFunction } from "./functions/worksheetFunctions";
 import { markdownRows } from "./markdownTable";

@@ -4,28 +4,27 @@ import "./icons/icon-32.png";
 import "./icons/icon-64.png";
 import "./icons/icon-80.png";
 import "./icons/icon-128.png";
-import { ruleTables } from "../rules/ruleTables";
-import { functionGuide } from "./functionGuide";
-import { functionTexts } from "./functionText";
-import { whenInHost } from "./hostAnswer";
-import { renderFunctions } from "./renderFunctions";
-import { renderTables } from "./renderTables";
+import { excelWorkbook } from "./excelWorkbook";
+import { fillGuide } from "./fillGuide";
+import { hostOf } from "./hostAnswer";
 
-async function showFunctions(): Promise<void> {
-  const answer = await fetch("functions.json");
-  const metadata = (await answer.json()) as Parameters<typeof functionTexts>[0];
-  const entries = renderFunctions(functionGuide, functionTexts(metadata));
-  document.getElementById("functions")?.append(...entries);
+/** The reader's own day, for a list that is begun today; no function looks at a clock. */
+function today(): string {
+  const now = new Date();
+  const month = String(now.getMonth() + 1).padStart(2, "0");
+  return `${String(now.getFullYear())}-${month}-${String(now.getDate()).padStart(2, "0")}`;
 }
 
-function show(): void {
-  void showFunctions();
-  document.getElementById("tables")?.append(renderTables([...ruleTables.values()]));
-  whenInHost(typeof Office === "undefined" ? undefined : Office, () => {
-    document.getElementById("outside")?.remove();
-  });
+async function show(): Promise<void> {
+  const isInHost = await hostOf(typeof Office === "undefined" ? undefined : Office);
+  if (isInHost) document.getElementById("outside")?.remove();
+  const workbook = isInHost ? excelWorkbook : undefined;
+  await fillGuide({ page: document, folder: "", workbook, today });
 }
 
 // The scripts stand in the head, so that the host knows the functions before the page is drawn.
-if (document.readyState === "loading") document.addEventListener("DOMContentLoaded", show);
-else show();
+if (document.readyState === "loading") {
+  document.addEventListener("DOMContentLoaded", () => {
+    void show();
+  });
+} else void show();

@@ -3,15 +3,25 @@ export interface HostScript {
   onReady(answered: (answer: { readonly host: unknown }) => void): unknown;
 }
 
+/** How long a page waits for a host that may not be there, in milliseconds. */
+const PATIENCE = 3_000;
+
 /**
- * Calls back once a host has said that the page runs inside it. A page opened in a browser, or without the host's script, is
- * never called back and never fails.
+ * Whether the page runs inside a host. A page opened in a browser, or without the host's script, is outside; so is one whose host
+ * does not answer.
  *
  * @param script - The host's script, or nothing when it did not load.
- * @param inHost - What to do inside a host.
+ * @returns Whether a host answered.
  */
-export function whenInHost(script: HostScript | undefined, inHost: () => void): void {
-  script?.onReady(({ host }) => {
-    if (host) inHost();
+export function hostOf(script: HostScript | undefined): Promise<boolean> {
+  if (!script) return Promise.resolve(false);
+  return new Promise((resolve) => {
+    const waiting = setTimeout(() => {
+      resolve(false);
+    }, PATIENCE);
+    script.onReady(({ host }) => {
+      clearTimeout(waiting);
+      resolve(Boolean(host));
+    });
   });
 }

@@ -37,3 +37,8 @@ export function hostError(thrown: unknown): CustomFunctions.Error {
   }
   throw thrown;
 }
+
+/** Whether something thrown is an error as the host takes it. */
+export function isHostError(thrown: unknown): boolean {
+  return thrown instanceof CustomFunctions.Error;
+}

@@ -168,7 +168,7 @@ export function mailTo(
  * @see 26 U.S.C. 7502(f); Notice 2016-30
  * @example =EXT.CARRIER("UPS 2nd Day Air") is TRUE; =EXT.CARRIER("UPS Ground") is FALSE
  */
-export function carrierService(service: unknown[][]): unknown[][] {
+export function carrier(service: unknown[][]): unknown[][] {
   return answerRows({ service }, (cells) => {
     const value = cellValue(cells.service);
     if (isBlankOrZero(value))

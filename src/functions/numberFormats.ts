@@ -23,3 +23,8 @@ export function formattedNumbers(): FormattedNumbers {
   else decided = "plain";
   return decided;
 }
+
+/** Settles the kind for a page that shows the answers itself, whatever its host would take. */
+export function useFormattedNumbers(kind: FormattedNumbers): void {
+  decided = kind;
+}

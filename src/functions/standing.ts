@@ -1,4 +1,4 @@
-import { nextDate, type NextDate } from "../calculation/season/nextDate";
+import { nextDate as nextDateFrom, type NextDate } from "../calculation/season/nextDate";
 import { requestStage } from "../calculation/season/requestStage";
 import { rulebook } from "../rules/rulebook";
 import { client, datesOf, type ClientCells } from "./client";
@@ -15,7 +15,7 @@ interface StandingCells extends ClientCells, RecordCells {
 function nextDateOf(cells: StandingCells): NextDate | undefined {
   const who = client(cells);
   const record = requestRecord(cells, who.taxYear);
-  return nextDate(datesOf(who), record, readDay("asOf", cells.asOf), rulebook);
+  return nextDateFrom(datesOf(who), record, readDay("asOf", cells.asOf), rulebook);
 }
 
 /**
@@ -120,7 +120,7 @@ export function daysLeft(
  * @see 26 CFR 1.6081-4; 26 U.S.C. 6151(a)
  * @example =EXT.NEXTDATE(2025,"2026-04-01") is ask or file, and pay, by 2026-04-15; =EXT.NEXTDATE(2025,"2026-10-01","2026-04-10","2026-04-10") is file by 2026-10-15
  */
-export function nextDateDue(
+export function nextDate(
   taxYear: unknown[][],
   asOf: unknown[][],
   askedOn?: unknown[][],

@@ -2,12 +2,19 @@
 export class StandInElement {
   id = "";
   scope = "";
+  className = "";
+  tabIndex = -1;
+  readonly attributes = new Map<string, string>();
   readonly content: (string | StandInElement)[] = [];
 
   constructor(readonly tagName: string) {}
 
   append(...content: readonly (string | StandInElement)[]): void {
     this.content.push(...content);
+  }
+
+  setAttribute(name: string, value: string): void {
+    this.attributes.set(name, value);
   }
 
   get textContent(): string {

@@ -1,10 +1,12 @@
 import { beforeEach, describe, expect, it, vi } from "vitest";
 import type { FunctionText } from "../../src/addin/functionText";
-import { formulaOf, renderFunctions } from "../../src/addin/renderFunctions";
+import { renderAnswer } from "../../src/addin/renderAnswer";
+import { formulaOf } from "../../src/addin/renderFunctions";
 import { knownThroughText, renderTables } from "../../src/addin/renderTables";
+import { ruleTables } from "../../src/rules/ruleTables";
 import { documentStandIn, StandInElement } from "./documentStandIn";
 
-const first: FunctionText = {
+const written: FunctionText = {
   name: "ONE",
   description: "Answers one.",
   parameters: [
@@ -12,14 +14,6 @@ const first: FunctionText = {
     { name: "day", description: "When.", optional: true },
   ],
 };
-const second: FunctionText = { name: "TWO", description: "Answers two.", parameters: [] };
-const third: FunctionText = { ...second, name: "THREE" };
-const texts = new Map([first, second, third].map((text) => [text.name, text] as const));
-const guide = [
-  { task: "First task", name: "ONE" },
-  { task: "Second task", name: "TWO" },
-  { task: "Second task", name: "THREE" },
-];
 
 /** What the guide makes for a page, put under one element. */
 function page(made: readonly unknown[]): StandInElement {
@@ -32,48 +26,28 @@ beforeEach(() => vi.stubGlobal("document", documentStandIn));
 
 describe("the functions on the page", () => {
   it("are written as in a cell, with what may be left out in brackets", () => {
-    expect(formulaOf(first)).toBe("=EXT.ONE(amount, [day])");
-    expect(formulaOf(second)).toBe("=EXT.TWO()");
+    expect(formulaOf(written)).toBe("=EXT.ONE(amount, [day])");
+    expect(formulaOf({ ...written, parameters: [] })).toBe("=EXT.ONE()");
+  });
+});
+
+describe("an answer on the page", () => {
+  const one = { text: "2026-04-15", kind: "number" } as const;
+
+  it("is a line where it is one value", () => {
+    const whole = page([renderAnswer([[one]], "Answer")]);
+    expect(whole.all("output").map(({ textContent }) => textContent)).toEqual(["2026-04-15"]);
+    expect(whole.all("table")).toEqual([]);
   });
 
-  it("stand under a heading for their task, in the order given", () => {
-    const whole = page(renderFunctions(guide, texts));
-    expect(whole.content.map((part) => (part as StandInElement).tagName)).toEqual([
-      "h3",
-      "article",
-      "h3",
-      "article",
-      "article",
+  it("is a table with its headings and a caption where it spills", () => {
+    const heading = { text: "Due", kind: "text" } as const;
+    const whole = page([renderAnswer([[heading], [one]], "Dates")]);
+    expect(whole.all("caption").map(({ textContent }) => textContent)).toEqual(["Dates"]);
+    expect(whole.all("th").map(({ textContent, scope }) => [textContent, scope])).toEqual([
+      ["Due", "col"],
     ]);
-    expect(whole.all("h3").map(({ textContent }) => textContent)).toEqual([
-      "First task",
-      "Second task",
-    ]);
-    expect(whole.all("h4").map(({ textContent }) => textContent)).toEqual(["ONE", "TWO", "THREE"]);
-  });
-
-  it("can each be linked to", () => {
-    expect(
-      page(renderFunctions(guide.slice(0, 2), texts))
-        .all("article")
-        .map(({ id }) => id)
-    ).toEqual(["ONE", "TWO"]);
-  });
-
-  it("show every argument with its meaning, and whether it may be left out", () => {
-    const whole = page(renderFunctions(guide.slice(0, 1), texts));
-    expect(whole.all("dt").map(({ textContent }) => textContent)).toEqual([
-      "amount",
-      "day (optional)",
-    ]);
-    expect(whole.all("dd").map(({ textContent }) => textContent)).toEqual(["How much.", "When."]);
-    expect(whole.all("summary").map(({ textContent }) => textContent)).toEqual([
-      "Arguments of ONE",
-    ]);
-  });
-
-  it("offer no arguments to open where there are none", () => {
-    expect(page(renderFunctions(guide.slice(1, 2), texts)).all("details")).toEqual([]);
+    expect(whole.all("td").map(({ textContent }) => textContent)).toEqual(["2026-04-15"]);
   });
 });
 
@@ -86,20 +60,20 @@ describe("the rule tables on the page", () => {
     expect(knownThroughText(day)).toBe(text);
   });
 
-  it("are a row each, with title, id and last known day", () => {
-    const table = page([
-      renderTables([
-        { id: "some-rate", title: "Some rate", knownThrough: "2026-12-31" },
-        { id: "some-law", title: "Some law", knownThrough: "9999-12-31" },
-      ]),
+  it("are a row each: title and id, last known day, newest source and how well it is known", () => {
+    const tables = [...ruleTables.values()];
+    const rows = page([renderTables(tables)])
+      .all("tr")
+      .map((row) => row.content.map((cell) => (cell as StandInElement).textContent));
+    expect(rows).toHaveLength(tables.length + 1);
+    expect(rows[0]).toEqual(["Rule table", "Known through", "Newest source"]);
+    const rowOf = (id: string) => rows.find(([title]) => title?.endsWith(` ${id}`));
+    expect(rowOf("failure-to-pay")?.slice(1)).toEqual([
+      "until the law changes",
+      "26 U.S.C. 6651(a)(2), (b)(2), (h)read in the official text",
     ]);
-    expect(
-      table.all("tr").map((row) => row.content.map((cell) => (cell as StandInElement).textContent))
-    ).toEqual([
-      ["Rule table", "Known through"],
-      ["Some rate some-rate", "December 31, 2026"],
-      ["Some law some-law", "until the law changes"],
-    ]);
-    expect(table.all("th").map(({ scope }) => scope)).toEqual(["col", "col", "row", "row"]);
+    expect(rowOf("state-extensions")?.[2]).toMatch(
+      /as reported elsewhere; 3 of 51 from memory: check$/
+    );
   });
 });

@@ -1,23 +1,27 @@
-import { describe, expect, it, vi } from "vitest";
-import { whenInHost } from "../../src/addin/hostAnswer";
+import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
+import { hostOf, type HostScript } from "../../src/addin/hostAnswer";
 
-describe("the host's answer", () => {
-  it("is passed on inside a host", () => {
-    const inHost = vi.fn();
-    whenInHost({ onReady: (answered) => answered({ host: "Excel" }) }, inHost);
-    expect(inHost).toHaveBeenCalledOnce();
-  });
+const answering = (host: unknown): HostScript => ({
+  onReady: (answered) => {
+    answered({ host });
+  },
+});
+
+describe("whether a host answers", () => {
+  beforeEach(() => vi.useFakeTimers());
+  afterEach(() => vi.useRealTimers());
 
   it.each([
-    [
-      "the page runs in a browser",
-      { onReady: (answered: (answer: { host: unknown }) => void) => answered({ host: null }) },
-    ],
-    ["the host's script never answers", { onReady: () => new Promise(() => undefined) }],
-    ["the host's script did not load", undefined],
-  ])("is not missed when %s", (_case, script) => {
-    const inHost = vi.fn();
-    expect(() => whenInHost(script, inHost)).not.toThrow();
-    expect(inHost).not.toHaveBeenCalled();
+    ["a workbook program", answering("Excel"), true],
+    ["a browser in which only the script runs", answering(null), false],
+    ["no script", undefined, false],
+  ])("%s", async (_where, script, answer) => {
+    expect(await hostOf(script)).toBe(answer);
+  });
+
+  it("does not wait forever for one that never answers", async () => {
+    const waiting = hostOf({ onReady: () => undefined });
+    await vi.advanceTimersByTimeAsync(3_000);
+    expect(await waiting).toBe(false);
   });
 });

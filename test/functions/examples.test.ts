@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { version } from "../../src/rules/edition";
-import { formulaCall } from "./formulaCall";
+import { formulaCall } from "../../src/addin/formulaCall";
 import { inCell, serial } from "./sheet";
 import { declaredFunctions, worksheetFunction } from "./worksheetFunctions";
 

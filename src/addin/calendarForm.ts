@@ -1,0 +1,52 @@
+import { FILERS } from "../calculation/filer";
+import { STATES } from "../calculation/state";
+import { element } from "./element";
+import { liveAnswer } from "./liveAnswer";
+import { renderAnswer } from "./renderAnswer";
+
+function choice(
+  id: string,
+  label: string,
+  words: readonly string[]
+): [HTMLElement, HTMLSelectElement] {
+  const select = element(
+    "select",
+    ...words.map((word) => {
+      const option = element("option", word === "" ? "not given" : word);
+      option.value = word;
+      return option;
+    })
+  );
+  select.id = id;
+  const caption = element("label", label);
+  caption.htmlFor = id;
+  return [element("div", caption, select), select];
+}
+
+/**
+ * The dates of a season for a tax year, a state and a kind of filer, as CALENDAR answers them.
+ *
+ * @param latestYear - The tax year shown first.
+ * @returns The form and the table below it.
+ */
+export function calendarForm(latestYear: number): HTMLElement {
+  const year = element("input");
+  year.type = "number";
+  year.id = "calendar-year";
+  year.value = String(latestYear);
+  const yearLabel = element("label", "Tax year");
+  yearLabel.htmlFor = year.id;
+  const [stateField, state] = choice("calendar-state", "State", ["", ...STATES]);
+  const [filerField, filer] = choice("calendar-filer", "Filer", FILERS);
+  const table = element("div");
+  table.setAttribute("aria-live", "polite");
+  const show = (): void => {
+    const formula = `=EXT.CALENDAR(${String(Math.trunc(Number(year.value)))},"${state.value}","${filer.value}")`;
+    table.replaceChildren(renderAnswer(liveAnswer(formula), `Dates of tax year ${year.value}`));
+  };
+  for (const field of [year, state, filer]) field.addEventListener("change", show);
+  show();
+  const fields = element("div", element("div", yearLabel, year), stateField, filerField);
+  fields.className = "fields";
+  return element("div", fields, table);
+}

@@ -1,0 +1,16 @@
+// Without the host's script there is no host to make the functions known to; the guide alone calls them.
+if (typeof Office === "undefined") {
+  class RefusedError {
+    constructor(
+      readonly code: string,
+      readonly message?: string
+    ) {}
+  }
+  Object.assign(globalThis, {
+    CustomFunctions: {
+      associate: () => undefined,
+      Error: RefusedError,
+      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
+    },
+  });
+}

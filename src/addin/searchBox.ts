@@ -1,0 +1,34 @@
+import { element } from "./element";
+import type { FunctionText } from "./functionText";
+import { searchFunctions } from "./searchFunctions";
+
+/**
+ * A box to search the functions in, which hides what is not found.
+ *
+ * @param texts - The functions' texts.
+ * @param groups - The tasks with their functions, as the guide shows them.
+ * @returns The box and the line that says how many were found.
+ */
+export function searchBox(
+  texts: ReadonlyMap<string, FunctionText>,
+  groups: readonly HTMLElement[]
+): HTMLElement {
+  const input = element("input");
+  input.type = "search";
+  input.id = "search";
+  const label = element("label", "Search the functions");
+  label.htmlFor = input.id;
+  const count = element("p");
+  count.setAttribute("role", "status");
+  input.addEventListener("input", () => {
+    const found = searchFunctions(texts, input.value);
+    for (const group of groups) {
+      const entries = [...group.querySelectorAll<HTMLElement>(".function")];
+      for (const entry of entries) entry.hidden = !found.has(entry.id);
+      group.hidden = entries.every(({ hidden }) => hidden);
+    }
+    count.textContent =
+      input.value.trim() === "" ? "" : `${String(found.size)} of ${String(texts.size)} functions`;
+  });
+  return element("div", label, input, count);
+}

@@ -1,0 +1,21 @@
+import type { FunctionText } from "./functionText";
+
+/**
+ * The functions that a search finds: those in whose name, description or arguments every word of it stands.
+ *
+ * @param texts - The functions' texts.
+ * @param search - What was typed; nothing finds all.
+ * @returns Their names.
+ */
+export function searchFunctions(
+  texts: ReadonlyMap<string, FunctionText>,
+  search: string
+): ReadonlySet<string> {
+  const words = search.toLowerCase().split(/\s+/).filter(Boolean);
+  const found = [...texts.values()].filter(({ name, description, parameters }) => {
+    const all = [name, description, ...parameters.flatMap((one) => [one.name, one.description])];
+    const text = all.join(" ").toLowerCase();
+    return words.every((word) => text.includes(word));
+  });
+  return new Set(found.map(({ name }) => name));
+}
