@@ -2,6 +2,7 @@ import { execFileSync } from "node:child_process";
 import { existsSync, readdirSync, statSync, utimesSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { runsInBrowser } from "./browser/browser";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const built = path.join(root, "dist", "functions.json");
@@ -29,6 +30,10 @@ function isStale(): boolean {
  * sees an old one. A failed build fails the run.
  */
 export default function buildIfStale(): void {
+  if (!runsInBrowser)
+    process.stdout.write(
+      "Left out: the tests in a browser. Install Chromium, or name one in CHROMIUM_PATH, to run them.\n"
+    );
   if (!isStale()) return;
   const begun = (performance.timeOrigin + performance.now()) / 1000;
   const webpack = path.join(root, "node_modules", "webpack", "bin", "webpack.js");

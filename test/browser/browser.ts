@@ -16,15 +16,22 @@ const KINDS: Readonly<Record<string, string>> = {
 };
 const built = new URL("../../dist/", import.meta.url);
 
+const found = process.env["CHROMIUM_PATH"] ?? PLACES.find((place) => existsSync(place));
+
+/**
+ * Whether the tests in a browser run: where there is a Chromium, and where they are required even if there is none, so that they
+ * fail and say so.
+ */
+export const runsInBrowser = found !== undefined || process.env["BROWSER_TESTS"] === "required";
+
 /** Opens the system's Chromium, or says how to come by one. */
 export function openBrowser(): Promise<Browser> {
-  const executablePath = process.env["CHROMIUM_PATH"] ?? PLACES.find((place) => existsSync(place));
-  if (executablePath === undefined)
+  if (found === undefined)
     throw new Error(
       "These tests need Chromium: install the package chromium of the system, or name one in CHROMIUM_PATH."
     );
   const args = ["--no-sandbox", "--disable-gpu", "--disable-background-networking"];
-  return chromium.launch({ executablePath, headless: true, args });
+  return chromium.launch({ executablePath: found, headless: true, args });
 }
 
 /** Serves the built add-in on loopback, nothing else. */
