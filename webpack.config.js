@@ -32,7 +32,10 @@ const wrapperFiles = [
 const developmentAddress = "https://localhost:3000/";
 const address = process.env.ADDIN_ADDRESS ?? developmentAddress;
 
-/** Writes the manifest with the address it is served from, and lets error cells reach our functions, which the metadata generator cannot say. */
+/**
+ * Writes the manifest with the address it is served from, and says what the metadata generator cannot: that error cells may reach our
+ * functions, and where each has its page of help (written by src/help).
+ */
 class FinishedMetadataPlugin {
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("FinishedMetadataPlugin", (compilation) => {
@@ -42,6 +45,7 @@ class FinishedMetadataPlugin {
         if (emitted) {
           const metadata = JSON.parse(emitted.source.source().toString());
           metadata.allowErrorForDataTypeAny = true;
+          for (const told of metadata.functions) told.helpUrl = `${address}help/${told.name}.html`;
           const text = `${JSON.stringify(metadata, null, 2)}\n`;
           compilation.updateAsset("functions.json", new webpack.sources.RawSource(text));
         }
@@ -116,4 +120,38 @@ const addin = {
   ],
 };
 
-export default [functions, addin];
+/** The sheet in the browser, to try the functions without Excel: no part of the add-in, and built only when asked for. */
+const sheet = {
+  ...common,
+  name: "sheet",
+  entry: { sheet: path.join(root, "src", "tryout", "sheet", "sheet.ts") },
+  output: { ...common.output, path: path.join(root, "dist", "sheet") },
+  module: {
+    rules: common.module.rules.map((rule) =>
+      rule.test.test("a.css")
+        ? {
+            ...rule,
+            generator: {
+              filename: ({ filename }) =>
+                filename.includes("univerjs") ? "grid.css" : "[name][ext]",
+            },
+          }
+        : rule
+    ),
+  },
+  plugins: ["sheet", "functions"].map(
+    (page) =>
+      new HtmlWebpackPlugin({
+        filename: `${page}.html`,
+        template: path.join(root, "src", "tryout", "sheet", `${page}.html`),
+        inject: false,
+        minify: false,
+      })
+  ),
+  performance: { hints: false },
+  // Served from this machine to this machine: written small it would take minutes and save nothing.
+  optimization: { minimize: false, concatenateModules: false },
+};
+
+/** `webpack` builds the add-in, `webpack --env sheet` the sheet beside it. */
+export default (environment = {}) => (environment.sheet ? [sheet] : [functions, addin]);

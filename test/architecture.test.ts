@@ -25,7 +25,11 @@ const BELOW: Readonly<Record<string, readonly string[]>> = {
   calculation: ["inputError.ts", "calendar", "money", "rules"],
   functions: ["inputError.ts", "calendar", "money", "rules", "calculation"],
   addin: ["inputError.ts", "calendar", "money", "rules", "calculation", "functions"],
-  tryout: ["inputError.ts", "calendar", "money", "rules", "calculation", "functions"],
+  tryout: ["inputError.ts", "calendar", "money", "rules", "calculation", "functions", "addin"],
+  help: [
+    ...["inputError.ts", "calendar", "money", "rules", "calculation", "functions", "addin"],
+    "tryout",
+  ],
   upkeep: ["inputError.ts", "calendar", "money", "rules"],
 };
 
@@ -37,7 +41,7 @@ const PACKAGES: Readonly<Record<string, string>> = {
   "fastest-levenshtein": "functions",
 };
 /** Run in Node beside the add-in; whatever they need does not reach the host. */
-const BESIDE = ["tryout", "upkeep"];
+const BESIDE = ["tryout", "help", "upkeep"];
 
 /** What would tie an answer to a host, a page, a clock or chance. */
 const SURROUNDINGS = [

@@ -1,9 +1,11 @@
-import { defineConfig } from "vitest/config";
+import { configDefaults, defineConfig } from "vitest/config";
+import { runsInBrowser } from "./browser/browser";
 
 export default defineConfig({
   test: {
     root: new URL("..", import.meta.url).pathname,
     include: ["test/**/*.test.ts"],
+    exclude: [...configDefaults.exclude, ...(runsInBrowser ? [] : ["test/browser/**"])],
     globalSetup: ["test/globalBuild.ts"],
     setupFiles: ["test/customFunctionsRuntime.ts"],
     // The modules hold no state that a test could leave behind but caches; loading them once spares most of the time.

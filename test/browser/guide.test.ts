@@ -5,7 +5,7 @@ import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { metadata } from "../contract/builtAddIn";
-import { openBrowser, runsInBrowser, serveBuild, watchedPage, type Watched } from "./browser";
+import { openBrowser, serveBuild, watchedPage, type Watched } from "./browser";
 import { OFFICE_HOST } from "./officeHost";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -34,12 +34,10 @@ let server: Server;
 let address: string;
 
 beforeAll(async () => {
-  if (!runsInBrowser) return;
   browser = await openBrowser();
   ({ server, address } = await serveBuild());
 }, 60_000);
 afterAll(async () => {
-  if (!runsInBrowser) return;
   await browser.close();
   server.close();
 });
@@ -69,7 +67,7 @@ async function faultsOfAccess(page: Page): Promise<string[]> {
 const workbookOf = (page: Page): Promise<StandInWorkbook> =>
   page.evaluate(() => (globalThis as Host).standInWorkbook);
 
-describe.runIf(runsInBrowser)("the page outside a workbook", () => {
+describe("the page outside a workbook", () => {
   it("shows every function, asks for nothing but its own files and complains of nothing", async () => {
     const { page, asked, complaints } = await opened();
     expect(await page.locator(".function").count()).toBe(metadata.functions.length);
@@ -148,7 +146,7 @@ describe.runIf(runsInBrowser)("the page outside a workbook", () => {
   );
 });
 
-describe.runIf(runsInBrowser)("the page in a workbook", () => {
+describe("the page in a workbook", () => {
   it("makes every function known to the host, once", async () => {
     const { page, complaints } = await opened(OFFICE_HOST);
     const known = await page.evaluate(() => (globalThis as Host).standInAssociated);

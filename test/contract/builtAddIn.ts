@@ -15,6 +15,7 @@ export interface FunctionMetadata {
   readonly id: string;
   readonly name: string;
   readonly description: string;
+  readonly helpUrl?: string;
   readonly parameters: readonly Parameter[];
   readonly result: { readonly dimensionality?: string };
 }

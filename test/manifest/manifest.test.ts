@@ -11,7 +11,7 @@ const textOf = (...parts: string[]) => readFileSync(path.join(root, ...parts), "
 const template = textOf("manifest.xml");
 
 /** What the build makes of the sources beside the page, its style sheet and the icons. */
-const built = ["functions.js", "functions.json", "addin.js"];
+const built = ["functions.js", "functions.json", "addin.js", "help/index.html"];
 const servedFromSources = (file: string) =>
   built.includes(file) || existsSync(path.join(root, "src", "addin", file));
 

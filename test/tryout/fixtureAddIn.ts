@@ -1,4 +1,5 @@
-import { StandInHost } from "../../src/tryout/host/standInHost";
+import { sealedHost } from "../../src/tryout/host/sealedHost";
+import { type StandInHost } from "../../src/tryout/host/standInHost";
 import type { BlankHabit } from "../../src/tryout/host/argumentMarshalling";
 
 /** A small add-in that shows what arrives and answers in every way a function can. */
@@ -83,5 +84,5 @@ export function fixtureMetadata(allowErrorForDataTypeAny = true): string {
 /** A stand-in host with the fixture add-in loaded. */
 export function fixtureHost(blankHabit: BlankHabit = "null", allowErrors = true): StandInHost {
   const metadata = fixtureMetadata(allowErrors);
-  return new StandInHost({ bundle: FIXTURE_BUNDLE, metadata, blankHabit });
+  return sealedHost({ bundle: FIXTURE_BUNDLE, metadata, blankHabit });
 }

@@ -6,7 +6,8 @@ import { formulaPieces } from "../../src/tryout/workbook/formulaPieces";
 import { SEASON_CLIENTS } from "../../src/tryout/season/clients";
 import { seasonReport } from "../../src/tryout/terminal/seasonReport";
 import { seasonWorkbook } from "../../src/tryout/season/seasonWorkbook";
-import { StandInHost } from "../../src/tryout/host/standInHost";
+import { sealedHost } from "../../src/tryout/host/sealedHost";
+import { type StandInHost } from "../../src/tryout/host/standInHost";
 import { recalculateWorkbook } from "../../src/tryout/workbook/workbook";
 import { Workbook } from "@cj-tech-master/excelts";
 
@@ -37,7 +38,7 @@ function hostForSample(): StandInHost {
     optional: true,
   }));
   const result = { dimensionality: "matrix", type: "any" };
-  return new StandInHost({
+  return sealedHost({
     bundle: names
       .map(
         (name) =>

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { OMITTED } from "../../src/tryout/workbook/cellValues";
-import { StandInHost } from "../../src/tryout/host/standInHost";
+import { sealedHost } from "../../src/tryout/host/sealedHost";
+import { type StandInHost } from "../../src/tryout/host/standInHost";
 import { FIXTURE_BUNDLE, fixtureHost, fixtureMetadata } from "./fixtureAddIn";
 
 function arrived(host: StandInHost, ...given: Parameters<StandInHost["call"]>[1]): unknown {
@@ -20,7 +21,7 @@ describe("loading the add-in", () => {
 
   it("refuses metadata that lists a function the bundle does not associate", () => {
     const metadata = fixtureMetadata().replaceAll('"DAY"', '"NIGHT"');
-    expect(() => new StandInHost({ bundle: FIXTURE_BUNDLE, metadata })).toThrow(/NIGHT/);
+    expect(() => sealedHost({ bundle: FIXTURE_BUNDLE, metadata })).toThrow(/NIGHT/);
   });
 
   it("refuses functions it could not drive as the platform does", () => {
@@ -28,7 +29,7 @@ describe("loading the add-in", () => {
       '"id":"DAY"',
       '"options":{"stream":true},"id":"DAY"'
     );
-    expect(() => new StandInHost({ bundle: FIXTURE_BUNDLE, metadata })).toThrow(/stream/);
+    expect(() => sealedHost({ bundle: FIXTURE_BUNDLE, metadata })).toThrow(/stream/);
   });
 });
 

@@ -6,7 +6,8 @@ import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { strFromU8, unzipSync } from "fflate";
 import { afterAll } from "vitest";
 import type { StandInHost } from "../../src/tryout/host/standInHost";
-import { type RecalculatedWorkbook, recalculateFile } from "../../src/tryout/workbook/workbook";
+import { recalculateFile } from "../../src/tryout/workbook/recalculateFile";
+import type { RecalculatedWorkbook } from "../../src/tryout/workbook/workbook";
 import { fixtureHost } from "./fixtureAddIn";
 
 const folders: string[] = [];

@@ -1,7 +1,8 @@
 import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { BlankHabit } from "../host/argumentMarshalling";
-import { StandInHost } from "../host/standInHost";
+import { sealedHost } from "../host/sealedHost";
+import { type StandInHost } from "../host/standInHost";
 
 /** Where the build puts the add-in. */
 export const BUILD_FOLDER = new URL("../../../dist/", import.meta.url);
@@ -18,7 +19,7 @@ export function hostOfBuiltAddIn(blankHabit: BlankHabit): StandInHost {
     }
     return readFileSync(path, "utf8");
   };
-  return new StandInHost({
+  return sealedHost({
     bundle: read("functions.js"),
     metadata: read("functions.json"),
     blankHabit,

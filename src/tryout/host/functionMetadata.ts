@@ -1,6 +1,7 @@
 /** One parameter as the generated functions.json describes it. */
 export interface ParameterMetadata {
   readonly name: string;
+  readonly description?: string;
   readonly dimensionality?: "scalar" | "matrix";
   readonly optional?: boolean;
   readonly repeating?: boolean;

@@ -35,14 +35,17 @@ export const HOST_PAGE_SOURCE = `"use strict";
       invalidReference: "#REF!",
     },
   };
-  page.window = page;
-  page.self = page;
   const remember = (level) => (...parts) => {
     remarks.push(level + ": " + parts.map(String).join(" "));
   };
-  page.console = {};
-  for (const level of ["log", "info", "debug", "warn", "error"]) {
-    page.console[level] = remember(level);
+  // A page of a browser has these already, and keeps them.
+  if (typeof page.window === "undefined") {
+    page.window = page;
+    page.self = page;
+    page.console = {};
+    for (const level of ["log", "info", "debug", "warn", "error"]) {
+      page.console[level] = remember(level);
+    }
   }
 
   const MESSAGE_CODES = ["#VALUE!", "#N/A"];

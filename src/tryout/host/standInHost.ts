@@ -1,4 +1,3 @@
-import vm from "node:vm";
 import {
   AnsweredByArgument,
   type BlankHabit,
@@ -7,7 +6,6 @@ import {
 } from "./argumentMarshalling";
 import { type AnswerCell, type Argument, OMITTED } from "../workbook/cellValues";
 import { type FunctionMetadata, readAddInMetadata } from "./functionMetadata";
-import { HOST_PAGE_SOURCE } from "./hostPage";
 import { liftOverCells } from "./liftOverCells";
 
 /** Something the add-in did that a user would only see as a bare error: a fault of ours. */
@@ -17,32 +15,31 @@ export interface HostFault {
   readonly fault: string;
 }
 
-/** What the stand-in needs: the built bundle, its metadata and the habits to imitate. */
-export interface StandInHostOptions {
-  readonly bundle: string;
-  readonly metadata: string;
-  readonly namespace?: string;
-  readonly blankHabit?: BlankHabit;
-  /** Whether this build takes numbers with a format of their own; newer ones do. */
-  readonly formattedNumbers?: boolean;
-}
-
-interface Page {
+/** The page in which the add-in runs, apart from everything else: text goes in and text comes out. */
+export interface HostPage {
   call(id: string, argumentsText: string, wantsMatrix: boolean): string;
   associated(): string;
   remarks(): string;
   offerFormattedNumbers(): void;
 }
 
+/** What the stand-in needs: the page with the built bundle in it, its metadata and the habits to imitate. */
+export interface StandInHostOptions {
+  readonly page: HostPage;
+  readonly metadata: string;
+  readonly namespace?: string;
+  readonly blankHabit?: BlankHabit;
+}
+
 const MOST_FAULTS_KEPT = 1000;
 const MOST_ANSWERS_KEPT = 100_000;
 
-/** Stands in for the spreadsheet: loads the built add-in and calls its functions as it would. */
+/** Stands in for the spreadsheet: calls the functions of the built add-in as it would. */
 export class StandInHost {
   readonly namespace: string;
   readonly faults: HostFault[] = [];
   readonly functions: ReadonlyMap<string, FunctionMetadata>;
-  #page: Page;
+  #page: HostPage;
   #answered = new Map<string, AnswerCell[][]>();
   #habits: MarshallingHabits;
 
@@ -54,10 +51,7 @@ export class StandInHost {
       blankHabit: options.blankHabit ?? "null",
       allowErrorForDataTypeAny: metadata.allowErrorForDataTypeAny,
     };
-    const context = vm.createContext(Object.create(null) as object);
-    this.#page = vm.runInContext(HOST_PAGE_SOURCE, context) as Page;
-    if (options.formattedNumbers !== false) this.#page.offerFormattedNumbers();
-    vm.runInContext(options.bundle, context, { filename: "functions.js" });
+    this.#page = options.page;
     this.#refuseMismatch();
   }
 

@@ -3,7 +3,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { BUILD_FOLDER, hostOfBuiltAddIn, NotBuilt } from "../host/builtAddIn";
 import { type CommandLine, readCommandLine, USAGE, UsageError } from "./commandLine";
 import { outputBeside, refuseOutput, writeOutput } from "./outputFile";
-import { NotAWorkbook } from "../workbook/readWorkbookFile";
+import { NotAWorkbook } from "../workbook/workbookBytes";
 import { isComplete } from "../workbook/recalculationReport";
 import { recalculationSummary } from "./recalculationSummary";
 import { CAUTIONS } from "../season/readMeSheet";
@@ -11,7 +11,8 @@ import { seasonReport } from "./seasonReport";
 import { seasonWorkbook } from "../season/seasonWorkbook";
 import type { StandInHost } from "../host/standInHost";
 import { printable } from "./textTable";
-import { recalculateFile, recalculateWorkbook } from "../workbook/workbook";
+import { recalculateFile } from "../workbook/recalculateFile";
+import { recalculateWorkbook } from "../workbook/workbook";
 
 /** Everything calculated. */
 export const DONE = 0;

@@ -1,7 +1,6 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { cellAddress, readAddress } from "./cellAddress";
 import { fileFormulas } from "./fileFormulas";
-import { readWorkbookFile } from "./readWorkbookFile";
 import { type Recalculation, recalculate } from "./recalculation";
 import type { RecalculationReport, UncalculatedFormula } from "./recalculationReport";
 import type { StandInHost } from "../host/standInHost";
@@ -49,13 +48,4 @@ export async function recalculateWorkbook(
       notCalculated: [...report.notCalculated, ...missed],
     },
   };
-}
-
-/** Opens a workbook file, calculates every formula in it and gives the file to be written. */
-export async function recalculateFile(
-  path: string,
-  host: StandInHost
-): Promise<RecalculatedWorkbook> {
-  const { workbook, bytes } = await readWorkbookFile(path);
-  return recalculateWorkbook(workbook, host, bytes);
 }
