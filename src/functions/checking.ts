@@ -15,7 +15,7 @@ import { gravityCounted } from "./wordArguments";
  * @param paying Dollars paid with the request, line 7; blank is nothing.
  * @param asOf The day looked at.
  * @param [askedOn] First day the request was made.
- * @param [confirmedOn] Day its proof came in.
+ * @param [confirmedOn] Day its proof came in; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed; from then on nothing is found.
  * @param [state] Postal code of the state of residence, or foreign.
@@ -83,7 +83,7 @@ export function check(
  * @param paying Dollars paid with the request, line 7; blank is nothing.
  * @param asOf The day looked at.
  * @param [askedOn] First day the request was made.
- * @param [confirmedOn] Day its proof came in.
+ * @param [confirmedOn] Day its proof came in; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed; from then on nothing is found.
  * @param [state] Postal code of the state of residence, or foreign.

@@ -5,7 +5,12 @@ import { InputError } from "../inputError";
 import { rulebook } from "../rules/rulebook";
 import { cellValue, isBlankOrZero, shown } from "./cells";
 import { client, datesOf, type ClientCells } from "./client";
-import { day as readDay, optionalDay, taxYear as readTaxYear } from "./dayArguments";
+import {
+  day as readDay,
+  optionalDay,
+  requireAfterTaxYear,
+  taxYear as readTaxYear,
+} from "./dayArguments";
 import { carrierOf, isPaying, mailingResidence } from "./filingArguments";
 import { money } from "./moneyArguments";
 import { citation, dayCell, EMPTY, fromMemory, type AnswerTable } from "./results";
@@ -20,12 +25,14 @@ interface RouteCells extends ClientCells {
 
 function waysOf(cells: RouteCells): readonly RequestWay[] {
   const who = client(cells);
+  const rejectedOn = optionalDay("rejectedOn", cells.rejectedOn);
+  if (rejectedOn !== undefined) requireAfterTaxYear("rejectedOn", rejectedOn, who.taxYear);
   const input = {
     taxYear: who.taxYear,
     dates: datesOf(who),
     paying: money("paying", cells.paying),
     asOf: readDay("asOf", cells.asOf),
-    rejectedOn: optionalDay("rejectedOn", cells.rejectedOn),
+    rejectedOn,
   };
   return requestRoutes(input, rulebook);
 }

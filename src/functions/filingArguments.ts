@@ -19,7 +19,7 @@ function isYesOrNo(cell: unknown): boolean {
   const value = cellValue(cell);
   return (
     typeof value !== "string" ||
-    ["yes", "y", "x", "true", "no", "n", "false"].includes(wordIn(cell))
+    ["yes", "y", "x", "true", "1", "no", "n", "false", "0"].includes(wordIn(cell))
   );
 }
 

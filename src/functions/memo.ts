@@ -1,14 +1,21 @@
 import { charges } from "../calculation/penalty/charges";
+import { InputError } from "../inputError";
 import { ZERO } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";
-import { cellValue } from "./cells";
+import { cellValue, isBlankOrZero } from "./cells";
 import { paidAtOnce } from "./chargeArguments";
 import { client, datesOf } from "./client";
-import { optionalDay } from "./dayArguments";
+import { optionalDay, requireAfterTaxYear } from "./dayArguments";
 import { memoSentences } from "./memoSentences";
 import { assumedRate as readAssumedRate, money, optionalMoney } from "./moneyArguments";
 import { answerRows } from "./rows";
 import { memoLength } from "./wordArguments";
+
+/** Words of the preparer, without the full stop that the sentence around them sets. */
+function textOf(cell: unknown): string {
+  const value = cellValue(cell);
+  return isBlankOrZero(value) ? "" : String(value).trim().replace(/\.+$/, "");
+}
 
 /**
  * The sentences for the client, in plain English: what is asked and until when, what it does not do, what to pay by when, what waiting costs, what is missing.
@@ -59,6 +66,14 @@ export function memo(
     const sent = optionalMoney("paying", cells.paying) ?? ZERO;
     const size = memoLength("length", cells.length);
     const until = optionalDay("plannedOn", cells.plannedOn) ?? dates.extended.lastDay;
+    requireAfterTaxYear("plannedOn", until, who.taxYear);
+    const askedOn = optionalDay("askedOn", cells.askedOn);
+    if (askedOn !== undefined) requireAfterTaxYear("askedOn", askedOn, who.taxYear);
+    if (askedOn !== undefined && askedOn > dates.regular.lastDay)
+      throw new InputError(
+        "askedOn",
+        `${askedOn} is after the last day to ask, ${dates.regular.lastDay}; a late request gives no extension to write about`
+      );
     const costOfWaiting = () =>
       charges(
         paidAtOnce({
@@ -79,8 +94,8 @@ export function memo(
         totalTax: tax,
         payments: paid,
         paying: sent,
-        askedOn: optionalDay("askedOn", cells.askedOn),
-        missing: String(cellValue(cells.missing) ?? "").trim(),
+        askedOn,
+        missing: textOf(cells.missing),
         waiting: size === "full" ? { until, charges: costOfWaiting() } : undefined,
       },
       size

@@ -15,7 +15,7 @@ function rowsOf(grid: unknown): readonly (readonly unknown[])[] {
  * The whole client list in one formula: a row a client with its dates, shortfall, suggested payment, charges to the planned day, way to ask, stage, days left and findings. Spills; put it outside tables.
  *
  * @customfunction ROSTER
- * @param grid The client list, its first row the headings in any order and case; total tax and payments are needed, unknown headings are left alone. The README lists the headings.
+ * @param grid The client list, its first row the headings in any order and case; total tax and payments are needed, unknown headings are left alone. The help lists the headings.
  * @param taxYear Tax year of the list such as 2025; a tax year column in the list goes before it.
  * @param asOf The day looked at.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.

@@ -6,15 +6,16 @@ import { suggestedPayment } from "../calculation/request/suggestedPayment";
 import { extensionInPlan } from "../calculation/season/extensionInPlan";
 import { nextDate } from "../calculation/season/nextDate";
 import { requestStage } from "../calculation/season/requestStage";
-import { toCents } from "../money/dollars";
+import { toCents, ZERO } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";
 import { cellValue, isBlankOrZero } from "./cells";
 import { paidAtOnce } from "./chargeArguments";
 import { client, datesOf } from "./client";
-import { optionalDay } from "./dayArguments";
+import { day as readDay, optionalDay, requireAfterTaxYear } from "./dayArguments";
 import { hostError } from "./errors";
-import { assumedRate, cushion, money, paymentAim } from "./moneyArguments";
+import { assumedRate, cushion, money, optionalMoney, paymentAim } from "./moneyArguments";
 import { nextDateText } from "./nextDateText";
+import { requestRecord } from "./recordArguments";
 import { requestToCheck } from "./requestArguments";
 import { dayCell, EMPTY, moneyCell, type AnswerCell } from "./results";
 import type { RosterField } from "./rosterHeadings";
@@ -67,12 +68,22 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
     ...{ route: cell("route"), carrier: cell("carrier"), outOfCountry: cell("outOfCountry") },
     ...{ priorTax: cell("priorTax"), firstInstallment: cell("firstInstallment") },
   };
-  const dates = once(() => datesOf(client(cells)));
+  const who = once(() => client(cells));
+  const dates = once(() => datesOf(who()));
+  const record = once(() => requestRecord(cells, who().taxYear));
+  const asOf = once(() => readDay("asOf", list.asOf));
+  const paying = () => optionalMoney("paying", cells.paying) ?? ZERO;
   const request = once(() => requestToCheck(cells));
-  const stage = once(() => requestStage(dates(), request().record, request().asOf, rulebook).stage);
+  const stage = once(() => requestStage(dates(), record(), asOf(), rulebook).stage);
   const totalTax = () => money("totalTax", cells.totalTax);
   const payments = () => money("payments", cells.payments);
-  const next = once(() => nextDate(dates(), request().record, request().asOf, rulebook));
+  const next = once(() => nextDate(dates(), record(), asOf(), rulebook));
+
+  const plannedDay = (field: "plannedOn" | "plannedPaidOn") => {
+    const planned = optionalDay(field, cell(field));
+    if (planned !== undefined) requireAfterTaxYear(field, planned, who().taxYear);
+    return planned;
+  };
 
   const suggested = (): AnswerCell =>
     moneyCell(
@@ -82,22 +93,21 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
           payments: payments(),
           aim: paymentAim("aim", cell("aim")),
           cushion: cushion("cushion", cell("cushion")),
-          firstInstallment: request().firstInstallment,
+          firstInstallment: optionalMoney("firstInstallment", cells.firstInstallment),
         },
         rulebook
       )
     );
   const chargesToPlannedDay = (): AnswerCell => {
-    const { record, asOf, paying } = request();
-    const extended = extensionInPlan(dates(), record, asOf, rulebook);
-    const planned = optionalDay("plannedOn", cell("plannedOn"));
-    const plannedPaidOn = optionalDay("plannedPaidOn", cell("plannedPaidOn"));
-    const filedOn = record.filedOn ?? planned ?? (extended ? dates().extended.lastDay : asOf);
+    const extended = extensionInPlan(dates(), record(), asOf(), rulebook);
+    const planned = plannedDay("plannedOn");
+    const plannedPaidOn = plannedDay("plannedPaidOn");
+    const filedOn = record().filedOn ?? planned ?? (extended ? dates().extended.lastDay : asOf());
     const input = paidAtOnce({
       dates: dates(),
       totalTax: totalTax(),
-      paidOnTime: payments().plus(paying),
-      paidOn: record.paidOn ?? plannedPaidOn ?? filedOn,
+      paidOnTime: payments().plus(paying()),
+      paidOn: record().paidOn ?? plannedPaidOn ?? filedOn,
       filedOn,
       extended,
       assumedRate: assumedRate("assumedRate", list.assumedRate),
@@ -106,8 +116,9 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
   };
   const wayToAsk = (): AnswerCell => {
     if (stage() !== "not asked" && stage() !== "rejected") return EMPTY;
-    const { taxYear, paying, asOf, record } = request();
-    const input = { taxYear, dates: dates(), paying, asOf, rejectedOn: record.rejectedOn };
+    const { taxYear } = who();
+    const { rejectedOn } = record();
+    const input = { taxYear, dates: dates(), paying: paying(), asOf: asOf(), rejectedOn };
     const [best] = requestRoutes(input, rulebook);
     return best && best.closedBecause === undefined ? best.route : "too late";
   };

@@ -25,7 +25,7 @@ function nextDateOf(cells: StandingCells): NextDate | undefined {
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param asOf The day looked at.
  * @param [askedOn] First day the request was made; an electronic payment marked for it is one.
- * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt.
+ * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed.
  * @param [state] Postal code of the state of residence, or foreign.
@@ -67,7 +67,7 @@ export function stage(
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param asOf The day looked at.
  * @param [askedOn] First day the request was made; an electronic payment marked for it is one.
- * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt.
+ * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed.
  * @param [paidOn] Day the tax was paid in full, or any day once nothing is owed; until then the day to pay counts.
@@ -107,7 +107,7 @@ export function daysLeft(
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param asOf The day looked at.
  * @param [askedOn] First day the request was made; an electronic payment marked for it is one.
- * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt.
+ * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed.
  * @param [paidOn] Day the tax was paid in full, or any day once nothing is owed; until then the day to pay counts.

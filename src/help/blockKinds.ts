@@ -1,4 +1,9 @@
+import { ROSTER_HEADINGS } from "../functions/rosterHeadings";
 import type { ArgumentKind } from "./argumentKind";
+
+const knownHeadings = Object.values(ROSTER_HEADINGS)
+  .map((headings) => headings.join(", "))
+  .join("; ");
 
 /** Kinds of arguments that are a block of cells, for one client as a whole. */
 export const blockKinds = {
@@ -34,7 +39,7 @@ export const blockKinds = {
   },
   "client-list": {
     title: "Client list",
-    told: "A block of cells: a row of headings, then a row a client. Columns may stand in any order, and columns whose headings are unknown are left alone.",
+    told: `A block of cells: a row of headings, then a row a client. Columns may stand in any order, and columns whose headings are unknown are left alone. The headings that are known, each column by any of its names: ${knownHeadings}.`,
     taken: [],
     refused: [],
   },

@@ -6,22 +6,28 @@ import type { DueDate } from "../dueDate/dueDate";
 /**
  * Last day to send a rejected request again.
  *
- * The publication counts five calendar days from the due date, the trade often from the rejection. The earlier of the two is used,
- * never moved for a weekend. The days are for the request only: the payment stays due when it was.
+ * The publication counts five calendar days from the due date, the trade from the rejection. The earlier of the two is used, but
+ * never a day before the due date, and it is never moved for a weekend. The days are for the request only: the payment stays due
+ * when it was.
  *
  * @param due - The last day to ask.
+ * @param rejectedOn - The day the request was rejected.
  * @param rules - Days to send again.
  * @returns The day.
  * @throws NotPublishedError for a due date whose days are not held.
  * @see Pub. 1345, rejected returns
  *
  * @example
- * // asked by 2026-04-15, rejected on 2026-04-14: send again by 2026-04-20
+ * // asked by 2026-04-15: rejected on 04-15 or later, send again by 04-20; rejected on 04-12, by 04-17; on 04-01, by 04-15
  */
 export function lastDayToSendAgain(
   due: DueDate,
+  rejectedOn: CalendarDate,
   rules: Pick<Rulebook, "rejectWindow">
 ): CalendarDate {
-  const { figures } = entryOn(rules.rejectWindow, due.lastDay);
-  return addDays(due.lastDay, figures.days.toNumber());
+  const days = entryOn(rules.rejectWindow, due.lastDay).figures.days.toNumber();
+  const fromDue = addDays(due.lastDay, days);
+  const fromRejection = addDays(rejectedOn, days);
+  const earlier = fromRejection < fromDue ? fromRejection : fromDue;
+  return earlier > due.lastDay ? earlier : due.lastDay;
 }

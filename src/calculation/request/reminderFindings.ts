@@ -20,12 +20,15 @@ export function reminderFindings(
   const rule = isFiscalYear(taxYear)
     ? undefined
     : rules.stateExtensions.rows.find(({ state }) => state === circumstances.state);
-  if (rule && rule.grant !== "no return") {
-    const { name, grant, condition, sourceTaxYear, unsettled } = rule;
-    if (grant !== "automatic" && grant !== "with the federal extension")
+  if (rule) {
+    const { name, grant, condition, fromTaxYear = 0, sourceTaxYear, unsettled } = rule;
+    const year = yearOf(taxYear.lastDay);
+    const asksItself = !["automatic", "with the federal extension", "no return"].includes(grant);
+    if (asksItself)
       findings.push({ check: "state asks for its own", about: `${name}: ${condition}` });
-    const isOld = sourceTaxYear === undefined || sourceTaxYear < yearOf(taxYear.lastDay);
-    if (isOld || unsettled !== undefined || rule.source.confidence === "memory")
+    const isOld = sourceTaxYear === undefined || sourceTaxYear < year;
+    const isDoubtful = unsettled !== undefined || rule.source.confidence === "memory";
+    if (year < fromTaxYear || (grant !== "no return" && (isOld || isDoubtful)))
       findings.push({ check: "state rule not sure", about: name });
   }
   const relieved = [dates.regular, dates.payment, dates.extended].find(({ moves }) =>

@@ -1,5 +1,6 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
+import { requireReach } from "../../rules/listTable";
 import type { RequestRoute } from "../../rules/requestTables";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -40,7 +41,7 @@ export interface RequestRoutesInput {
  * @param input - Tax year, dates, payment and the day.
  * @param rules - Ways to ask, days to send again.
  * @returns Every way, those open first in the order of the form.
- * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @throws NotPublishedError for a tax year whose ways to ask, or a rejected request whose days to send again, are not held.
  * @see Form 4868, how to ask; 26 CFR 1.6081-4(b)
  */
 export function requestRoutes(
@@ -49,11 +50,14 @@ export function requestRoutes(
 ): readonly RequestWay[] {
   const { taxYear, dates, paying, asOf, rejectedOn } = input;
   const { lastDay: due } = dates.regular;
-  const wasRejected = rejectedOn !== undefined && rejectedOn <= asOf;
+  requireReach(rules.requestRoutes, taxYear.lastDay);
+  const again =
+    rejectedOn !== undefined && rejectedOn <= asOf
+      ? lastDayToSendAgain(dates.regular, rejectedOn, rules)
+      : due;
   const ways = rules.requestRoutes.rows.map((rule): RequestWay => {
     const { route, needs, proof, source } = rule;
-    const again = route === "e-file" && wasRejected && asOf > due;
-    const lastDay = again ? lastDayToSendAgain(dates.regular, rules) : due;
+    const lastDay = route === "e-file" ? again : due;
     const closedBecause =
       isFiscalYear(taxYear) && !rule.fiscalYear
         ? "fiscal year"

@@ -31,8 +31,8 @@ export interface RequestStage {
  * Where a client stands on a day. What happened later than that day does not count, so that a season can be looked at again as it
  * was.
  *
- * A request made after the last day to ask gives no extension. A rejected one is open until the last day to ask and then for the
- * days to send again; one accepted after a rejection counts as made.
+ * A request made after the last day to ask gives no extension. A rejected one is open for the days to send
+ * again; sent again and accepted within them it counts as made.
  *
  * @param dates - The client's dates.
  * @param record - What was done when.
@@ -64,11 +64,14 @@ export function requestStage(
   const { lastDay } = regular;
   if (!happened(askedOn)) return until("not asked", "ask", lastDay, "not asked in time");
   if (askedOn > lastDay) return { stage: "missed", act: "file", lastDay, missed: "asked late" };
-  const confirmed = happened(confirmedOn);
-  if (happened(rejectedOn) && !(confirmed && confirmedOn >= rejectedOn)) {
-    const again = asOf <= lastDay ? lastDay : lastDayToSendAgain(regular, rules);
-    return until("rejected", "send again", again, "reject window over");
+  const isConfirmed = happened(confirmedOn);
+  if (happened(rejectedOn)) {
+    const again = lastDayToSendAgain(regular, rejectedOn, rules);
+    const isAccepted = isConfirmed && confirmedOn >= rejectedOn;
+    if (isAccepted && confirmedOn > again)
+      return { stage: "missed", act: "file", lastDay: again, missed: "reject window over" };
+    if (!isAccepted) return until("rejected", "send again", again, "reject window over");
   }
-  const stage = confirmed ? "extended" : "waiting";
+  const stage = isConfirmed ? "extended" : "waiting";
   return until(stage, "file", extended.lastDay, "extended date missed");
 }
