@@ -14,7 +14,11 @@ import { memoLength } from "./wordArguments";
 /** Words of the preparer, without the full stop that the sentence around them sets. */
 function textOf(cell: unknown): string {
   const value = cellValue(cell);
-  return isBlankOrZero(value) ? "" : String(value).trim().replace(/\.+$/, "");
+  return isBlankOrZero(value)
+    ? ""
+    : String(value)
+        .trim()
+        .replace(/[\s.]+$/, "");
 }
 
 /**

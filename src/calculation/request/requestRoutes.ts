@@ -1,4 +1,4 @@
-import type { CalendarDate } from "../../calendar/calendarDate";
+import { calendarDate, yearOf, type CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
 import { requireReach } from "../../rules/listTable";
 import type { RequestRoute } from "../../rules/requestTables";
@@ -50,16 +50,16 @@ export function requestRoutes(
 ): readonly RequestWay[] {
   const { taxYear, dates, paying, asOf, rejectedOn } = input;
   const { lastDay: due } = dates.regular;
-  requireReach(rules.requestRoutes, taxYear.lastDay);
-  const again =
-    rejectedOn !== undefined && rejectedOn <= asOf
-      ? lastDayToSendAgain(dates.regular, rejectedOn, rules)
-      : due;
+  const form = yearOf(taxYear.firstDay);
+  requireReach(rules.requestRoutes, calendarDate(`${String(form)}-12-31`));
+  const isFiscal = isFiscalYear(taxYear);
+  const wasRejected = rejectedOn !== undefined && rejectedOn <= asOf;
   const ways = rules.requestRoutes.rows.map((rule): RequestWay => {
     const { route, needs, proof, source } = rule;
-    const lastDay = route === "e-file" ? again : due;
+    const opensAgain = route === "e-file" && wasRejected && !isFiscal;
+    const lastDay = opensAgain ? lastDayToSendAgain(dates.regular, rejectedOn, rules) : due;
     const closedBecause =
-      isFiscalYear(taxYear) && !rule.fiscalYear
+      isFiscal && !rule.fiscalYear
         ? "fiscal year"
         : rule.needsPayment && !paying.greaterThan(0)
           ? "nothing is paid"

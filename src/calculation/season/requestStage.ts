@@ -65,7 +65,8 @@ export function requestStage(
   if (!happened(askedOn)) return until("not asked", "ask", lastDay, "not asked in time");
   if (askedOn > lastDay) return { stage: "missed", act: "file", lastDay, missed: "asked late" };
   const isConfirmed = happened(confirmedOn);
-  if (happened(rejectedOn)) {
+  const isSettled = isConfirmed && confirmedOn <= lastDay;
+  if (happened(rejectedOn) && !(isSettled && confirmedOn >= rejectedOn)) {
     const again = lastDayToSendAgain(regular, rejectedOn, rules);
     const isAccepted = isConfirmed && confirmedOn >= rejectedOn;
     if (isAccepted && confirmedOn > again)

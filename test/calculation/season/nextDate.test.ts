@@ -1,0 +1,129 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { addDays, daysBetween } from "../../../src/calendar/calendarDate";
+import type { ClientDates } from "../../../src/calculation/dueDate/clientDates";
+import { nextDate } from "../../../src/calculation/season/nextDate";
+import { requestStage } from "../../../src/calculation/season/requestStage";
+import { rulebook } from "../../../src/rules/rulebook";
+import { daysFrom, filers, RUNS } from "../arbitrary";
+import { day, dueOn } from "../given";
+import { givenRecord, givenRequest, type GivenRequest } from "../request/givenRequest";
+
+/** The next date as text: what is due, the day, days left. */
+function next(given: GivenRequest): string | undefined {
+  const { dates, record, asOf } = givenRequest(given);
+  const found = nextDate(dates, record, asOf, rulebook);
+  return found && `${found.acts.join(" and ")} ${found.day} ${String(found.daysLeft)}`;
+}
+
+const asked = { askedOn: "2026-04-10", confirmedOn: "2026-04-10" };
+const rejected = { askedOn: "2026-04-14", rejectedOn: "2026-04-15" };
+const early = { askedOn: "2026-04-10", rejectedOn: "2026-04-10" };
+
+// 26 U.S.C. 6151(a): the tax is paid by the day the return is due without any extension.
+describe("the next date that binds a client", () => {
+  it.each([
+    ["2026-04-01", {}, "ask and pay 2026-04-15 14"],
+    ["2026-04-15", {}, "ask and pay 2026-04-15 0"],
+    ["2026-04-16", {}, "file 2026-04-15 -1"],
+    ["2026-04-01", { paidOn: "2026-04-01" }, "ask 2026-04-15 14"],
+    ["2026-04-01", { paidOn: "2026-04-02" }, "ask and pay 2026-04-15 14"],
+    ["2026-04-12", asked, "pay 2026-04-15 3"],
+    ["2026-04-15", asked, "pay 2026-04-15 0"],
+    ["2026-04-16", asked, "file 2026-10-15 182"],
+    ["2026-04-12", { ...asked, paidOn: "2026-04-10" }, "file 2026-10-15 186"],
+    ["2026-10-15", asked, "file 2026-10-15 0"],
+    ["2026-10-16", asked, "file 2026-10-15 -1"],
+    ["2026-04-15", rejected, "pay 2026-04-15 0"],
+    ["2026-04-15", { ...rejected, paidOn: "2026-04-14" }, "send again 2026-04-20 5"],
+    ["2026-04-16", rejected, "send again 2026-04-20 4"],
+    ["2026-04-17", rejected, "send again 2026-04-20 3"],
+    ["2026-04-20", rejected, "send again 2026-04-20 0"],
+    ["2026-04-21", rejected, "file 2026-04-20 -1"],
+    ["2026-04-12", early, "send again and pay 2026-04-15 3"],
+    ["2026-04-12", { ...early, paidOn: "2026-04-10" }, "send again 2026-04-15 3"],
+    ["2026-04-16", early, "file 2026-04-15 -1"],
+    ["2026-04-12", { ...early, rejectedOn: "2026-04-11" }, "pay 2026-04-15 3"],
+    ["2026-04-16", { ...early, rejectedOn: "2026-04-11" }, "send again 2026-04-16 0"],
+    ["2026-04-17", { ...early, rejectedOn: "2026-04-11" }, "file 2026-04-16 -1"],
+    ["2026-04-21", { ...rejected, confirmedOn: "2026-04-20" }, "file 2026-10-15 177"],
+    ["2026-04-21", { ...rejected, confirmedOn: "2026-04-21" }, "file 2026-04-20 -1"],
+    ["2026-04-17", { askedOn: "2026-04-16" }, "file 2026-04-15 -2"],
+    ["2026-04-10", { filedOn: "2026-04-10" }, undefined],
+  ])("on %s with %j is %s", (asOf, record, text) => {
+    expect(next({ asOf, record })).toBe(text);
+  });
+
+  // 26 CFR 1.6081-5(a): the return of those living abroad is due in June; section 6601(b)(1): the payment in April.
+  it.each([
+    ["2026-04-01", {}, "pay 2026-04-15 14"],
+    ["2026-04-15", {}, "pay 2026-04-15 0"],
+    ["2026-04-16", {}, "ask 2026-06-15 60"],
+    ["2026-04-01", { paidOn: "2026-03-01" }, "ask 2026-06-15 75"],
+    ["2026-06-16", {}, "file 2026-06-15 -1"],
+  ])("abroad on %s with %j is to pay in April and to ask by June: %s", (asOf, record, text) => {
+    expect(next({ filer: "abroad", asOf, record })).toBe(text);
+  });
+
+  it("for a nonresident without wages is in June, payment and all", () => {
+    expect(next({ filer: "nonresident", asOf: "2026-04-16" })).toBe("ask and pay 2026-06-15 60");
+  });
+
+  it("is the day to pay where only that is still to come", () => {
+    const dates: ClientDates = {
+      regular: dueOn("2026-04-15"),
+      payment: dueOn("2026-05-01", "2026-05-01", "payment"),
+      extended: dueOn("2026-10-15", "2026-10-15", "extended return"),
+    };
+    const after = (asOf: string) => nextDate(dates, {}, day(asOf), rulebook);
+    expect(after("2026-04-16")).toEqual({ day: "2026-05-01", acts: ["pay"], daysLeft: 15 });
+    expect(after("2026-04-15")).toEqual({ day: "2026-04-15", acts: ["ask"], daysLeft: 0 });
+    expect(after("2026-05-02")?.day).toBe("2026-04-15");
+  });
+
+  const days = daysFrom("2026-03-20", "2026-11-10");
+  const records = fc
+    .record(
+      {
+        askedOn: daysFrom("2026-03-20", "2026-04-18"),
+        paidOn: daysFrom("2026-03-20", "2026-07-01"),
+        filedOn: daysFrom("2026-03-20", "2026-11-10"),
+        rejectedOn: daysFrom("2026-04-01", "2026-04-20"),
+        confirmedOn: daysFrom("2026-04-01", "2026-04-20"),
+      },
+      { requiredKeys: [] }
+    )
+    .map(givenRecord);
+
+  it("is none exactly when the return is filed, and its days left lead to it", () => {
+    fc.assert(
+      fc.property(filers, records, days, (filer, record, asOf) => {
+        const { dates } = givenRequest({ filer });
+        const found = nextDate(dates, record, asOf, rulebook);
+        const { stage } = requestStage(dates, record, asOf, rulebook);
+        expect(found === undefined).toBe(stage === "filed");
+        if (!found) return;
+        expect(addDays(asOf, found.daysLeft)).toBe(found.day);
+        expect(found.daysLeft).toBe(daysBetween(asOf, found.day));
+        if (found.acts.includes("pay")) {
+          expect(found.day).toBe(dates.payment.lastDay);
+          expect(found.daysLeft).toBeGreaterThanOrEqual(0);
+        }
+      }),
+      RUNS
+    );
+  });
+
+  it("is never later for tax that is still to be paid", () => {
+    fc.assert(
+      fc.property(filers, records, days, (filer, record, asOf) => {
+        const { dates } = givenRequest({ filer });
+        const unpaid = nextDate(dates, { ...record, paidOn: undefined }, asOf, rulebook);
+        const paid = nextDate(dates, { ...record, paidOn: asOf }, asOf, rulebook);
+        if (unpaid && paid) expect(unpaid.day <= paid.day).toBe(true);
+        expect(paid?.acts ?? []).not.toContain("pay");
+      }),
+      RUNS
+    );
+  });
+});

@@ -1,0 +1,243 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { check, checkCount } from "../../src/functions/checking";
+import { rulebook } from "../../src/rules/rulebook";
+import { RUNS } from "../calculation/arbitrary";
+import { answerOf, badInput, down, inCell, notHeld, serial } from "./sheet";
+
+const HEADINGS = ["Gravity", "What", "Day", "Dollars", "About", "What to do", "Source"];
+
+/** The arguments of CHECK in order, and a client of whom nothing is to be said. */
+const PLAIN = {
+  ...{ taxYear: 2025, totalTax: 20000, payments: 15000, paying: 5000, asOf: "2026-04-10" },
+  ...{ askedOn: "", confirmedOn: "", rejectedOn: "", filedOn: "", state: "", filer: "" },
+  ...{ route: "", carrier: "", outOfCountry: "", priorTax: "", firstInstallment: 0 },
+  ...{ reliefBegins: "", postponedTo: "" },
+};
+type Cells = Partial<Record<keyof typeof PLAIN, unknown>>;
+const argumentsOf = (cells: Cells): unknown[] => Object.values({ ...PLAIN, ...cells });
+
+const table = (cells: Cells): unknown[][] =>
+  check(...(argumentsOf(cells) as Parameters<typeof check>));
+const rowsOf = (cells: Cells): unknown[][] => table(cells).slice(1);
+const count = (cells: Cells, counted: unknown = ""): unknown =>
+  inCell(checkCount, ...argumentsOf(cells), counted);
+
+/** Findings by their word in the rules. */
+const wordOf = new Map(rulebook.requestChecks.rows.map((row) => [row.what, row.check as string]));
+const found = (cells: Cells): unknown[] =>
+  rowsOf(cells).map((row) => (row[0] === "none" ? "none" : wordOf.get(String(row[1]))));
+
+/** Rejected three days before the due date: to be sent again by 2026-04-17. */
+const SENT_BACK: Cells = { askedOn: "2026-04-11", rejectedOn: "2026-04-12" };
+
+describe("CHECK", () => {
+  it("says so where nothing is found", () => {
+    expect(table({})).toEqual([HEADINGS, ["none", "Nothing found", "", "", "", "", ""]]);
+    expect(rowsOf({ filedOn: "2026-04-10", totalTax: "" })[0]?.[0]).toBe("none");
+  });
+
+  // 26 CFR 301.6651-1(c)(3): 18,000 of 20,000; 26 U.S.C. 6601(a).
+  it("tells the gravity, the finding, its day and dollars, the remedy and the law", () => {
+    expect(table({ paying: 1000 })).toEqual([
+      HEADINGS,
+      [
+        ...["risk", "Less than 90% of the estimate will be paid by the due date"],
+        ...[serial("2026-04-15"), 2000, "", expect.stringMatching(/^Pay the shortfall/)],
+        expect.stringContaining("301.6651-1(c)(3)"),
+      ],
+      [
+        ...["reminder", "Tax will be unpaid after the last day to pay, and bears interest from it"],
+        ...[serial("2026-04-15"), 4000, "", expect.stringMatching(/^Pay more/)],
+        expect.stringContaining("6601(a)"),
+      ],
+    ]);
+  });
+
+  it("takes blank payments and a blank payment for nothing", () => {
+    const unpaid = (cells: Cells): unknown =>
+      rowsOf(cells).find((row) => row[0] === "reminder")?.[3];
+    expect(unpaid({ payments: "" })).toBe(15000);
+    expect(unpaid({ paying: "" })).toBe(5000);
+    expect(unpaid({ payments: "", paying: "" })).toBe(20000);
+  });
+
+  it("names the state, the filer or the way it is about", () => {
+    const about = (cells: Cells): unknown => rowsOf(cells)[0]?.[4];
+    expect(about({ state: "NY" })).toMatch(/^New York: /);
+    expect(about({ outOfCountry: "yes" })).toBe("resident");
+    expect(about({ taxYear: "2025-06-30", asOf: "2025-10-01", route: "e-file" })).toBe("e-file");
+  });
+
+  it.each([
+    ["a blank estimate", { totalTax: "" }, ["estimate blank"]],
+    ["blank payments", { payments: "", paying: 20000 }, ["none"]],
+    ["a blank payment", { paying: "", payments: 20000 }, ["none"]],
+    ["a request asked late", { askedOn: "2026-04-16", asOf: "2026-04-17" }, ["asked late"]],
+    ["a request without proof", { askedOn: "2026-04-09" }, ["not confirmed"]],
+    ["proof", { askedOn: "2026-04-09", confirmedOn: "2026-04-09" }, ["none"]],
+    ["a rejection", { askedOn: "2026-04-09", rejectedOn: "2026-04-10" }, ["reject window open"]],
+    [
+      "a rejection, the last day to send again",
+      { ...SENT_BACK, asOf: "2026-04-17" },
+      ["reject window open"],
+    ],
+    ["a rejection, the day after", { ...SENT_BACK, asOf: "2026-04-18" }, ["reject window over"]],
+    [
+      "a request sent again in time",
+      { ...SENT_BACK, confirmedOn: "2026-04-17", asOf: "2026-05-01" },
+      ["none"],
+    ],
+    [
+      "a request sent again too late",
+      { ...SENT_BACK, confirmedOn: "2026-04-18", asOf: "2026-05-01" },
+      ["reject window over"],
+    ],
+    ["a state", { state: "NY" }, ["state asks for its own", "state rule not sure"]],
+    ["a filer and line 8", { filer: "abroad", outOfCountry: "no" }, ["abroad not ticked"]],
+    ["line 8", { outOfCountry: "x" }, ["abroad ticked"]],
+    ["a zero for line 8, which is a blank", { filer: "abroad", outOfCountry: 0 }, ["none"]],
+    ["FALSE for line 8", { filer: "abroad", outOfCountry: false }, ["abroad not ticked"]],
+    [
+      "a way",
+      { taxYear: "2025-06-30", asOf: "2025-10-01", route: " E-File " },
+      ["fiscal year not on paper"],
+    ],
+    [
+      "a way without money",
+      { paying: 0, payments: 20000, route: "electronic payment" },
+      ["no payment to mark"],
+    ],
+    ["a carrier", { carrier: "yes" }, ["carrier to a post office box"]],
+    [
+      "a service",
+      { carrier: "UPS Ground", paying: 0, payments: 20000 },
+      ["carrier not designated"],
+    ],
+    ["a listed service", { carrier: "UPS Next Day Air", paying: 0, payments: 20000 }, ["none"]],
+    ["the postal service, said", { carrier: "no" }, ["none"]],
+    ["a written 0 for the carrier", { carrier: " 0 " }, ["none"]],
+    ["a 0 for the carrier, which is a blank", { carrier: 0 }, ["none"]],
+    ["a written 1 for the carrier", { carrier: " 1 " }, ["carrier to a post office box"]],
+    ["a 1 for the carrier", { carrier: 1 }, ["carrier to a post office box"]],
+    [
+      "a number that is no yes or no for the carrier",
+      { carrier: "10" },
+      ["carrier to a post office box", "carrier not designated"],
+    ],
+    ["a state without a return", { state: "NH" }, ["none"]],
+    [
+      "a state before its rule begins",
+      { taxYear: 2023, state: "NH", asOf: "2024-04-10" },
+      ["state rule not sure"],
+    ],
+    [
+      "a tax last year",
+      { totalTax: 0, payments: 0, paying: 0, priorTax: 900 },
+      ["zero beside last year"],
+    ],
+    ["no word of the first estimate", { firstInstallment: "" }, ["first estimate due"]],
+    ["relief", { reliefBegins: "2026-01-22", postponedTo: "2026-06-08" }, ["relief moves dates"]],
+  ])("reads %s", (_what, cells, findings) => {
+    expect(found(cells)).toEqual(findings);
+  });
+
+  it.each([
+    [{ route: "fax" }, badInput('route: "fax" is none of electronic payment, e-file, paper')],
+    [{ route: 7 }, badInput("route: 7 is none of electronic payment, e-file, paper")],
+    [
+      { outOfCountry: "maybe" },
+      badInput('outOfCountry: "maybe" is neither yes nor no; give yes, no, TRUE, FALSE, x, 1 or 0'),
+    ],
+    [{ totalTax: "x" }, badInput('totalTax: "x" is not an amount in dollars')],
+    [{ payments: -1 }, badInput("payments: -1 is negative; give dollars, zero or more")],
+    [{ priorTax: "?" }, badInput('priorTax: "?" is not an amount in dollars')],
+    [
+      { confirmedOn: "2026-04-10" },
+      badInput(
+        "askedOn: is empty while confirmedOn is 2026-04-10; give the day the request was made"
+      ),
+    ],
+    [{ asOf: "" }, badInput("asOf: is empty; give a worksheet date, or text such as 2026-04-15")],
+    [
+      { taxYear: 2021, askedOn: "2022-04-14", rejectedOn: "2022-04-15", asOf: "2022-04-19" },
+      notHeld(
+        "Days to send a rejected request again: no figure for 2022-04-18; held only from 2023-01-01 on (rules/reject-window.json)"
+      ),
+    ],
+    [{ state: { code: "#N/A" } }, { code: "#N/A" }],
+    [{ totalTax: down(1, 2) }, badInput("totalTax: is a range of 2 cells; give one cell")],
+  ])("refuses %j", (cells, refusal) => {
+    expect(answerOf(() => table(cells))).toEqual(refusal);
+  });
+});
+
+/** A client whose request may have anything about it. */
+const clients: fc.Arbitrary<Cells> = fc.record(
+  {
+    totalTax: fc.constantFrom<unknown>("", 0, 20000),
+    payments: fc.constantFrom<unknown>("", 0, 17999.99, 25000),
+    paying: fc.constantFrom<unknown>("", 0, 0.01, 5000),
+    asOf: fc.constantFrom("2026-04-10", "2026-04-16", "2026-04-21", "2026-10-16"),
+    askedOn: fc.constantFrom("2026-04-09", "2026-04-16"),
+    filedOn: fc.constantFrom("", "2026-04-15"),
+    state: fc.constantFrom("NY", "OH", "CA", "TX", "KS"),
+    filer: fc.constantFrom("", "abroad"),
+    route: fc.constantFrom("", "e-file", "paper", "electronic payment"),
+    carrier: fc.constantFrom("", "yes", "UPS Ground"),
+    outOfCountry: fc.constantFrom("", "yes", "no"),
+    priorTax: fc.constantFrom<unknown>("", 0, 900),
+    firstInstallment: fc.constantFrom<unknown>("", 0, 2500),
+  },
+  { requiredKeys: [] }
+);
+
+describe("CHECKCOUNT", () => {
+  it("counts what is wrong and risky, or that wrong alone, or reminders too", () => {
+    const cells = { paying: 1000, carrier: "UPS Ground" };
+    expect(found(cells)).toEqual([
+      ...["carrier to a post office box", "carrier not designated"],
+      ...["paying less than protects", "interest"],
+    ]);
+    expect(count(cells)).toBe(3);
+    expect(count(cells, "risk")).toBe(3);
+    expect(count(cells, "wrong")).toBe(2);
+    expect(count(cells, " Reminder ")).toBe(4);
+    expect(count({})).toBe(0);
+    expect(count({ filedOn: "2026-04-10", paying: 0 }, "reminder")).toBe(0);
+  });
+
+  it("agrees with the rows of CHECK by gravity", () => {
+    fc.assert(
+      fc.property(clients, (cells) => {
+        const graver = {
+          wrong: ["wrong"],
+          risk: ["wrong", "risk"],
+          reminder: ["wrong", "risk", "reminder"],
+        };
+        const gravities = rowsOf(cells).map((row) => String(row[0]));
+        for (const [counted, those] of Object.entries(graver))
+          expect(count(cells, counted)).toBe(
+            gravities.filter((gravity) => those.includes(gravity)).length
+          );
+        expect(count(cells)).toBe(count(cells, "risk"));
+      }),
+      RUNS
+    );
+  });
+
+  it("refuses another word", () => {
+    expect(count({}, "all")).toEqual(badInput('counted: "all" is none of wrong, risk, reminder'));
+  });
+
+  it("answers a client list, each row for itself", () => {
+    const paying = down(1000, 5000, "x", "");
+    const totalTax = down(20000, 20000, 20000, "");
+    expect(checkCount([[2025]], totalTax, [[15000]], paying, [["2026-04-10"]])).toEqual([
+      [1],
+      [0],
+      [badInput('paying: "x" is not an amount in dollars')],
+      [""],
+    ]);
+  });
+});

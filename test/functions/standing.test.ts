@@ -1,0 +1,236 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { addDays } from "../../src/calendar/calendarDate";
+import { FILERS } from "../../src/calculation/filer";
+import { STAGES } from "../../src/calculation/season/requestStage";
+import { due, extended } from "../../src/functions/dueDates";
+import { daysLeft, nextDate, stage } from "../../src/functions/standing";
+import { RUNS } from "../calculation/arbitrary";
+import { day } from "../calculation/given";
+import { badInput, down, inCell, notHeld, serial } from "./sheet";
+
+const RELIEF = ["2026-01-22", "2026-06-08"];
+
+/** Tax year, day looked at, day of asking. */
+const SENT_AGAIN = [2025, "2026-05-01", "2026-04-14"];
+const EARLY = (asOf: string) => [2025, asOf, "2026-04-01"];
+/** Sent again a day after the last, rejected on the due date. */
+const LATE = ["2026-04-21", "2026-04-15"];
+
+// 26 CFR 1.6081-4(b); Pub. 1345, rejected returns. Arguments: tax year, day, asked, confirmed, rejected, filed, state, filer, relief.
+describe("STAGE", () => {
+  it.each([
+    ["the last day to ask", [2025, "2026-04-15"], "not asked"],
+    ["the day after", [2025, "2026-04-16"], "missed"],
+    ["a request without proof", [2025, "2026-04-15", "2026-04-10"], "waiting"],
+    ["a request with proof", [2025, "2026-05-01", "2026-04-10", "2026-04-10"], "extended"],
+    ["a request asked late", [2025, "2026-05-01", "2026-04-16", "2026-04-16"], "missed"],
+    ["a rejection", [2025, "2026-04-20", "2026-04-14", "", "2026-04-15"], "rejected"],
+    ["a rejection, six days on", [2025, "2026-04-21", "2026-04-14", "", "2026-04-15"], "missed"],
+    ["sent again", [2025, "2026-04-21", "2026-04-14", "2026-04-18", "2026-04-15"], "extended"],
+    [
+      "sent again by the due date, where the days to send again are not held",
+      [2021, "2022-05-01", "2022-04-08", "2022-04-12", "2022-04-11"],
+      "extended",
+    ],
+    ["sent again on the fifth day", [...SENT_AGAIN, "2026-04-20", "2026-04-15"], "extended"],
+    ["sent again on the sixth day", [...SENT_AGAIN, "2026-04-21", "2026-04-15"], "missed"],
+    ["a day still to come", [2025, "2026-04-20", "2026-04-14", ...LATE], "rejected"],
+    ["a rejection before the due date", [...EARLY("2026-04-17"), "", "2026-04-12"], "rejected"],
+    ["that, six days on", [...EARLY("2026-04-18"), "", "2026-04-12"], "missed"],
+    ["that, sent again in time", [...EARLY("2026-05-01"), "2026-04-17", "2026-04-12"], "extended"],
+    ["that, sent again late", [...EARLY("2026-05-01"), "2026-04-18", "2026-04-12"], "missed"],
+    ["a rejection long before it", [...EARLY("2026-04-15"), "", "2026-04-01"], "rejected"],
+    ["that, after the due date", [...EARLY("2026-04-16"), "", "2026-04-01"], "missed"],
+    ["the extended date", [2025, "2026-10-15", "2026-04-10", "2026-04-10"], "extended"],
+    ["the day after it", [2025, "2026-10-16", "2026-04-10", "2026-04-10"], "missed"],
+    ["a return filed", [2025, "2026-03-02", "", "", "", "2026-03-02"], "filed"],
+    ["a return filed tomorrow", [2025, "2026-03-01", "", "", "", "2026-03-02"], "not asked"],
+    ["a state with a holiday", [2023, "2024-04-17", "", "", "", "", "ME"], "not asked"],
+    ["abroad", [2025, "2026-06-15", "", "", "", "", "", "abroad"], "not asked"],
+    ["relief", [2025, "2026-06-08", "", "", "", "", "", "", ...RELIEF], "not asked"],
+    ["relief, too late", [2025, "2026-06-09", "", "", "", "", "", "", ...RELIEF], "missed"],
+    ["a fiscal year", ["2025-06-30", "2025-10-15"], "not asked"],
+  ])("knows %s", (_what, values, standing) => {
+    expect(inCell(stage, ...values)).toBe(standing);
+  });
+
+  it("answers a client list", () => {
+    const asOf = [[serial("2026-04-16")]];
+    expect(stage(down(2025, 2025, 0), asOf, down("2026-04-10", "", 0))).toEqual([
+      ["waiting"],
+      ["missed"],
+      [""],
+    ]);
+  });
+});
+
+// 26 U.S.C. 6151(a): the tax is due when the return is, without any extension.
+describe("DAYSLEFT and NEXTDATE", () => {
+  it.each([
+    [[2025, "2026-04-01"], 14, "ask or file, and pay, by 2026-04-15"],
+    [[2025, "2026-04-15"], 0, "ask or file, and pay, by 2026-04-15"],
+    [[2025, "2026-04-16"], -1, "file now: 2026-04-15 has passed"],
+    [[2025, "2026-04-12", "2026-04-10"], 3, "pay by 2026-04-15"],
+    [[2025, "2026-10-01", "2026-04-10", "2026-04-10"], 14, "file by 2026-10-15"],
+    [[2025, "2026-10-16", "2026-04-10"], -1, "file now: 2026-10-15 has passed"],
+    [
+      [2025, "2026-04-17", "2026-04-14", "", "2026-04-15"],
+      3,
+      "send the request again by 2026-04-20",
+    ],
+    [[2025, "2026-04-15", "2026-04-14", "", "2026-04-15"], 0, "pay by 2026-04-15"],
+    [
+      [2025, "2026-04-15", "2026-04-14", "", "2026-04-15", "", "2026-04-15"],
+      5,
+      "send the request again by 2026-04-20",
+    ],
+    [
+      [2025, "2026-04-12", "2026-04-10", "", "2026-04-10"],
+      3,
+      "send the request again, and pay, by 2026-04-15",
+    ],
+    [[2025, "2026-04-12", "2026-04-10", "", "2026-04-11"], 3, "pay by 2026-04-15"],
+    [
+      [2025, "2026-04-16", "2026-04-10", "", "2026-04-11"],
+      0,
+      "send the request again by 2026-04-16",
+    ],
+    [[2025, "2026-04-17", "2026-04-10", "", "2026-04-11"], -1, "file now: 2026-04-16 has passed"],
+    [[2025, "2026-05-01", "2026-04-14", ...LATE], -11, "file now: 2026-04-20 has passed"],
+    [[2025, "2026-10-01", "2026-04-14", "2026-04-20", "2026-04-15"], 14, "file by 2026-10-15"],
+    [[2025, "2026-04-21", "2026-04-14", "", "2026-04-15"], -1, "file now: 2026-04-20 has passed"],
+    [[2025, "2026-04-01", "", "", "", "", "2026-03-30"], 14, "ask or file by 2026-04-15"],
+    [[2025, "2026-04-01", "", "", "", "2026-04-01"], "", ""],
+  ])("%j: %j, %j", (values, days, text) => {
+    expect(inCell(daysLeft, ...values)).toBe(days);
+    expect(inCell(nextDate, ...values)).toBe(text);
+  });
+
+  // 26 CFR 1.6081-5(a), 26 U.S.C. 6601(b)(1).
+  it.each([
+    ["2026-04-01", "", "pay by 2026-04-15"],
+    ["2026-04-15", "", "pay by 2026-04-15"],
+    ["2026-04-16", "", "ask or file by 2026-06-15"],
+    ["2026-04-01", "2026-03-30", "ask or file by 2026-06-15"],
+    ["2026-06-16", "", "file now: 2026-06-15 has passed"],
+  ])("abroad on %s, paid on %j, is to pay in April and ask by June", (asOf, paidOn, text) => {
+    const values = [2025, asOf, "", "", "", "", paidOn, "", "abroad"];
+    expect(inCell(nextDate, ...values)).toBe(text);
+  });
+
+  it("follow relief and the state", () => {
+    const relieved = [2025, "2026-06-01", "", "", "", "", "", "", "", ...RELIEF];
+    expect(inCell(nextDate, ...relieved)).toBe("ask or file, and pay, by 2026-06-08");
+    const inMaine = [2023, "2024-04-16", "", "", "", "", "", "ME"];
+    expect(inCell(daysLeft, ...inMaine)).toBe(1);
+  });
+
+  const anyDay = fc
+    .integer({ min: 0, max: 260 })
+    .map((days) => String(addDays(day("2026-03-01"), days)));
+  const cell = (days: fc.Arbitrary<string>) => fc.oneof(days, fc.constant(""));
+  const season = fc
+    .record({
+      filer: fc.constantFrom(...FILERS),
+      asOf: anyDay,
+      askedOn: cell(anyDay),
+      confirmedOn: cell(anyDay),
+      rejectedOn: cell(anyDay),
+      filedOn: cell(anyDay),
+      paidOn: cell(anyDay),
+    })
+    .map(({ confirmedOn, rejectedOn, ...rest }) => ({
+      ...rest,
+      confirmedOn: rest.askedOn !== "" && confirmedOn >= rest.askedOn ? confirmedOn : "",
+      rejectedOn: rest.askedOn !== "" && rejectedOn >= rest.askedOn ? rejectedOn : "",
+    }));
+
+  it("tell the same day, and agree with STAGE", () => {
+    fc.assert(
+      fc.property(season, ({ filer, asOf, askedOn, confirmedOn, rejectedOn, filedOn, paidOn }) => {
+        const record = [askedOn, confirmedOn, rejectedOn, filedOn];
+        const left = inCell(daysLeft, 2025, asOf, ...record, paidOn, "", filer);
+        const text = String(inCell(nextDate, 2025, asOf, ...record, paidOn, "", filer));
+        const standing = inCell(stage, 2025, asOf, ...record, "", filer);
+        expect(STAGES).toContain(standing);
+        expect(left === "").toBe(standing === "filed");
+        if (left === "") {
+          expect(text).toBe("");
+          return;
+        }
+        const named = /\d{4}-\d{2}-\d{2}/.exec(text)?.[0] ?? "";
+        expect(serial(named) - serial(asOf)).toBe(left);
+        expect(text.includes("has passed")).toBe(Number(left) < 0);
+        if (Number(left) < 0) expect(standing).toBe("missed");
+        if (standing === "not asked") {
+          expect(text).toMatch(/ask or file|^pay by/);
+          expect(serial(named)).toBeLessThanOrEqual(Number(inCell(due, 2025, "", filer)));
+        }
+        if (standing === "extended" || standing === "waiting")
+          expect(serial(named)).toBeLessThanOrEqual(Number(inCell(extended, 2025, "", filer)));
+      }),
+      RUNS
+    );
+  });
+});
+
+describe("STAGE, DAYSLEFT and NEXTDATE", () => {
+  it.each([
+    [
+      [2025, "2026-05-01", "", "2026-04-10"],
+      badInput(
+        "askedOn: is empty while confirmedOn is 2026-04-10; give the day the request was made"
+      ),
+    ],
+    [
+      [2025, "2026-05-01", "", "", "2026-04-10"],
+      badInput(
+        "askedOn: is empty while rejectedOn is 2026-04-10; give the day the request was made"
+      ),
+    ],
+    [
+      [2025, "2026-05-01", "2026-04-10", "2026-04-09"],
+      badInput("confirmedOn: 2026-04-09 is before the request was made, 2026-04-10"),
+    ],
+    [
+      [2025, "2026-05-01", "2026-04-10", "", "2026-04-09"],
+      badInput("rejectedOn: 2026-04-09 is before the request was made, 2026-04-10"),
+    ],
+    [
+      [2025, "2026-05-01", "2025-12-31"],
+      badInput(
+        "askedOn: 2025-12-31 is not after the tax year ends, 2025-12-31; check the year, and that the workbook does not count dates from 1904"
+      ),
+    ],
+    [
+      [2025, "2026-05-01", "", "", "", "2025-12-31"],
+      badInput(
+        "filedOn: 2025-12-31 is not after the tax year ends, 2025-12-31; check the year, and that the workbook does not count dates from 1904"
+      ),
+    ],
+    [[2025, ""], badInput("asOf: is empty; give a worksheet date, or text such as 2026-04-15")],
+    [
+      [2021, "2022-04-15", "2022-04-14", "", "2022-04-15"],
+      notHeld(
+        "Days to send a rejected request again: no figure for 2022-04-18; held only from 2023-01-01 on (rules/reject-window.json)"
+      ),
+    ],
+    [[2025, { code: "#N/A" }], { code: "#N/A" }],
+  ])("refuse %j", (values, refusal) => {
+    for (const answers of [stage, daysLeft, nextDate])
+      expect(inCell(answers, ...values)).toEqual(refusal);
+  });
+
+  it("take a day of proof or rejection equal to the day of asking, and the first day of the year", () => {
+    expect(inCell(stage, 2025, "2026-05-01", "2026-01-01", "2026-01-01")).toBe("extended");
+    expect(inCell(stage, 2025, "2026-01-02", "2026-01-01", "", "2026-01-01")).toBe("rejected");
+    expect(inCell(stage, 2025, "2026-01-02", "", "", "", "2026-01-01")).toBe("filed");
+  });
+
+  it("take a rejection still to come where the days to send again are not held", () => {
+    const values = [2021, "2022-04-14", "2022-04-14", "", "2022-04-15"];
+    expect(inCell(stage, ...values)).toBe("waiting");
+    expect(inCell(nextDate, ...values)).toBe("pay by 2022-04-18");
+  });
+});
