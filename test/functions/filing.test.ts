@@ -16,10 +16,10 @@ describe("ROUTE", () => {
     ["no payment", [2025, 0, "2026-04-15"], "e-file"],
     ["the day after the last", [2025, 1500, "2026-04-16"], "too late"],
     ["a fiscal year", ["2025-06-30", 1500, "2025-10-15"], "paper"],
-    ["a fiscal year on the form of the year it begins", ["2027-06-30", 0, "2027-10-01"], "paper"],
+    ["a fiscal year on the form of the year it begins", ["2026-06-30", 0, "2026-10-01"], "paper"],
     [
       "a fiscal year after a rejection, whose e-file is closed all the same",
-      ["2027-06-30", 0, "2027-10-01", "2027-09-20"],
+      ["2022-06-30", 0, "2022-10-01", "2022-09-20"],
       "paper",
     ],
     ["a fiscal year, too late", ["2025-06-30", 1500, "2025-10-16"], "too late"],
@@ -31,7 +31,7 @@ describe("ROUTE", () => {
     ["a rejection long before, a day on", [2025, 0, "2026-04-16", "2026-04-01"], "too late"],
     ["a rejection on the year's first day", [2025, 0, "2026-04-15", "2026-01-01"], "e-file"],
     ["the first tax year held", [2016, 0, "2017-04-18"], "e-file"],
-    ["the last tax year held", [2026, 0, "2027-04-15"], "e-file"],
+    ["the last tax year held", [2025, 0, "2026-04-15"], "e-file"],
     ["a rejection still to come", [2025, 0, "2026-04-16", "2026-04-17"], "too late"],
     ["a state with a holiday", [2023, 0, "2024-04-17", "", "ME"], "e-file"],
     ["a state without it", [2023, 0, "2024-04-17", "", "NY"], "too late"],
@@ -71,7 +71,7 @@ describe("ROUTE", () => {
     [
       [2027, 1500, "2028-04-10"],
       notHeld(
-        "Ways to make the request: no figure for 2027-12-31; known only through 2026-12-31 (rules/request-routes.json)"
+        "Ways to make the request: no figure for 2027-12-31; known only through 2025-12-31 (rules/request-routes.json)"
       ),
     ],
     [

@@ -254,7 +254,7 @@ describe("a row that cannot be read", () => {
     });
     expect(way).toEqual(
       notHeld(
-        "Ways to make the request: no figure for 2027-12-31; known only through 2026-12-31 (rules/request-routes.json)"
+        "Ways to make the request: no figure for 2027-12-31; known only through 2025-12-31 (rules/request-routes.json)"
       )
     );
     for (const cell of Object.values(rest)) expect(typeof cell).not.toBe("object");

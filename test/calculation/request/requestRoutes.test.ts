@@ -132,7 +132,7 @@ describe("after a rejection", () => {
 describe("the tax years whose ways are held", () => {
   it.each([
     [2016, "2017-04-18"],
-    [2026, "2027-04-15"],
+    [2025, "2026-04-15"],
   ])("reach %d", (year, lastDay) => {
     const taxYear = calendarTaxYear(year);
     expect(waysOf({ taxYear, asOf: lastDay })[0]).toMatchObject({ route: "e-file", lastDay });
@@ -141,7 +141,7 @@ describe("the tax years whose ways are held", () => {
   it.each([
     [2015, "no figure for 2015-12-31; held only from 2016-12-31 on"],
     [2012, "no figure for 2012-12-31; held only from 2016-12-31 on"],
-    [2027, "no figure for 2027-12-31; known only through 2026-12-31"],
+    [2027, "no figure for 2027-12-31; known only through 2025-12-31"],
   ])("do not reach %d", (year, sentence) => {
     const ways = () =>
       waysOf({ taxYear: calendarTaxYear(year), asOf: `${String(year + 1)}-04-01` });
