@@ -3,6 +3,7 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
 import HtmlWebpackPlugin from "html-webpack-plugin";
+import TerserPlugin from "terser-webpack-plugin";
 import webpack from "webpack";
 
 const root = path.dirname(fileURLToPath(import.meta.url));
@@ -139,18 +140,25 @@ const sheet = {
         : rule
     ),
   },
-  plugins: ["sheet", "functions"].map(
-    (page) =>
+  plugins: [
+    ["index.html", "sheet.html"],
+    ["functions.html", "functions.html"],
+  ].map(
+    ([filename, template]) =>
       new HtmlWebpackPlugin({
-        filename: `${page}.html`,
-        template: path.join(root, "src", "tryout", "sheet", `${page}.html`),
+        filename,
+        template: path.join(root, "src", "tryout", "sheet", template),
         inject: false,
         minify: false,
       })
   ),
+  optimization: {
+    concatenateModules: false,
+    // Written small by a tool that takes seconds for the grid library, where the usual one takes minutes; a browser then opens it sooner.
+    minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })],
+  },
   performance: { hints: false },
-  // Served from this machine to this machine: written small it would take minutes and save nothing.
-  optimization: { minimize: false, concatenateModules: false },
+  cache: { type: "filesystem", buildDependencies: { config: [fileURLToPath(import.meta.url)] } },
 };
 
 /** `webpack` builds the add-in, `webpack --env sheet` the sheet beside it. */

@@ -14,7 +14,7 @@ const LATEST_YEAR = Number(ruleTables.get("mailing-addresses")?.knownThrough.sli
 
 /** Where the guide is to stand and what it may work on. */
 export interface GuidePlace {
-  readonly page: Document;
+  readonly page: NonElementParentNode;
   /** Where functions.json and the help lie, with a closing slash; empty for beside the page. */
   readonly folder: string;
   /** Nothing where no workbook is open. */

@@ -2,9 +2,10 @@
  * What runs inside the sealed page before the add-in's own bundle: the `CustomFunctions` object, a
  * console that only remembers, and one entry that takes and gives JSON text. It is kept as text so
  * that no object of this process, and through it no `process` or `require`, can leak into the page.
+ * The text is one expression: the page's side of the stand-in.
  */
-export const HOST_PAGE_SOURCE = `"use strict";
-(function () {
+export const HOST_PAGE_SOURCE = `(function () {
+  "use strict";
   const page = globalThis;
   const functions = new Map();
   const remarks = [];

@@ -1,37 +1,46 @@
 import { parseArgs } from "node:util";
 import { parseNumber } from "office-addin-cli";
+import { UsageError } from "../terminal/commandLine";
 
-/** Says in one sentence what is wrong with the command. */
-export class WrongCommand extends Error {}
+/** Ports below this one belong to the system. */
+const LEAST_PORT = 1024;
+const LAST_PORT = 65_535;
 
-const HIGHEST_PORT = 65_535;
+/** What a serving command is asked for. */
+export interface ServeArguments {
+  readonly port: number;
+  readonly trust: boolean;
+  readonly help: boolean;
+}
+
+function readPort(text: string | undefined, usual: number): number {
+  const wanted = `--port takes a whole number from ${LEAST_PORT} to ${LAST_PORT}.`;
+  if (text !== undefined && !/^\d+$/.test(text)) throw new UsageError(wanted);
+  const port = parseNumber(text, wanted) ?? usual;
+  if (port < LEAST_PORT || port > LAST_PORT) throw new UsageError(wanted);
+  return port;
+}
 
 /**
- * Reads the port from the arguments of a command.
+ * Reads the command line of a command that serves something.
  *
- * @param given - The arguments: nothing, or `--port` and a number.
- * @param usual - The port where none is given.
- * @returns The port.
- * @throws WrongCommand for anything else.
+ * @param words - The words after the command.
+ * @param usual - The port when none is asked for.
+ * @returns What is asked for.
+ * @throws UsageError in one sentence for words that cannot be used.
  */
-export function portArgument(given: readonly string[], usual: number): number {
-  let port: string | undefined;
+export function readServeArguments(words: readonly string[], usual: number): ServeArguments {
   try {
-    ({
-      values: { port },
-    } = parseArgs({ args: [...given], options: { port: { type: "string" } } }));
-  } catch {
-    throw new WrongCommand("The command takes nothing but --port and a number.");
+    const { values } = parseArgs({
+      args: [...words],
+      options: {
+        port: { type: "string" },
+        trust: { type: "boolean", default: false },
+        help: { type: "boolean", short: "h", default: false },
+      },
+    });
+    return { port: readPort(values.port, usual), trust: values.trust, help: values.help };
+  } catch (error) {
+    throw error instanceof UsageError ? error : new UsageError((error as Error).message);
   }
-  if (port === undefined) return usual;
-  const wanted = `--port ${port} is no port; give a whole number from 1 to ${String(HIGHEST_PORT)}.`;
-  let number: number | undefined;
-  try {
-    number = parseNumber(port, wanted);
-  } catch {
-    throw new WrongCommand(wanted);
-  }
-  if (number === undefined || !Number.isInteger(number) || number < 1 || number > HIGHEST_PORT)
-    throw new WrongCommand(wanted);
-  return number;
 }

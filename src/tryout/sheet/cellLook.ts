@@ -1,48 +1,121 @@
-import type { Cell } from "@cj-tech-master/excelts";
-import { BooleanNumber, type IStyleData, VerticalAlign, WrapStrategy } from "@univerjs/core";
+import type { Alignment, Cell, Font } from "@cj-tech-master/excelts";
+import {
+  BooleanNumber,
+  HorizontalAlign,
+  type IStyleData,
+  VerticalAlign,
+  WrapStrategy,
+} from "@univerjs/core";
+import { fileBorders, gridBorders } from "./cellBorders";
+import { argbOf, rgbOf } from "./cellColor";
 
-function color(argb: string | undefined): string | undefined {
-  return argb === undefined ? undefined : `#${argb.slice(-6)}`;
+const ACROSS = {
+  left: HorizontalAlign.LEFT,
+  center: HorizontalAlign.CENTER,
+  right: HorizontalAlign.RIGHT,
+} as const;
+const DOWN = {
+  top: VerticalAlign.TOP,
+  middle: VerticalAlign.MIDDLE,
+  bottom: VerticalAlign.BOTTOM,
+} as const;
+
+function nameOf<Name extends string>(
+  names: Readonly<Record<Name, number>>,
+  value: number | undefined
+): Name | undefined {
+  return (Object.keys(names) as Name[]).find((name) => names[name] === value);
+}
+
+function gridFont(font: Partial<Font> | undefined): IStyleData {
+  const color = rgbOf(font?.color);
+  const isUnderlined = font?.underline !== undefined && ![false, "none"].includes(font.underline);
+  return {
+    ...(font?.bold ? { bl: BooleanNumber.TRUE } : {}),
+    ...(font?.italic ? { it: BooleanNumber.TRUE } : {}),
+    ...(isUnderlined ? { ul: { s: BooleanNumber.TRUE } } : {}),
+    ...(font?.strike ? { st: { s: BooleanNumber.TRUE } } : {}),
+    ...(font?.size === undefined ? {} : { fs: font.size }),
+    ...(font?.name === undefined ? {} : { ff: font.name }),
+    ...(color === undefined ? {} : { cl: { rgb: color } }),
+  };
+}
+
+function fileFont({ bl, it, ul, st, fs, ff, cl }: IStyleData): Partial<Font> {
+  const argb = argbOf(cl?.rgb || undefined);
+  return {
+    ...(bl === BooleanNumber.TRUE ? { bold: true } : {}),
+    ...(it === BooleanNumber.TRUE ? { italic: true } : {}),
+    ...(ul?.s === BooleanNumber.TRUE ? { underline: true } : {}),
+    ...(st?.s === BooleanNumber.TRUE ? { strike: true } : {}),
+    ...(fs === undefined ? {} : { size: fs }),
+    ...(ff ? { name: ff } : {}),
+    ...(argb === undefined ? {} : { color: { argb } }),
+  };
+}
+
+function fileAlignment({ ht, vt, tb }: IStyleData): Partial<Alignment> {
+  const horizontal = nameOf(ACROSS, ht || undefined);
+  const vertical = nameOf(DOWN, vt || undefined);
+  return {
+    ...(horizontal === undefined ? {} : { horizontal }),
+    ...(vertical === undefined ? {} : { vertical }),
+    ...(tb === WrapStrategy.WRAP ? { wrapText: true } : {}),
+  };
+}
+
+function formatCode(format: Cell["numFmt"]): string {
+  const code = typeof format === "object" ? format.formatCode : format;
+  return code || "General";
 }
 
 /**
- * How a cell of a file looks, as far as the grid shows it: bold, colors, wrapped lines, number format.
+ * How a cell of a file looks, as far as the grid shows it: font, colors, borders, alignment, number format.
  *
  * @param cell - The cell.
- * @returns The grid's style, or `undefined` for a plain cell.
+ * @returns The grid's style; nothing for a plain cell.
  */
 export function gridStyle(cell: Cell): IStyleData | undefined {
-  const style: IStyleData = {};
-  const { font, fill, alignment, numFmt } = cell;
-  if (font?.bold) style.bl = BooleanNumber.TRUE;
-  if (font?.size !== undefined && font.size !== 11) style.fs = font.size;
-  const ink = color(font?.color?.argb);
-  if (ink) style.cl = { rgb: ink };
-  const ground =
-    fill?.type === "pattern" && fill.pattern === "solid" ? fill.fgColor?.argb : undefined;
-  const rgb = color(ground);
-  if (rgb) style.bg = { rgb };
-  if (alignment?.wrapText) style.tb = WrapStrategy.WRAP;
-  if (alignment?.vertical === "middle") style.vt = VerticalAlign.MIDDLE;
-  if (alignment?.vertical === "top") style.vt = VerticalAlign.TOP;
-  if (typeof numFmt === "string" && numFmt !== "General") style.n = { pattern: numFmt };
+  const { font, fill, alignment, border } = cell;
+  const numberFormat = formatCode(cell.numFmt);
+  const isSolid = fill?.type === "pattern" && fill.pattern === "solid";
+  const ground = isSolid ? rgbOf(fill.fgColor) : undefined;
+  const horizontal = ACROSS[alignment?.horizontal as keyof typeof ACROSS];
+  const vertical = DOWN[alignment?.vertical as keyof typeof DOWN];
+  const borders = gridBorders(border);
+  const style: IStyleData = {
+    ...gridFont(font),
+    ...(ground === undefined ? {} : { bg: { rgb: ground } }),
+    ...(horizontal === undefined ? {} : { ht: horizontal }),
+    ...(vertical === undefined ? {} : { vt: vertical }),
+    ...(alignment?.wrapText ? { tb: WrapStrategy.WRAP } : {}),
+    ...(borders === undefined ? {} : { bd: borders }),
+    ...(numberFormat === "General" ? {} : { n: { pattern: numberFormat } }),
+  };
   return Object.keys(style).length > 0 ? style : undefined;
 }
 
-/** Gives a cell of a file the look of a cell of the grid. */
-export function giveLook(cell: Cell, style: IStyleData | undefined): void {
-  if (!style) return;
-  const { bl, fs, cl, bg, tb, n } = style;
-  const argb = (rgb: string | null | undefined): string =>
-    `FF${(rgb ?? "#000000").slice(-6).toUpperCase()}`;
-  if (bl === BooleanNumber.TRUE || cl?.rgb || fs !== undefined)
-    cell.font = {
-      ...(bl === BooleanNumber.TRUE ? { bold: true } : {}),
-      ...(fs === undefined ? {} : { size: fs }),
-      ...(cl?.rgb ? { color: { argb: argb(cl.rgb) } } : {}),
-    };
-  if (bg?.rgb?.startsWith("#"))
-    cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: argb(bg.rgb) } };
-  if (tb === WrapStrategy.WRAP) cell.alignment = { wrapText: true };
-  if (n?.pattern) cell.numFmt = n.pattern;
+const FONT_KEYS = ["bl", "it", "ul", "st", "fs", "ff", "cl"] as const;
+const ALIGNMENT_KEYS = ["ht", "vt", "tb"] as const;
+
+/**
+ * Gives a cell of a file the look of a cell of the grid, where that has changed.
+ *
+ * @param cell - The cell of the file.
+ * @param style - The grid's style.
+ * @param before - The grid's style when the file was opened; what is still the same keeps what the grid does not show of it.
+ */
+export function giveLook(cell: Cell, style: IStyleData, before: IStyleData): void {
+  const isChanged = (...keys: readonly (keyof IStyleData)[]): boolean =>
+    keys.some((key) => JSON.stringify(style[key]) !== JSON.stringify(before[key]));
+  if (isChanged(...FONT_KEYS)) cell.font = fileFont(style);
+  if (isChanged(...ALIGNMENT_KEYS)) cell.alignment = fileAlignment(style);
+  if (isChanged("bd")) cell.border = fileBorders(style.bd || undefined);
+  if (isChanged("n")) cell.numFmt = style.n?.pattern ?? "General";
+  if (!isChanged("bg")) return;
+  const argb = argbOf(style.bg?.rgb || undefined);
+  cell.fill =
+    argb === undefined
+      ? { type: "pattern", pattern: "none" }
+      : { type: "pattern", pattern: "solid", fgColor: { argb } };
 }

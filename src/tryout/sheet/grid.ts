@@ -1,77 +1,83 @@
 import { type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
 import { FUniver } from "@univerjs/core/facade";
-import { FunctionType, IFunctionService } from "@univerjs/engine-formula";
-import { UniverSheetsCorePreset } from "@univerjs/preset-sheets-core";
+import {
+  CalculationMode,
+  FormulaDataModel,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
-import type { FunctionMetadata } from "../host/functionMetadata";
 import type { StandInHost } from "../host/standInHost";
+import { showFilledFormats } from "./filledFormats";
+import { functionHint } from "./functionHints";
 import type { GridAnswers } from "./gridAnswers";
-import { GridFunction } from "./gridFunction";
+import { gridFunction } from "./gridFunction";
+import { UNHARMED_SORTS } from "./unharmedSort";
 
-/** The grid's own interface, with everything the presets add to it. */
-export type Grid = ReturnType<typeof FUniver.newAPI>;
+/** The grid library's own interface. */
+export type GridInterface = ReturnType<typeof FUniver.newAPI>;
 
-/** How the grid explains a function while its formula is typed. */
-function describe(entry: FunctionMetadata, namespace: string) {
-  return {
-    functionName: `${namespace}.${entry.name}`,
-    functionType: FunctionType.User,
-    description: entry.description ?? "",
-    abstract: entry.description ?? "",
-    functionParameter: entry.parameters.map(({ name, optional, repeating, description }) => ({
-      name,
-      detail: description ?? "",
-      example: "",
-      require: optional ? 0 : 1,
-      repeat: repeating ? 1 : 0,
-    })),
-  };
+/** A grid on the page. */
+export interface Grid {
+  readonly api: GridInterface;
+  /** What the grid knows of formulas: their text, and the cells each fills. */
+  readonly formulas: FormulaDataModel;
+  /** Opens a workbook in the stead of the one that is open, and calculates it. */
+  open(snapshot: IWorkbookData): void;
 }
 
-/** Opens a workbook in the grid, in the stead of the one that is open. */
-export type OpenInGrid = (snapshot: IWorkbookData) => void;
-
 /**
- * Makes the grid in its place on the page.
+ * Makes the grid: the library whole, with its own calculation and our functions among the built-in ones.
  *
  * @param container - Identifier of the element it fills.
  * @param host - The stand-in host that calls our functions.
  * @param answers - Where their answers are noted.
- * @returns The grid's interface, and what opens a workbook in it.
+ * @returns The grid, with no workbook yet.
  */
-export function makeGrid(
-  container: string,
-  host: StandInHost,
-  answers: GridAnswers
-): { readonly grid: Grid; readonly open: OpenInGrid } {
+export function makeGrid(container: string, host: StandInHost, answers: GridAnswers): Grid {
   const univer = new Univer({
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: english },
     logLevel: LogLevel.ERROR,
   });
-  for (const plugin of UniverSheetsCorePreset({ container }).plugins) {
+  const OurFunction = gridFunction(host, answers);
+  const entries = [...host.functions.values()];
+  const { plugins } = UniverSheetsCorePreset({
+    container,
+    ribbonType: "simple",
+    // Text that looks like a number is meant as text in the answers; no mark is put on it.
+    sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+    disableTextFormatAlert: true,
+    disableTextFormatMark: true,
+    formula: {
+      function: [
+        ...UNHARMED_SORTS,
+        ...entries.map(({ name }): [typeof OurFunction, string] => [
+          OurFunction,
+          `${host.namespace}.${name}`,
+        ]),
+      ],
+      description: entries.map((entry) => functionHint(entry, host.namespace)),
+      initialFormulaComputing: CalculationMode.FORCED,
+    },
+  });
+  for (const plugin of plugins) {
     if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
     else univer.registerPlugin(plugin);
   }
-  const grid = FUniver.newAPI(univer);
-  let isKnown = false;
+  const api = FUniver.newAPI(univer);
   let openId: string | undefined;
-  const open: OpenInGrid = (snapshot) => {
-    if (openId !== undefined) grid.disposeUnit(openId);
-    answers.clear();
-    openId = snapshot.id;
-    grid.createWorkbook(snapshot);
-    if (isKnown) return;
-    // The grid takes functions only once a workbook is there; it calculates again when they come.
-    isKnown = true;
-    const service = univer.__getInjector().get(IFunctionService);
-    for (const entry of host.functions.values()) {
-      grid.registerFunction({
-        calculate: [[() => null, `${host.namespace}.${entry.name}`, entry.description ?? ""]],
-        description: [describe(entry, host.namespace)],
-      } as unknown as Parameters<Grid["registerFunction"]>[0]);
-      service.registerExecutors(new GridFunction(entry.name, host, answers));
-    }
+  return {
+    api,
+    get formulas() {
+      return univer.__getInjector().get(FormulaDataModel);
+    },
+    open: (snapshot) => {
+      if (openId !== undefined) api.disposeUnit(openId);
+      answers.clear();
+      const isFirst = openId === undefined;
+      openId = snapshot.id;
+      api.createWorkbook(snapshot);
+      if (isFirst) showFilledFormats(univer.__getInjector());
+    },
   };
-  return { grid, open };
 }

@@ -1,41 +1,46 @@
-import type { AnswerCell } from "../workbook/cellValues";
+import type { AnsweredCall } from "../host/functionBridge";
 
-/** Where a formula of ours stands, and what it answered. */
-interface Answered {
+/** A cell of the grid, rows and columns counted from 0. */
+export interface GridPlace {
   readonly sheetId: string;
   readonly row: number;
   readonly column: number;
-  readonly rows: readonly (readonly AnswerCell[])[];
 }
 
-/** What our functions answered, by the cell of their formula: the grid keeps the error codes, but not their sentences. */
-export class GridAnswers {
-  readonly #byCell = new Map<string, Answered>();
-  /** How many workbooks have been opened. */
-  opened = 0;
+interface Noted {
+  readonly round: number;
+  readonly calls: AnsweredCall[];
+}
 
-  /** Notes what the formula of a cell answered, in the stead of what it answered before. */
-  note(sheetId: string, row: number, column: number, rows: Answered["rows"]): void {
-    this.#byCell.set(`${sheetId}!${String(row)},${String(column)}`, { sheetId, row, column, rows });
+function keyOf({ sheetId, row, column }: GridPlace): string {
+  return `${sheetId}!${row},${column}`;
+}
+
+/** What our functions answered, by the cell whose formula called them: the grid keeps error codes, but not their sentences. */
+export class GridAnswers {
+  readonly #noted = new Map<string, Noted>();
+  #round = 0;
+
+  /** Begins a new calculation: what is noted from now on takes the place of what a cell's formula answered before. */
+  begin(): void {
+    this.#round += 1;
   }
 
-  /** The answer that stands in a cell, its own formula's or one that filled it from elsewhere. */
-  at(sheetId: string, row: number, column: number): AnswerCell | undefined {
-    const own = this.#byCell.get(`${sheetId}!${String(row)},${String(column)}`);
-    if (own) return own.rows[0]?.[0];
-    for (const answered of this.#byCell.values()) {
-      const down = row - answered.row;
-      const across = column - answered.column;
-      if (answered.sheetId !== sheetId || down < 0 || across < 0) continue;
-      const cell = answered.rows[down]?.[across];
-      if (cell) return cell;
-    }
-    return undefined;
+  /** Notes an answered call of a cell's formula. */
+  note(place: GridPlace, call: AnsweredCall): void {
+    const key = keyOf(place);
+    const noted = this.#noted.get(key);
+    if (noted?.round === this.#round) noted.calls.push(call);
+    else this.#noted.set(key, { round: this.#round, calls: [call] });
+  }
+
+  /** The calls of a cell's formula in its last calculation, in their order. */
+  callsOf(place: GridPlace): readonly AnsweredCall[] {
+    return this.#noted.get(keyOf(place))?.calls ?? [];
   }
 
   /** Forgets everything, when another workbook is opened. */
   clear(): void {
-    this.#byCell.clear();
-    this.opened += 1;
+    this.#noted.clear();
   }
 }

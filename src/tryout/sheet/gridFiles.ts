@@ -1,60 +1,60 @@
-import type { IWorkbookData } from "@univerjs/core";
 import type { StandInHost } from "../host/standInHost";
 import { OwnFunctionNames } from "../workbook/ownFunctionNames";
-import { recalculateWorkbook } from "../workbook/workbook";
+import { seasonWorkbook } from "../season/seasonWorkbook";
 import { workbookOfBytes } from "../workbook/workbookBytes";
+import { contentWorkbook, type OpenedWorkbook } from "./contentWorkbook";
 import type { Grid } from "./grid";
-import { snapshotWorkbook } from "./snapshotWorkbook";
+import { gridContent } from "./gridContent";
 import { workbookSnapshot } from "./workbookSnapshot";
 
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+/** After one of these, what the grid does not show of a file would no longer lie where it belongs. */
+const MOVES_CELLS =
+  /^sheet\.mutation\.(insert-(row|col)|remove-(rows|col)|move-(rows|columns|range)|reorder-range)$/;
 
-/**
- * Reads a file from disk for the grid; nothing leaves the page.
- *
- * @param file - The file as the browser hands it over.
- * @param host - The stand-in host, for the names of our functions.
- * @returns The grid's data.
- * @throws NotAWorkbook in one sentence for a file that is none.
- */
-export async function readForGrid(file: File, host: StandInHost): Promise<IWorkbookData> {
-  const bytes = new Uint8Array(await file.arrayBuffer());
-  const workbook = await workbookOfBytes(file.name, bytes);
-  const names = new OwnFunctionNames(host.namespace, host.functions.keys());
-  return workbookSnapshot(workbook, `${file.name} ${String(file.lastModified)}`, names);
-}
+/** Opens files in the grid and makes files of it; nothing leaves the page. */
+export class GridFiles {
+  readonly #grid: Grid;
+  readonly #names: OwnFunctionNames;
+  #opened: OpenedWorkbook | undefined;
+  #count = 0;
 
-/**
- * What is in the grid as an .xlsx file: every formula calculated once more, as the try-out without a browser does it, and written
- * with the names that Excel stores.
- *
- * @param grid - The grid.
- * @param host - The stand-in host.
- * @returns The file's content.
- */
-export async function fileOfGrid(grid: Grid, host: StandInHost): Promise<Blob> {
-  const open = grid.getActiveWorkbook();
-  if (!open) throw new Error("No workbook is open.");
-  const sheets = new Map(open.getSheets().map((sheet) => [sheet.getSheetId(), sheet]));
-  const formulas = new Map(
-    [...sheets].map(([id, sheet]) => {
-      const range = sheet.getDataRange();
-      return [id, range.getFormulas()] as const;
-    })
-  );
-  const formulaOf = (id: string, row: number, column: number) =>
-    formulas.get(id)?.[row]?.[column] ?? "";
-  const isFilled = (): boolean => false;
-  const workbook = snapshotWorkbook(open.save(), formulaOf, isFilled);
-  const { bytes } = await recalculateWorkbook(workbook, host);
-  return new Blob([bytes as BlobPart], { type: KIND });
-}
+  constructor(grid: Grid, host: StandInHost) {
+    this.#grid = grid;
+    this.#names = new OwnFunctionNames(host.namespace, host.functions.keys());
+    grid.api.addEvent(grid.api.Event.CommandExecuted, ({ id }) => {
+      if (MOVES_CELLS.test(id)) this.#opened = undefined;
+    });
+  }
 
-/** Hands a file to the reader, as a download. */
-export function download(content: Blob, name: string): void {
-  const link = document.createElement("a");
-  link.href = URL.createObjectURL(content);
-  link.download = name;
-  link.click();
-  URL.revokeObjectURL(link.href);
+  /** Opens the invented season. */
+  openSample(): void {
+    this.#open(seasonWorkbook());
+  }
+
+  /**
+   * Opens a file from disk.
+   *
+   * @param file - The file as the browser hands it over.
+   * @throws NotAWorkbook in one sentence for a file that is none; the sheet then stays as it is.
+   */
+  async openFile(file: File): Promise<void> {
+    const bytes = new Uint8Array(await file.arrayBuffer());
+    this.#open(await workbookOfBytes(file.name, bytes));
+  }
+
+  /** What is in the grid as the content of an .xlsx file. */
+  async content(): Promise<Blob> {
+    const workbook = contentWorkbook(gridContent(this.#grid), this.#names, this.#opened);
+    const bytes = await workbook.xlsx.writeBuffer();
+    return new Blob([bytes as BlobPart], { type: KIND });
+  }
+
+  #open(workbook: OpenedWorkbook["workbook"]): void {
+    this.#count += 1;
+    const snapshot = workbookSnapshot(workbook, `workbook-${this.#count}`, this.#names);
+    // The grid changes the data it is given; the file is compared with them as they were.
+    this.#grid.open(structuredClone(snapshot));
+    this.#opened = { workbook, snapshot };
+  }
 }

@@ -1,71 +1,88 @@
 import { NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../workbook/cellAddress";
 import type { Grid } from "./grid";
+import type { GridPlace } from "./gridAnswers";
+import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
+import { pixelsOfWidth } from "./sheetSizes";
 
-const PIXELS_OF_A_CHARACTER = 7;
+const SPARE_ROWS = 60;
+const LEAST_COLUMNS = 26;
 
-/** The grid's open workbook as the guide works on it. */
+function freeName(taken: readonly string[], wanted: string): string {
+  const lower = new Set(taken.map((name) => name.toLowerCase()));
+  let name = wanted;
+  for (let number = 2; lower.has(name.toLowerCase()); number += 1) name = `${wanted} ${number}`;
+  return name;
+}
+
+function addressOf({ row, column }: GridPlace): string {
+  return cellAddress(row + 1, column + 1);
+}
+
+function addSheet(grid: Grid, wanted: NewSheet): string {
+  const { cells, widths, formats, headingRow } = wanted;
+  const workbook = openWorkbook(grid);
+  const name = freeName(
+    workbook.getSheets().map((sheet) => sheet.getSheetName()),
+    wanted.name
+  );
+  const width = Math.max(1, ...cells.map((line) => line.length));
+  const sheet = workbook.create(
+    name,
+    cells.length + SPARE_ROWS,
+    Math.max(width, widths.length, LEAST_COLUMNS)
+  );
+  const content = cells.map((line, row) =>
+    Array.from({ length: width }, (_cell, column) => {
+      const value = line[column] ?? "";
+      const pattern = row >= headingRow ? (formats[column] ?? "") : "";
+      const style = {
+        ...(pattern === "" ? {} : { n: { pattern } }),
+        ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
+      };
+      const isFormula = typeof value === "string" && value.startsWith("=");
+      return { ...(isFormula ? { f: value } : value === "" ? {} : { v: value }), s: style };
+    })
+  );
+  if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
+  for (const [column, characters] of widths.entries())
+    sheet.setColumnWidth(column, pixelsOfWidth(characters));
+  sheet.setFrozenRows(headingRow);
+  workbook.setActiveSheet(sheet);
+  return name;
+}
+
+/**
+ * The workbook in the grid as the guide works on it: the selected cell and its formula, a formula put into it, a sheet added. It
+ * never overwrites anything.
+ *
+ * @param grid - The grid.
+ * @returns The workbook; what it refuses, it refuses with NotDone.
+ */
 export function gridWorkbook(grid: Grid): WorkbookHost {
-  const openBook = () => {
-    const book = grid.getActiveWorkbook();
-    if (!book) throw new NotDone("No workbook is open.");
-    return book;
-  };
-  const selected = () => {
-    const book = openBook();
-    const range = book.getActiveRange();
-    if (!range) throw new NotDone("No cell is selected; click one.");
-    const row = range.getRow();
-    const column = range.getColumn();
-    return { sheet: book.getActiveSheet(), row, column };
-  };
   return {
     selectedCell: () => {
-      const { sheet, row, column } = selected();
-      const cell = sheet.getRange(row, column);
-      const formula = cell.getFormula();
-      const value = cell.getValue();
+      const place = selectedPlace(grid);
+      const { value, filledBy = place } = cellAt(grid, place);
       return Promise.resolve({
-        sheet: sheet.getSheetName(),
-        address: cellAddress(row + 1, column + 1),
-        formula,
-        isEmpty: formula === "" && (value === null || value === undefined || value === ""),
-        rowsBelow: 0,
+        sheet: openWorkbook(grid).getActiveSheet().getSheetName(),
+        address: addressOf(place),
+        formula: cellAt(grid, filledBy).formula,
+        isEmpty: value === null || value === "",
+        rowsBelow: place.row - filledBy.row,
       });
     },
     putFormula: (formula) => {
-      const { sheet, row, column } = selected();
-      const cell = sheet.getRange(row, column);
-      const address = cellAddress(row + 1, column + 1);
-      const value = cell.getValue();
-      if (cell.getFormula() !== "" || (value !== null && value !== undefined && value !== ""))
+      const place = selectedPlace(grid);
+      const { value, formula: present } = cellAt(grid, place);
+      const address = addressOf(place);
+      if (present !== "" || (value !== null && value !== "")) {
         return Promise.reject(new NotDone(`${address} is not empty; select an empty cell.`));
-      cell.setValue({ f: formula });
+      }
+      const sheet = openWorkbook(grid).getActiveSheet();
+      sheet.getRange(place.row, place.column).setValue({ f: formula });
       return Promise.resolve(address);
     },
-    addSheet: ({ name, cells, widths, formats, headingRow }: NewSheet) => {
-      const book = openBook();
-      const taken = new Set(book.getSheets().map((sheet) => sheet.getSheetName().toLowerCase()));
-      let free = name;
-      for (let number = 2; taken.has(free.toLowerCase()); number += 1)
-        free = `${name} ${String(number)}`;
-      const width = Math.max(...cells.map((line) => line.length));
-      const sheet = book.create(free, cells.length + 60, Math.max(width + 6, 26));
-      for (const [row, line] of cells.entries())
-        for (const [column, value] of line.entries()) {
-          if (value === "") continue;
-          const isFormula = typeof value === "string" && value.startsWith("=");
-          const cell = sheet.getRange(row, column);
-          cell.setValue(isFormula ? { f: value } : value);
-          const format = formats[column] ?? "";
-          if (row >= headingRow && format !== "") cell.setNumberFormat(format);
-          if (row === headingRow - 1 && headingRow > 0) cell.setFontWeight("bold");
-        }
-      for (const [column, characters] of widths.entries())
-        sheet.setColumnWidth(column, characters * PIXELS_OF_A_CHARACTER);
-      sheet.setFrozenRows(headingRow);
-      book.setActiveSheet(sheet);
-      return Promise.resolve(free);
-    },
+    addSheet: (wanted) => Promise.resolve(addSheet(grid, wanted)),
   };
 }

@@ -1,18 +1,13 @@
 import "@univerjs/preset-sheets-core/lib/index.css";
-import "../../addin/addin.css";
 import "./sheet.css";
-import { fillGuide } from "../../addin/fillGuide";
-import { SEASON_DAY } from "../season/seasonLog";
-import { seasonWorkbook } from "../season/seasonWorkbook";
-import { OwnFunctionNames } from "../workbook/ownFunctionNames";
-import { NotAWorkbook } from "../workbook/workbookBytes";
-import { followSelection } from "./answerLine";
+import { followSelection } from "./cellStatus";
+import { offerFiles } from "./fileActions";
 import { framedHost } from "./framedHost";
 import { makeGrid } from "./grid";
 import { GridAnswers } from "./gridAnswers";
-import { download, fileOfGrid, readForGrid } from "./gridFiles";
+import { GridFiles } from "./gridFiles";
 import { gridWorkbook } from "./gridWorkbook";
-import { workbookSnapshot } from "./workbookSnapshot";
+import { showGuide } from "./guidePane";
 
 function part<Kind extends HTMLElement>(id: string): Kind {
   const found = document.getElementById(id);
@@ -20,77 +15,41 @@ function part<Kind extends HTMLElement>(id: string): Kind {
   return found as Kind;
 }
 
-async function start(): Promise<void> {
-  const metadata = await (await fetch("functions.json")).text();
-  const host = framedHost(part<HTMLIFrameElement>("functions-frame"), metadata);
-  const answers = new GridAnswers();
-  const { grid, open } = makeGrid("grid", host, answers);
-  const names = new OwnFunctionNames(host.namespace, host.functions.keys());
-  const said = part("said");
-  const say = (text: string): void => {
-    said.textContent = text;
-  };
-
-  open(workbookSnapshot(seasonWorkbook(), "season", names));
-  followSelection(grid, answers, part("answer"));
-
-  const read = async (file: File | undefined): Promise<void> => {
-    if (!file) return;
-    try {
-      open(await readForGrid(file, host));
-      say(
-        `${file.name} is open. Charts, conditional formats and validation of the file are not shown.`
-      );
-    } catch (thrown) {
-      if (!(thrown instanceof NotAWorkbook)) throw thrown;
-      say(thrown.message);
-    }
-  };
-  const chooser = part<HTMLInputElement>("file");
-  chooser.addEventListener("change", () => {
-    void read(chooser.files?.[0]).then(() => {
-      chooser.value = "";
-    });
-  });
-  document.addEventListener("dragover", (event) => {
-    event.preventDefault();
-  });
-  document.addEventListener("drop", (event) => {
-    event.preventDefault();
-    void read(event.dataTransfer?.files[0]);
-  });
-  part("save").addEventListener("click", () => {
-    void fileOfGrid(grid, host).then((content) => {
-      download(content, "try-out.xlsx");
-      say("Saved as try-out.xlsx. Open it in a spreadsheet with the add-in.");
-    });
-  });
-  part("sample").addEventListener("click", () => {
-    open(workbookSnapshot(seasonWorkbook(), `season ${String(answers.opened)}`, names));
-    say("The sample season is open.");
-  });
-  const guide = part("guide");
-  const toggle = part<HTMLButtonElement>("toggle");
+function letGuideBeHidden(): void {
+  const [toggle, guide] = [part("toggle"), part("guide")];
   toggle.addEventListener("click", () => {
     guide.hidden = !guide.hidden;
     toggle.setAttribute("aria-expanded", String(!guide.hidden));
-    window.dispatchEvent(new Event("resize"));
   });
+}
 
-  await fillGuide({
-    page: document,
-    folder: "",
-    workbook: gridWorkbook(grid),
-    today: () => SEASON_DAY,
+async function start(): Promise<void> {
+  const metadata = await fetch("functions.json").then((answer) => answer.text());
+  const host = framedHost(part<HTMLIFrameElement>("functions-frame"), metadata);
+  const answers = new GridAnswers();
+  part("grid").replaceChildren();
+  const grid = makeGrid("grid", host, answers);
+  const files = new GridFiles(grid, host);
+  // The grid knows of formulas and selections only once a workbook is there.
+  files.openSample();
+  followSelection(grid, answers, part("cell-status"));
+  offerFiles(files, {
+    open: part("open"),
+    file: part<HTMLInputElement>("file"),
+    save: part("save"),
+    sample: part("sample"),
+    status: part("file-status"),
   });
-  // For whoever drives the page from outside: the grid draws on a canvas, so its cells are read here.
-  Object.assign(window, { tryoutGrid: grid });
+  letGuideBeHidden();
+  await showGuide(part("guide"), gridWorkbook(grid));
+  // The grid draws its cells on a canvas; whoever drives the page from outside reads them here.
+  Object.assign(window, { tryOut: { grid, host } });
   document.body.dataset["ready"] = "yes";
 }
 
 window.addEventListener("load", () => {
   start().catch((thrown: unknown) => {
-    part("said").textContent = thrown instanceof Error ? thrown.message : String(thrown);
+    part("file-status").textContent = "The sheet could not be made ready; reload the page.";
     throw thrown;
   });
 });

@@ -12,8 +12,8 @@ const ERRORS_IN_FILES = ["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NU
 
 type FileValue = number | string | boolean | { error: "#VALUE!" };
 
-// A formula that answers with a blank cell shows 0.
-function fileValue(content: CellValue): FileValue {
+/** A value as a file holds it; a formula that answers with a blank cell shows 0. */
+export function fileValue(content: CellValue): FileValue {
   if (content === null) return 0;
   if (!isErrorCell(content)) return content;
   const error = ERRORS_IN_FILES.includes(content.error) ? content.error : "#VALUE!";

@@ -1,0 +1,25 @@
+/**
+ * A color of a file as the grid takes it. Colors of the file's theme are not known here.
+ *
+ * @param color - The file's color.
+ * @returns Such as #1f3a4d; nothing for a color of the theme.
+ */
+export function rgbOf(color: { readonly argb?: string } | undefined): string | undefined {
+  return color?.argb === undefined ? undefined : `#${color.argb.slice(-6).toLowerCase()}`;
+}
+
+function hex(part: string): string {
+  return Number(part).toString(16).padStart(2, "0");
+}
+
+/**
+ * A color of the grid as a file holds it.
+ *
+ * @param rgb - Such as #1f3a4d or rgb(31,58,77).
+ * @returns Such as FF1F3A4D; nothing for what is no plain color.
+ */
+export function argbOf(rgb: string | undefined): string | undefined {
+  const parts = /^rgb\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)\s*\)$/.exec(rgb ?? "")?.slice(1);
+  const digits = parts?.map(hex).join("") ?? /^#([0-9a-f]{6})$/i.exec(rgb ?? "")?.[1];
+  return digits === undefined ? undefined : `FF${digits.toUpperCase()}`;
+}

@@ -1,0 +1,102 @@
+import { NotAWorkbook } from "../workbook/workbookBytes";
+import type { GridFiles } from "./gridFiles";
+
+/** The parts of the page that open and save. */
+export interface FileControls {
+  readonly open: HTMLElement;
+  readonly file: HTMLInputElement;
+  readonly save: HTMLElement;
+  readonly sample: HTMLElement;
+  readonly status: HTMLElement;
+}
+
+function download(content: Blob, name: string): void {
+  const link = document.createElement("a");
+  link.href = URL.createObjectURL(content);
+  link.download = name;
+  link.click();
+  URL.revokeObjectURL(link.href);
+}
+
+function copyName(name: string): string {
+  return `${name.replace(/\.xlsx$/i, "")}.copy.xlsx`;
+}
+
+/**
+ * Lets the reader open a file, by choosing or by dropping it on the page, save a copy and go back to the sample.
+ *
+ * @param files - The files of the grid.
+ * @param controls - The parts of the page.
+ */
+export function offerFiles(files: GridFiles, controls: FileControls): void {
+  const { open, file: chooser, save, sample, status } = controls;
+  let name = "season.xlsx";
+  const say = (text: string): void => {
+    status.textContent = text;
+  };
+  const doing = (work: () => Promise<string> | string): void => {
+    Promise.resolve()
+      .then(work)
+      .then(say, (thrown: unknown) => {
+        say(thrown instanceof NotAWorkbook ? thrown.message : "That did not work; nothing changed.");
+        if (!(thrown instanceof NotAWorkbook)) throw thrown;
+      });
+  };
+  const read = (file: File | undefined): void => {
+    if (!file) return;
+    doing(async () => {
+      await files.openFile(file);
+      name = file.name;
+      return `${file.name} is open.`;
+    });
+  };
+  open.addEventListener("click", () => {
+    chooser.click();
+  });
+  chooser.addEventListener("change", () => {
+    read(chooser.files?.[0]);
+    chooser.value = "";
+  });
+  save.addEventListener("click", () => {
+    doing(async () => {
+      const copy = copyName(name);
+      download(await files.content(), copy);
+      return `Saved as ${copy} where the browser keeps its downloads.`;
+    });
+  });
+  sample.addEventListener("click", () => {
+    doing(() => {
+      files.openSample();
+      name = "season.xlsx";
+      return "The sample season is open again.";
+    });
+  });
+  takeDrops(read);
+}
+
+/** Takes a file that is dropped anywhere on the page. */
+function takeDrops(read: (file: File | undefined) => void): void {
+  const page = document.documentElement;
+  const isFile = ({ dataTransfer }: DragEvent): boolean =>
+    dataTransfer?.types.includes("Files") === true;
+  const over = (event: DragEvent): void => {
+    if (!isFile(event)) return;
+    event.preventDefault();
+    page.classList.add("dropping");
+  };
+  page.addEventListener("dragover", over, { capture: true });
+  page.addEventListener("dragleave", (event) => {
+    if (event.relatedTarget === null) page.classList.remove("dropping");
+  });
+  page.addEventListener(
+    "drop",
+    (event) => {
+      page.classList.remove("dropping");
+      if (!isFile(event)) return;
+      event.preventDefault();
+      event.stopPropagation();
+      read(event.dataTransfer?.files[0]);
+    },
+    { capture: true }
+  );
+}

@@ -1,0 +1,65 @@
+import type { Workbook } from "@cj-tech-master/excelts";
+import type { IWorkbookData } from "@univerjs/core";
+import { fileSpelling } from "../workbook/fileSpelling";
+import type { OwnFunctionNames } from "../workbook/ownFunctionNames";
+import { typedSpelling } from "./typedSpelling";
+
+/** Under which title the grid's data hold the defined names. */
+const TITLE = "SHEET_DEFINED_NAME_PLUGIN";
+/** The grid's word for a name that counts in every sheet. */
+const EVERY_SHEET = "AllDefaultWorkbook";
+const BLOCK = /^(?:'(?:[^']|'')+'|[^'!]+)!\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?$/i;
+
+interface GridName {
+  readonly id: string;
+  readonly name: string;
+  readonly formulaOrRefString: string;
+  readonly localSheetId: string;
+}
+
+/**
+ * The defined names of a workbook as the grid's data hold them.
+ *
+ * @param workbook - The workbook.
+ * @param sheetIds - The grid's identifiers of its sheets, in order.
+ * @param names - The names of our functions.
+ * @returns What belongs to the grid's data.
+ */
+export function gridNames(
+  workbook: Workbook,
+  sheetIds: readonly string[],
+  names: OwnFunctionNames
+): NonNullable<IWorkbookData["resources"]>[number] {
+  const entries = workbook.definedNames.getAllEntries().map((entry, index): GridName => {
+    const sheetId = entry.localSheetId === undefined ? undefined : sheetIds[entry.localSheetId];
+    return {
+      id: `name-${index + 1}`,
+      name: entry.name,
+      formulaOrRefString: typedSpelling(entry.ranges.join(","), names),
+      localSheetId: sheetId ?? EVERY_SHEET,
+    };
+  });
+  const data = JSON.stringify(Object.fromEntries(entries.map((entry) => [entry.id, entry])));
+  return { name: TITLE, data };
+}
+
+/**
+ * Gives a new workbook the defined names of the grid.
+ *
+ * @param snapshot - The grid's data.
+ * @param workbook - The workbook.
+ * @param names - The names of our functions.
+ */
+export function addFileNames(
+  snapshot: IWorkbookData,
+  workbook: Workbook,
+  names: OwnFunctionNames
+): void {
+  const resource = snapshot.resources?.find(({ name }) => name === TITLE);
+  const entries = JSON.parse(resource?.data || "{}") as Readonly<Record<string, GridName>>;
+  for (const { name, formulaOrRefString } of Object.values(entries)) {
+    const means = formulaOrRefString.replace(/^=/, "");
+    if (BLOCK.test(means)) workbook.definedNames.add(means, name);
+    else workbook.definedNames.addFormula(name, fileSpelling(means, names));
+  }
+}
