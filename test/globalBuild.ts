@@ -1,5 +1,5 @@
 import { execFileSync } from "node:child_process";
-import { existsSync, readdirSync, statSync, utimesSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, statSync, utimesSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { runsInBrowser } from "./browser/browser";
@@ -7,6 +7,8 @@ import { runsInBrowser } from "./browser/browser";
 const root = fileURLToPath(new URL("..", import.meta.url));
 /** What the two steps of the build write last. */
 const built = ["functions.json", "help/index.html"].map((name) => path.join(root, "dist", name));
+const manifest = path.join(root, "dist", "manifest.xml");
+const usualAddress = "https://localhost:3000/addin.html";
 const builtFrom = ["src", "rules", "package.json", "manifest.xml", "webpack.config.js"];
 /** Parts of src/tryout that stand beside the add-in; its host answers the examples of the help. */
 const notBuilt = ["season", "sheet", "serve", "terminal"].map((part) =>
@@ -24,6 +26,8 @@ function writtenAt(place: string): number {
 
 function isStale(): boolean {
   if (!built.every((file) => existsSync(file))) return true;
+  // built for a trial in Excel at another port
+  if (!readFileSync(manifest, "utf8").includes(usualAddress)) return true;
   const youngest = Math.max(...builtFrom.map((place) => writtenAt(path.join(root, place))));
   return built.some((file) => youngest > statSync(file).mtimeMs);
 }

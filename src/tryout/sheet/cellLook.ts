@@ -27,7 +27,13 @@ function nameOf<Name extends string>(
   return (Object.keys(names) as Name[]).find((name) => names[name] === value);
 }
 
+/** The plain font of new files; the grid shows its own plain font for it. */
+const PLAIN: Partial<Font> = { name: "Calibri", size: 11, family: 2, scheme: "minor" };
+/** Shown where the machine does not have a font. */
+const INSTEAD = "Arial";
+
 function gridFont(font: Partial<Font> | undefined): IStyleData {
+  const isPlain = font?.name === undefined || font.scheme === PLAIN.scheme;
   const color = rgbOf(font?.color);
   const isUnderlined = font?.underline !== undefined && ![false, "none"].includes(font.underline);
   return {
@@ -35,21 +41,23 @@ function gridFont(font: Partial<Font> | undefined): IStyleData {
     ...(font?.italic ? { it: BooleanNumber.TRUE } : {}),
     ...(isUnderlined ? { ul: { s: BooleanNumber.TRUE } } : {}),
     ...(font?.strike ? { st: { s: BooleanNumber.TRUE } } : {}),
-    ...(font?.size === undefined ? {} : { fs: font.size }),
-    ...(font?.name === undefined ? {} : { ff: font.name }),
+    ...(font?.size === undefined || (isPlain && font.size === PLAIN.size) ? {} : { fs: font.size }),
+    ...(font?.name === undefined || isPlain ? {} : { ff: `${font.name}, ${INSTEAD}` }),
     ...(color === undefined ? {} : { cl: { rgb: color } }),
   };
 }
 
 function fileFont({ bl, it, ul, st, fs, ff, cl }: IStyleData): Partial<Font> {
   const argb = argbOf(cl?.rgb || undefined);
+  const name = ff?.split(",")[0]?.trim();
   return {
+    ...PLAIN,
     ...(bl === BooleanNumber.TRUE ? { bold: true } : {}),
     ...(it === BooleanNumber.TRUE ? { italic: true } : {}),
     ...(ul?.s === BooleanNumber.TRUE ? { underline: true } : {}),
     ...(st?.s === BooleanNumber.TRUE ? { strike: true } : {}),
     ...(fs === undefined ? {} : { size: fs }),
-    ...(ff ? { name: ff } : {}),
+    ...(name ? { name, scheme: "none" as const } : {}),
     ...(argb === undefined ? {} : { color: { argb } }),
   };
 }

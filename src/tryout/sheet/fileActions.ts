@@ -38,7 +38,9 @@ export function offerFiles(files: GridFiles, controls: FileControls): void {
     Promise.resolve()
       .then(work)
       .then(say, (thrown: unknown) => {
-        say(thrown instanceof NotAWorkbook ? thrown.message : "That did not work; nothing changed.");
+        say(
+          thrown instanceof NotAWorkbook ? thrown.message : "That did not work; nothing changed."
+        );
         if (!(thrown instanceof NotAWorkbook)) throw thrown;
       });
   };

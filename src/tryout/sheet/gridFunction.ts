@@ -1,9 +1,5 @@
 import type { Ctor } from "@univerjs/core";
-import {
-  ArrayValueObject,
-  BaseFunction,
-  type BaseValueObject,
-} from "@univerjs/preset-sheets-core";
+import { ArrayValueObject, BaseFunction, type BaseValueObject } from "@univerjs/preset-sheets-core";
 import type { StandInHost } from "../host/standInHost";
 import type { GridAnswers } from "./gridAnswers";
 import { argumentOf, gridValue } from "./gridValues";

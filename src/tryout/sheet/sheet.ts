@@ -15,11 +15,18 @@ function part<Kind extends HTMLElement>(id: string): Kind {
   return found as Kind;
 }
 
+/** Below this width, in pixels, the sheet comes first and the guide when it is asked for. */
+const LEAST_FOR_BOTH = 960;
+
 function letGuideBeHidden(): void {
   const [toggle, guide] = [part("toggle"), part("guide")];
+  const show = (isShown: boolean): void => {
+    guide.hidden = !isShown;
+    toggle.setAttribute("aria-expanded", String(isShown));
+  };
+  show(window.innerWidth >= LEAST_FOR_BOTH);
   toggle.addEventListener("click", () => {
-    guide.hidden = !guide.hidden;
-    toggle.setAttribute("aria-expanded", String(!guide.hidden));
+    show(Boolean(guide.hidden));
   });
 }
 

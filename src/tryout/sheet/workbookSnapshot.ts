@@ -67,15 +67,14 @@ function gridSheet(sheet: Worksheet, id: string, names: OwnFunctionNames): Parti
       ...(hidden ? { hd: BooleanNumber.TRUE } : {}),
     };
   }
-  const mergeData = sheet.mergedRegions.map(
-    ({ top, left, bottom, right }): IRange => ({
-      startRow: top - 1,
-      startColumn: left - 1,
-      endRow: bottom - 1,
-      endColumn: right - 1,
-    })
-  );
-  const [view] = sheet.views;
+  const mergeData = sheet.mergedRegions.map(({ top, left, bottom, right }): IRange => ({
+    startRow: top - 1,
+    startColumn: left - 1,
+    endRow: bottom - 1,
+    endColumn: right - 1,
+  }));
+  // A sheet read from a file that says nothing of views has none, whatever its type says.
+  const view = (sheet.views as typeof sheet.views | undefined)?.[0];
   const { xSplit = 0, ySplit = 0 } = view?.state === "frozen" ? view : {};
   return {
     id,

@@ -11,7 +11,8 @@ type Before = (row: number, column: number) => ICellData | undefined;
 
 function addressOf({ row, column, block }: WrittenCell): string {
   const first = cellAddress(row + 1, column + 1);
-  const isOne = !block || (block.startRow === block.endRow && block.startColumn === block.endColumn);
+  const isOne =
+    !block || (block.startRow === block.endRow && block.startColumn === block.endColumn);
   return isOne ? first : `${first}:${cellAddress(block.endRow + 1, block.endColumn + 1)}`;
 }
 

@@ -1,0 +1,319 @@
+import { execFileSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import type { Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { createRequire } from "node:module";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { Workbook } from "@cj-tech-master/excelts";
+import type { AxeResults } from "axe-core";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { serveSheet } from "../../src/tryout/serve/sheetServer";
+import { serial } from "../functions/sheet";
+import { openBrowser, watchedPage } from "./browser";
+
+const root = fileURLToPath(new URL("../../", import.meta.url));
+const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
+const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+
+/** As much of the grid library's own interface as the tests read and steer it by: it draws its cells on a canvas. */
+interface GridRange {
+  activate(): void;
+  getValues(): unknown[][];
+  getFormula(): string;
+  setValues(values: unknown[][]): void;
+  getCellRect(): { x: number; y: number; right: number; bottom: number };
+}
+interface GridSheet {
+  getSheetName(): string;
+  getRange(address: string): GridRange;
+  getDataRange(): GridRange;
+}
+interface GridBook {
+  getSheets(): GridSheet[];
+  getSheetByName(name: string): GridSheet | null;
+  getActiveSheet(): GridSheet;
+  setActiveSheet(sheet: GridSheet): void;
+  create(name: string, rows: number, columns: number): GridSheet;
+}
+type TryOut = typeof globalThis & {
+  tryOut: { grid: { api: { getActiveWorkbook(): GridBook } } };
+};
+
+let browser: Browser;
+let server: Server;
+let page: Page;
+let asked: readonly string[];
+let complaints: readonly string[];
+
+beforeAll(async () => {
+  const webpack = path.join(root, "node_modules", "webpack", "bin", "webpack.js");
+  execFileSync(process.execPath, [webpack, "--env", "sheet"], { cwd: root, stdio: "pipe" });
+  browser = await openBrowser();
+  server = await serveSheet(0);
+  const { port } = server.address() as AddressInfo;
+  const address = `http://127.0.0.1:${String(port)}/`;
+  ({ page, asked, complaints } = await watchedPage(browser, address));
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.goto(address);
+  await page.waitForSelector("body[data-ready]", { timeout: 90_000 });
+}, 300_000);
+afterAll(async () => {
+  await browser.close();
+  server.close();
+});
+
+const values = (sheet: string, address: string): Promise<unknown[][]> =>
+  page.evaluate(
+    ([name = "", cells = ""]) =>
+      (globalThis as TryOut).tryOut.grid.api
+        .getActiveWorkbook()
+        .getSheetByName(name)
+        ?.getRange(cells)
+        .getValues() ?? [],
+    [sheet, address]
+  );
+const cell = async (sheet: string, address: string): Promise<unknown> =>
+  (await values(sheet, address))[0]?.[0];
+
+/** An empty sheet of its own for a test, shown and with its first cell selected. */
+async function newSheet(name: string): Promise<void> {
+  await page.evaluate((called) => {
+    const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+    const sheet = book.create(called, 60, 20);
+    book.setActiveSheet(sheet);
+    sheet.getRange("A1").activate();
+  }, name);
+  await page.waitForTimeout(300);
+}
+
+/** Where a cell lies on the page. */
+function placeOf(
+  address: string
+): Promise<{ x: number; y: number; right: number; bottom: number }> {
+  return page.evaluate((cells) => {
+    const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+    const rect = book.getActiveSheet().getRange(cells).getCellRect();
+    const canvas = document.querySelector("#grid canvas[id^=univer-sheet-main]");
+    const { x = 0, y = 0 } = canvas?.getBoundingClientRect() ?? {};
+    return { x: x + rect.x, y: y + rect.y, right: x + rect.right, bottom: y + rect.bottom };
+  }, address);
+}
+
+async function select(address: string): Promise<void> {
+  const { x, y } = await placeOf(address);
+  await page.mouse.click(x + 6, y + 6);
+  await page.waitForTimeout(200);
+}
+
+/** Selects a cell that may lie beyond what is seen. */
+async function goTo(address: string): Promise<void> {
+  await page.evaluate((cells) => {
+    const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+    book.getActiveSheet().getRange(cells).activate();
+  }, address);
+  await page.waitForTimeout(200);
+}
+
+async function type(address: string, text: string): Promise<void> {
+  await select(address);
+  await page.keyboard.type(text);
+  await page.keyboard.press("Enter");
+}
+
+const status = (): Promise<string> =>
+  page
+    .locator("#cell-status")
+    .textContent()
+    .then((text) => text ?? "");
+
+async function sheetFile(): Promise<Buffer> {
+  const workbook = new Workbook();
+  const sheet = workbook.addWorksheet("Mine");
+  sheet.getCell("A1").value = 2023;
+  sheet.getCell("B1").value = "ME";
+  sheet.getCell("C1").value = { formula: "_xldudf_EXT_DUE(A1,B1)", result: 0 };
+  sheet.getCell("C2").value = { formula: "_xlfn.CONCAT(A1,B1)", result: "" };
+  sheet.getCell("A3").value = "bold";
+  sheet.getCell("A3").font = { bold: true };
+  return Buffer.from((await workbook.xlsx.writeBuffer()) as unknown as ArrayBuffer);
+}
+
+describe("the try-out sheet", () => {
+  it("opens the sample season with every cell answered", async () => {
+    await expect.poll(() => cell("Season", "B7"), { timeout: 30_000 }).toBe(26);
+    const shown = await page.evaluate(() =>
+      (globalThis as TryOut).tryOut.grid.api
+        .getActiveWorkbook()
+        .getSheets()
+        .map((sheet) => [sheet.getSheetName(), sheet.getDataRange().getValues()] as const)
+    );
+    expect(shown.map(([name]) => name)).toEqual(
+      expect.arrayContaining(["Read me", "Clients", "Season", "Request", "What if", "Rules"])
+    );
+    const isError = (value: unknown) => typeof value === "string" && /^#[A-Z/0]+[!?]?$/.test(value);
+    const errors = shown.flatMap(([name, rows]) =>
+      rows
+        .flat()
+        .filter(isError)
+        .map((value) => `${name} ${String(value)}`)
+    );
+    expect(errors).toEqual([]);
+    // the answers that the workbook library gives to the same formulas, in test/tryout/seasonWorkbook.test.ts and by npm start
+    await expect
+      .poll(() => values("Season", "A4:B9"), { timeout: 20_000 })
+      .toEqual([
+        ["not asked", 5],
+        ["waiting", 1],
+        ["rejected", 0],
+        ["extended", 26],
+        ["filed", 11],
+        ["missed", 4],
+      ]);
+  });
+
+  it("answers a formula that is typed, shown as the date it is", async () => {
+    await newSheet("Typed");
+    await type("B2", '=EXT.DUE(2023,"ME")');
+    await expect.poll(() => cell("Typed", "B2")).toBe("2024-04-17");
+  });
+
+  it("offers our functions while one is typed, and explains its arguments", async () => {
+    await newSheet("Hints");
+    await page.keyboard.type("=EXT.STA");
+    await expect
+      .poll(() => page.getByText("EXT.STAGE", { exact: true }).count())
+      .toBeGreaterThan(0);
+    await page.keyboard.type("GE(");
+    await expect.poll(() => page.getByText("askedOn", { exact: false }).count()).toBeGreaterThan(0);
+    await page.keyboard.press("Escape");
+    await page.keyboard.press("Escape");
+  });
+
+  it("fills a formula down by its handle", async () => {
+    await newSheet("Filled");
+    await page.evaluate(() => {
+      const sheet = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook().getActiveSheet();
+      sheet.getRange("A1:A4").setValues([[2022], [2023], [2024], [2025]]);
+    });
+    await type("B1", "=EXT.EXTENDED(A1)");
+    await select("B1");
+    const rect = await placeOf("B1");
+    await page.mouse.move(rect.right, rect.bottom);
+    await page.mouse.down();
+    await page.mouse.move(rect.right - 20, rect.bottom + 30, { steps: 4 });
+    await page.mouse.move(rect.right - 20, rect.bottom + 65, { steps: 4 });
+    await page.mouse.up();
+    await expect
+      .poll(() => values("Filled", "B1:B4"))
+      .toEqual([["2023-10-16"], ["2024-10-15"], ["2025-10-15"], ["2026-10-15"]]);
+  });
+
+  it("fills the cells beside and below, and says which one is in the way", async () => {
+    await newSheet("Spilled");
+    await type("A1", "=EXT.LINES(20000,15000,3000)");
+    await expect.poll(() => cell("Spilled", "B4")).toMatch(/^Balance due/);
+    await type("F1", "=EXT.LINES(20000,15000,3000)");
+    await expect.poll(() => cell("Spilled", "F4")).toBe("6");
+    await type("H3", "taken");
+    await expect.poll(() => cell("Spilled", "F1")).toBe("#SPILL!");
+    await select("F1");
+    await expect.poll(status).toMatch(/^F1 #SPILL! .*H3 is in the way\.$/);
+  });
+
+  it("shows the sentence of an error at its cell, in a column at its own row", async () => {
+    await newSheet("Wrong");
+    await type("A1", '=EXT.DUE("soon")');
+    await select("A1");
+    await expect.poll(status).toMatch(/^A1 #VALUE! taxYear: "soon" is not a tax year; give a year/);
+    await page.evaluate(() => {
+      const sheet = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook().getActiveSheet();
+      sheet.getRange("C1:C2").setValues([[2025], [2099]]);
+    });
+    await type("D1", "=EXT.DUE(C1:C2)");
+    await expect.poll(() => cell("Wrong", "D2")).toBe("#N/A");
+    await select("D2");
+    await expect.poll(status).toMatch(/^D2 #N\/A .*2099/);
+  });
+
+  it("lets the guide work on the sheet", async () => {
+    await page.getByRole("button", { name: "Build a client list" }).click();
+    await expect.poll(() => cell("Extension clients", "P4")).toBe("2026-04-15");
+    expect(await cell("Extension clients", "T4")).toBe("67.12");
+    await goTo("T4");
+    await page.getByRole("button", { name: "Show the working of the selected cell" }).click();
+    await expect.poll(() => cell("Working T4", "A3")).toBe("What");
+    await expect.poll(() => cell("Working T4", "A4")).toMatch(/^Failure to pay: cause presumed/);
+  });
+
+  it("says so when a file is no workbook, and leaves the sheet as it was", async () => {
+    await page
+      .locator("#file")
+      .setInputFiles({ name: "notes.xlsx", mimeType: KIND, buffer: Buffer.from("only text") });
+    await expect
+      .poll(() => page.locator("#file-status").textContent())
+      .toBe("notes.xlsx is not an .xlsx workbook.");
+    expect(await cell("Typed", "B2")).toBe("2024-04-17");
+  });
+
+  it("opens a file from disk, its formulas spelled as typed, and saves it as Excel stores it", async () => {
+    await page
+      .locator("#file")
+      .setInputFiles({ name: "mine.xlsx", mimeType: KIND, buffer: await sheetFile() });
+    await expect.poll(() => cell("Mine", "C1")).toBe("2024-04-17");
+    const formula = await page.evaluate(() =>
+      (globalThis as TryOut).tryOut.grid.api
+        .getActiveWorkbook()
+        .getActiveSheet()
+        .getRange("C1")
+        .getFormula()
+    );
+    expect(formula).toBe("=EXT.DUE(A1,B1)");
+    expect(await cell("Mine", "C2")).toBe("2023ME");
+    await type("D1", "=EXT.LINES(20000,15000,3000)");
+    await expect.poll(() => cell("Mine", "F4")).toBe("5,000");
+    const saving = page.waitForEvent("download");
+    await page.locator("#save").click();
+    const saved = await saving;
+    expect(saved.suggestedFilename()).toBe("mine.copy.xlsx");
+    const workbook = new Workbook();
+    await workbook.xlsx.load(readFileSync(await saved.path()));
+    const sheet = workbook.getWorksheet("Mine");
+    expect(sheet?.getCell("C1").formula).toBe("_xldudf_EXT_DUE(A1,B1)");
+    expect(sheet?.getCell("C1").result).toEqual(expect.anything());
+    const result = sheet?.getCell("C1").result;
+    expect(result instanceof Date ? serial(result.toISOString().slice(0, 10)) : result).toBe(
+      serial("2024-04-17")
+    );
+    expect(sheet?.getCell("F4").value).toBe(5000);
+    expect(sheet?.getCell("A3").font?.bold).toBe(true);
+  });
+
+  it("goes back to the sample", async () => {
+    await page.locator("#sample").click();
+    await expect.poll(() => cell("Season", "B7"), { timeout: 20_000 }).toBe(26);
+  });
+
+  it("is open to all readers but for the grid, which is a canvas of the library's own", async () => {
+    await page.evaluate(axe);
+    const results = await page.evaluate(() =>
+      (globalThis as unknown as { axe: { run(where: object): Promise<AxeResults> } }).axe.run({
+        exclude: [["#grid"]],
+      })
+    );
+    const faults = results.violations.map(
+      ({ id, nodes }) =>
+        `${id}: ${nodes
+          .map(({ html }) => html)
+          .join(" ")
+          .slice(0, 300)}`
+    );
+    expect(faults).toEqual([]);
+  });
+
+  it("has asked for nothing beyond this machine and complained of nothing", () => {
+    expect(asked).toEqual([]);
+    expect(complaints).toEqual([]);
+  });
+});
