@@ -97,9 +97,10 @@ describe("the server for Excel", () => {
       path.join(folder, name)
     ) as [string, string, string];
     await generateCertificates(authority, certificate, key, 1);
-    const [ca, cert, secret] = [authority, certificate, key].map((file) => readFileSync(file));
+    const ca = readFileSync(authority);
+    const served = { cert: readFileSync(certificate), key: readFileSync(key) };
     rmSync(folder, { recursive: true });
-    const server = await serveAddIn(0, { cert: cert ?? "", key: secret ?? "" });
+    const server = await serveAddIn(0, served);
     servers.push(server);
     const asked = (file: string, method = "GET") =>
       new Promise<{ status: number | undefined; headers: NodeJS.Dict<string | string[]> }>(
