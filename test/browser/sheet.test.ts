@@ -1,10 +1,7 @@
-import { execFileSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import type { Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { createRequire } from "node:module";
-import path from "node:path";
-import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
 import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
@@ -13,7 +10,6 @@ import { serveSheet } from "../../src/tryout/serve/sheetServer";
 import { serial } from "../functions/sheet";
 import { openBrowser, watchedPage } from "./browser";
 
-const root = fileURLToPath(new URL("../../", import.meta.url));
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 
@@ -48,8 +44,6 @@ let asked: readonly string[];
 let complaints: readonly string[];
 
 beforeAll(async () => {
-  const webpack = path.join(root, "node_modules", "webpack", "bin", "webpack.js");
-  execFileSync(process.execPath, [webpack, "--env", "sheet"], { cwd: root, stdio: "pipe" });
   browser = await openBrowser();
   server = await serveSheet(0);
   const { port } = server.address() as AddressInfo;

@@ -1,0 +1,175 @@
+import { readFileSync } from "node:fs";
+import type { Server } from "node:http";
+import type { AddressInfo } from "node:net";
+import { getCellDisplayText, Workbook } from "@cj-tech-master/excelts";
+import { installChartSupport } from "@cj-tech-master/excelts/chart";
+import { strFromU8, unzipSync } from "fflate";
+import type { Browser, Page } from "playwright-core";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { hostOfBuiltAddIn } from "../../src/tryout/host/builtAddIn";
+import { seasonWorkbook } from "../../src/tryout/season/seasonWorkbook";
+import { serveSheet } from "../../src/tryout/serve/sheetServer";
+import { recalculateWorkbook } from "../../src/tryout/workbook/workbook";
+import { openBrowser, watchedPage } from "./browser";
+
+type Grid = typeof globalThis & {
+  tryOut: {
+    grid: {
+      api: {
+        getActiveWorkbook(): {
+          getSheetByName(name: string): {
+            getRange(address: string): { getValue(): unknown; setValue(value: unknown): void };
+            insertRows(row: number, count: number): void;
+          };
+        };
+      };
+    };
+  };
+};
+
+let browser: Browser;
+let server: Server;
+let page: Page;
+let asked: readonly string[];
+let complaints: readonly string[];
+
+beforeAll(async () => {
+  browser = await openBrowser();
+  server = await serveSheet(0);
+  const { port } = server.address() as AddressInfo;
+  const address = `http://127.0.0.1:${port}/`;
+  ({ page, asked, complaints } = await watchedPage(browser, address));
+  await page.setViewportSize({ width: 1280, height: 800 });
+  await page.goto(address);
+  await page.waitForSelector("body[data-ready]", { timeout: 90_000 });
+}, 120_000);
+afterAll(async () => {
+  await browser.close();
+  server.close();
+});
+
+const cell = (sheet: string, address: string): Promise<unknown> =>
+  page.evaluate(
+    ([name = "", place = ""]) =>
+      (globalThis as Grid).tryOut.grid.api
+        .getActiveWorkbook()
+        .getSheetByName(name)
+        .getRange(place)
+        .getValue(),
+    [sheet, address]
+  );
+
+async function savedFile(): Promise<Buffer> {
+  const [saving] = await Promise.all([
+    page.waitForEvent("download"),
+    page.getByRole("button", { name: "Save a copy" }).click(),
+  ]);
+  return readFileSync(await saving.path());
+}
+
+async function shown(bytes: Uint8Array): Promise<Map<string, string>> {
+  installChartSupport();
+  const workbook = new Workbook();
+  await workbook.xlsx.load(bytes);
+  const texts = new Map<string, string>();
+  for (const sheet of workbook.worksheets) {
+    sheet.eachRow((row) => {
+      row.eachCell((one) => {
+        const text = getCellDisplayText(one);
+        if (text !== "" || one.formula)
+          texts.set(`${sheet.name}!${one.address}`, `${text} ${one.formula ?? ""}`);
+      });
+    });
+  }
+  return texts;
+}
+
+describe("a saved copy of the sample", () => {
+  it("shows in every cell what the workbook library calculates without the grid", async () => {
+    await expect.poll(() => cell("Season", "B7"), { timeout: 30_000 }).toBe(26);
+    const copy = await savedFile();
+    const { bytes } = await recalculateWorkbook(seasonWorkbook(), hostOfBuiltAddIn("null"));
+    const [saved, calculated] = [await shown(copy), await shown(bytes)];
+    expect(calculated.size).toBeGreaterThan(3000);
+    const others = [...calculated].filter(([place, text]) => saved.get(place) !== text);
+    expect(others).toEqual([]);
+    expect([...saved.keys()].filter((place) => !calculated.has(place))).toEqual([]);
+  });
+
+  it("keeps the chart and the drop-down lists, which the grid does not show", async () => {
+    const parts = unzipSync(await savedFile());
+    expect(
+      Object.keys(parts).filter((name) => /^xl\/charts\/chart\d+\.xml$/.test(name))
+    ).toHaveLength(1);
+    const sheets = Object.entries(parts).filter(([name]) => name.startsWith("xl/worksheets/sheet"));
+    expect(sheets.some(([, part]) => strFromU8(part).includes("<dataValidation "))).toBe(true);
+  });
+
+  it("opens again from disk with the same answers", async () => {
+    const copy = await savedFile();
+    const mimeType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
+    await page.locator("#file").setInputFiles({ name: "again.xlsx", mimeType, buffer: copy });
+    await expect.poll(() => page.locator("#file-status").textContent()).toBe("again.xlsx is open.");
+    await expect.poll(() => cell("Season", "B7"), { timeout: 30_000 }).toBe(26);
+  });
+
+  it("holds only what is shown once rows have moved, formulas moved with them", async () => {
+    await page.evaluate(() => {
+      (globalThis as Grid).tryOut.grid.api
+        .getActiveWorkbook()
+        .getSheetByName("Clients")
+        .insertRows(5, 1);
+    });
+    await expect.poll(() => cell("Clients", "A7")).toBe("Bracken");
+    const copy = await savedFile();
+    expect(Object.keys(unzipSync(copy)).filter((name) => name.includes("chart"))).toEqual([]);
+    const texts = await shown(copy);
+    expect(texts.get("Clients!V2")).toBe("3,250.00 _xldudf_EXT_SHORTFALL(E2:E49,F2:F49)");
+  });
+});
+
+describe("a file dropped on the page", () => {
+  it("is opened, or refused in a sentence", async () => {
+    const drop = (name: string, content: string) =>
+      page.evaluate(
+        ([called = "", text = ""]) => {
+          const data = new DataTransfer();
+          data.items.add(new File([text], called));
+          const where = document.getElementById("grid");
+          where?.dispatchEvent(
+            new DragEvent("drop", { dataTransfer: data, bubbles: true, cancelable: true })
+          );
+        },
+        [name, content]
+      );
+    await drop("letter.xlsx", "not a workbook");
+    await expect
+      .poll(() => page.locator("#file-status").textContent())
+      .toBe("letter.xlsx is not an .xlsx workbook.");
+    expect(await cell("Clients", "A7")).toBe("Bracken");
+  });
+});
+
+describe("the guide beside the sheet", () => {
+  it("makes way for the sheet and comes back", async () => {
+    const toggle = page.getByRole("button", { name: "Guide", exact: true });
+    await toggle.click();
+    expect(await page.locator("#guide").isVisible()).toBe(false);
+    expect(await toggle.getAttribute("aria-expanded")).toBe("false");
+    await toggle.click();
+    expect(await page.locator("#guide").isVisible()).toBe(true);
+  });
+
+  it("is closed at first where there is no room for both, and nothing is cut off", async () => {
+    await page.setViewportSize({ width: 800, height: 700 });
+    await page.reload();
+    await page.waitForSelector("body[data-ready]", { timeout: 90_000 });
+    expect(await page.locator("#guide").isVisible()).toBe(false);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBe(800);
+  });
+});
+
+it("has asked for nothing beyond this machine and complained of nothing", () => {
+  expect(asked).toEqual([]);
+  expect(complaints).toEqual([]);
+});
