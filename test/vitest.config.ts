@@ -10,7 +10,9 @@ export default defineConfig({
     setupFiles: ["test/customFunctionsRuntime.ts"],
     // The modules hold no state that a test could leave behind but caches; loading them once spares most of the time.
     isolate: false,
-    testTimeout: 60_000,
+    // A page on a loaded machine answers when it can: what is waited for is the answer, not a time.
+    expect: { poll: { timeout: 30_000, interval: 100 } },
+    testTimeout: 120_000,
     hookTimeout: 120_000,
     benchmark: { include: ["test/bench/**/*.bench.ts"] },
     coverage: {

@@ -110,10 +110,24 @@ async function goTo(address: string): Promise<void> {
   await page.waitForTimeout(200);
 }
 
+/** Types into a cell, once more where the grid was not listening yet. */
 async function type(address: string, text: string): Promise<void> {
-  await select(address);
-  await page.keyboard.type(text);
-  await page.keyboard.press("Enter");
+  await expect
+    .poll(
+      async () => {
+        await select(address);
+        await page.keyboard.type(text);
+        await page.keyboard.press("Enter");
+        await page.waitForTimeout(500);
+        return page.evaluate((cells) => {
+          const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+          const range = book.getActiveSheet().getRange(cells);
+          return range.getFormula() !== "" || range.getValues()[0]?.[0] !== null;
+        }, address);
+      },
+      { interval: 1_000 }
+    )
+    .toBe(true);
 }
 
 const status = (): Promise<string> =>
