@@ -21,3 +21,16 @@ export function singleRow(
 ): unknown[][][] {
   return Object.values(columns).map((cells) => [cells[row] ?? []]);
 }
+
+/** The same clients as a list with a header, the way ROSTER takes it. */
+export function clientList(rows: number): unknown[][] {
+  const { taxYear, totalTax, paidOnTime, state, filedOn } = clientColumns(rows);
+  const header = ["Client", "Tax year", "Total tax", "Payments", "State", "Planned on", "Asked on"];
+  const columns = [taxYear, totalTax, paidOnTime, state, filedOn];
+  const client = (row: number): unknown[] => [
+    `client ${String(row)}`,
+    ...columns.map((column) => column[row]?.[0]),
+    "",
+  ];
+  return [header, ...Array.from({ length: rows }, (_, row) => client(row))];
+}

@@ -3,7 +3,7 @@ import { charges } from "../../src/functions/charges";
 import { due } from "../../src/functions/dueDates";
 import { interest } from "../../src/functions/interest";
 import { roster } from "../../src/functions/roster";
-import { clientColumns, singleRow } from "./columns";
+import { clientColumns, clientList, singleRow } from "./columns";
 
 const ROWS = 10_000;
 const columns = clientColumns(ROWS);
@@ -38,18 +38,7 @@ describe(`INTEREST, ${String(ROWS)} rows, by length of the span`, () => {
 });
 
 const LIST = 5_000;
-const list = [
-  ["Client", "Tax year", "Total tax", "Payments", "State", "Planned on", "Asked on"],
-  ...Array.from({ length: LIST }, (_, row) => [
-    `client ${String(row)}`,
-    taxYear[row]?.[0],
-    totalTax[row]?.[0],
-    paidOnTime[row]?.[0],
-    state[row]?.[0],
-    filedOn[row]?.[0],
-    "",
-  ]),
-];
+const list = clientList(LIST);
 
 describe(`ROSTER, ${String(LIST)} clients`, () => {
   bench("the whole list in one formula", () => {

@@ -1,0 +1,120 @@
+import {
+  cpSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  symlinkSync,
+  writeFileSync,
+} from "node:fs";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { fileURLToPath } from "node:url";
+import { format, resolveConfig } from "prettier";
+import { createVitest, type Vitest } from "vitest/node";
+
+const project = fileURLToPath(new URL("../..", import.meta.url));
+const COPIED = ["src", "rules", "test", "package.json", "tsconfig.json"];
+/** The tests that a change of the rules is tried on. */
+const TRIED = ["test/rules", "test/calculation", "test/functions", "test/secondOpinion"];
+/** Tests of the built add-in, which would need a build for each change. */
+const OF_THE_BUILD = /builtAddIn/;
+const OF_RANDOM_CASES = /fast-check/;
+
+async function tests(root: string, bail: number): Promise<Vitest> {
+  const config = path.join(root, "test", "vitest.config.ts");
+  const quiet = { watch: false, maxWorkers: 1, globalSetup: [], reporters: [{}] };
+  const find = /^fast-check$/;
+  const replacement = path.join(root, "test", "soak", "withoutRandomCases.ts");
+  const vitest = await createVitest(
+    "test",
+    { root, config, bail, ...quiet },
+    { resolve: { alias: [{ find, replacement }] } }
+  );
+  await vitest.standalone();
+  return vitest;
+}
+
+async function failingFiles(
+  vitest: Vitest,
+  isRun: (file: string) => boolean
+): Promise<readonly string[]> {
+  const all = await vitest.globTestSpecifications(TRIED.map((part) => `${part}/`));
+  const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
+    all.filter(({ moduleId }) => isRun(moduleId))
+  );
+  if (testModules.length === 0)
+    throw new RangeError(`No test was run: ${String(unhandledErrors[0])}`);
+  return testModules.filter((file) => file.state() === "failed").map(({ moduleId }) => moduleId);
+}
+
+/** A copy of the project in a temporary folder, whose rules are changed and whose tests are run. */
+export class ChangedRules {
+  private constructor(
+    private readonly folder: string,
+    private readonly whole: Vitest,
+    private readonly untilOneFails: Vitest
+  ) {}
+
+  private leftOut: readonly string[] = [];
+
+  /** Copies the project, and leaves out the tests that fail for want of their random cases. */
+  static async begin(): Promise<ChangedRules> {
+    const folder = mkdtempSync(path.join(tmpdir(), "changed-rules-"));
+    for (const part of COPIED)
+      cpSync(path.join(project, part), path.join(folder, part), { recursive: true });
+    symlinkSync(path.join(project, "node_modules"), path.join(folder, "node_modules"), "junction");
+    const whole = await tests(folder, 0);
+    const rules = new ChangedRules(folder, whole, await tests(folder, 1));
+    for (const name of rules.tables) await rules.write(name, rules.table(name));
+    const failing = await rules.failing();
+    const wrong = failing.filter((file) => !OF_RANDOM_CASES.test(readFileSync(file, "utf8")));
+    if (wrong.length > 0)
+      throw new Error(`Tests fail before anything is changed: ${wrong.join(", ")}`);
+    rules.leftOut = failing;
+    return rules;
+  }
+
+  /** The tables, by the names of their files. */
+  get tables(): readonly string[] {
+    return readdirSync(path.join(this.folder, "rules"))
+      .filter((name) => name.endsWith(".json") && name !== "sources.json")
+      .sort();
+  }
+
+  /** The content of a table as the project has it. */
+  table(name: string): unknown {
+    return JSON.parse(readFileSync(path.join(project, "rules", name), "utf8"));
+  }
+
+  /** Writes a table into the copy. */
+  async write(name: string, content: unknown): Promise<void> {
+    const file = path.join(this.folder, "rules", name);
+    const style = await resolveConfig(file);
+    writeFileSync(
+      file,
+      await format(JSON.stringify(content, null, 2), { ...style, filepath: file })
+    );
+    for (const vitest of [this.whole, this.untilOneFails]) vitest.invalidateFile(file);
+  }
+
+  /** Runs every test, and answers the files in which one fails. */
+  failing(): Promise<readonly string[]> {
+    return failingFiles(
+      this.whole,
+      (file) => !this.leftOut.includes(file) && !OF_THE_BUILD.test(readFileSync(file, "utf8"))
+    );
+  }
+
+  /** Runs the tests of some files until one fails, and tells whether none does. */
+  async passes(files: readonly string[]): Promise<boolean> {
+    const failing = await failingFiles(this.untilOneFails, (file) => files.includes(file));
+    return failing.length === 0;
+  }
+
+  /** Ends the runs and takes the copy away. */
+  async end(): Promise<void> {
+    await Promise.all([this.whole.close(), this.untilOneFails.close()]);
+    rmSync(this.folder, { recursive: true, force: true });
+  }
+}

@@ -1,0 +1,84 @@
+import "../customFunctionsRuntime";
+import { setFlagsFromString } from "node:v8";
+import { runInNewContext } from "node:vm";
+import { charges } from "../../src/functions/charges";
+import { due } from "../../src/functions/dueDates";
+import { interest } from "../../src/functions/interest";
+import { shortfall } from "../../src/functions/request";
+import { roster } from "../../src/functions/roster";
+import { incomeTax } from "../../src/functions/taxes";
+import { clientColumns, clientList } from "../bench/columns";
+
+const ROWS = [1_000, 5_000, 10_000, 50_000];
+const TRIES = 3;
+/** How much more a row may cost among the most rows than among five thousand, when the machine is quiet. */
+const MOST_GROWTH = 2;
+const MEGABYTE = 2 ** 20;
+
+setFlagsFromString("--expose-gc");
+const collectGarbage = runInNewContext("gc") as () => void;
+
+function say(line: string): void {
+  process.stdout.write(`${line}\n`);
+}
+
+function heldMemory(): number {
+  collectGarbage();
+  return process.memoryUsage().heapUsed;
+}
+
+/** The calls that are measured, each over a list of so many clients. */
+function callsOver(rows: number): Readonly<Record<string, () => unknown>> {
+  const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state } = clientColumns(rows);
+  const from = taxYear.map(() => ["2025-04-15"]);
+  const status = taxYear.map(() => ["single"]);
+  const list = clientList(rows);
+  return {
+    DUE: () => due(taxYear, state),
+    SHORTFALL: () => shortfall(totalTax, paidOnTime),
+    INTEREST: () => interest(totalTax, from, paidOn),
+    INCOMETAX: () => incomeTax(taxYear, status, totalTax),
+    CHARGES: () => charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state),
+    ROSTER: () => roster(list, 2025, "2026-05-01", "latest"),
+  };
+}
+
+/** The shortest of a few tries, in milliseconds, and what the answer and its traces hold, in bytes. */
+function measured(call: () => unknown): { readonly time: number; readonly held: number } {
+  const times: number[] = [];
+  const before = heldMemory();
+  let answer: unknown;
+  for (let count = 0; count < TRIES; count++) {
+    const begun = performance.now();
+    answer = call();
+    times.push(performance.now() - begun);
+  }
+  const held = heldMemory() - before;
+  if (answer === undefined) throw new RangeError("no answer");
+  return { time: Math.min(...times), held };
+}
+
+for (const call of Object.values(callsOver(ROWS[0] ?? 0))) measured(call);
+const perRow = new Map<string, number[]>();
+const cells = new Map<string, string[]>();
+for (const rows of ROWS)
+  for (const [name, call] of Object.entries(callsOver(rows))) {
+    const { time, held } = measured(call);
+    const micros = (time / rows) * 1000;
+    perRow.set(name, [...(perRow.get(name) ?? []), micros]);
+    const cell = `${time.toFixed(0)} ms, ${micros.toFixed(1)} µs a row, ${(held / MEGABYTE).toFixed(1)} MB`;
+    cells.set(name, [...(cells.get(name) ?? []), cell]);
+  }
+
+say(`| function | ${ROWS.map((rows) => `${rows.toLocaleString("en-US")} rows`).join(" | ")} |`);
+say(`| --- |${" --- |".repeat(ROWS.length)}`);
+for (const [name, line] of cells) say(`| \`${name}\` | ${line.join(" | ")} |`);
+say(`Most memory of the process: ${(process.resourceUsage().maxRSS / 1024).toFixed(0)} MB.`);
+
+for (const [name, micros] of perRow) {
+  const growth = (micros.at(-1) ?? 0) / (micros[1] ?? 1);
+  if (growth > MOST_GROWTH) {
+    say(`${name}: a row costs ${growth.toFixed(1)} times as much among the most rows.`);
+    process.exitCode = 1;
+  }
+}

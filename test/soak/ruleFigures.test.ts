@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { rulesFiles } from "../rules/rulesFiles";
+import { ruleFigures, withAllChanges } from "./ruleFigures";
+
+const changesOf = (content: unknown) =>
+  ruleFigures(content).map(({ place, was, becomes }) => [place, was, becomes]);
+
+describe("the figures of a rules file", () => {
+  it("are each changed a little", () => {
+    const file = {
+      knownThrough: "2026-12-31",
+      values: [
+        { from: "2024-03-01", rate: "0.005", least: "525", most: "9", month: 12, isKept: true },
+        { dueDay: "12-31", postponedTo: "2024-02-28", share: "0.99", acts: ["return", "payment"] },
+        { acts: ["payment"], name: "Arbor Day" },
+      ],
+    };
+    expect(changesOf(file)).toEqual([
+      ["knownThrough", "2026-12-31", "2026-12-30"],
+      ["values[0].from", "2024-03-01", "2024-02-29"],
+      ["values[0].rate", "0.005", "0.006"],
+      ["values[0].least", "525", "526"],
+      ["values[0].most", "9", "10"],
+      ["values[0].month", 12, 11],
+      ["values[0].isKept", true, false],
+      ["values[1].dueDay", "12-31", "01-01"],
+      ["values[1].postponedTo", "2024-02-28", "2024-02-29"],
+      ["values[1].share", "0.99", "1.00"],
+      ["values[1].acts[0]", "return", "payment"],
+      ["values[1].acts[1]", "payment", "return"],
+      ["values[2].acts[0]", "payment", "return"],
+      ["values[2].name", "Arbor Day", "Arbor Day x"],
+    ]);
+  });
+
+  it("are not what is said of them", () => {
+    const source = { document: "usc-26", at: "6651" };
+    expect(changesOf({ id: "a", title: "b", units: { rate: "c" }, values: [{ source }] })).toEqual(
+      []
+    );
+  });
+
+  it("are changed one at a time, or all at once, and the file itself stays", () => {
+    const file = { values: [{ rate: "0.05" }, { rate: "0.06" }] };
+    const figures = ruleFigures(file);
+    expect(figures.map(({ changed }) => changed)).toEqual([
+      { values: [{ rate: "0.06" }, { rate: "0.06" }] },
+      { values: [{ rate: "0.05" }, { rate: "0.07" }] },
+    ]);
+    expect(withAllChanges(file, figures)).toEqual({ values: [{ rate: "0.06" }, { rate: "0.07" }] });
+    expect(file).toEqual({ values: [{ rate: "0.05" }, { rate: "0.06" }] });
+  });
+
+  it.each(rulesFiles.filter(({ name }) => name !== "sources.json"))(
+    "are found in $name",
+    ({ content }) => {
+      expect(ruleFigures(content).length).toBeGreaterThan(1);
+    }
+  );
+});
