@@ -1,4 +1,4 @@
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
@@ -58,6 +58,41 @@ class FinishedMetadataPlugin {
   }
 }
 
+/** Lays the licenses of the packages in a script beside it, word for word, as they ask of every copy. */
+class LicensesPlugin {
+  apply(compiler) {
+    compiler.hooks.thisCompilation.tap("LicensesPlugin", (compilation) => {
+      const stage = webpack.Compilation.PROCESS_ASSETS_STAGE_REPORT;
+      compilation.hooks.processAssets.tap({ name: "LicensesPlugin", stage }, () => {
+        for (const chunk of compilation.chunks) {
+          const packages = packagesOf(compilation.chunkGraph.getChunkModules(chunk));
+          if (packages.size === 0) continue;
+          const text = [...packages.keys()].toSorted().map((name) => packages.get(name));
+          const source = new webpack.sources.RawSource(text.join("\n"));
+          // The name that the first line of a script points to; what stands there by then are the notices of its comments alone.
+          const file = `${chunk.name}.js.LICENSE.txt`;
+          if (compilation.getAsset(file)) compilation.updateAsset(file, source);
+          else compilation.emitAsset(file, source);
+        }
+      });
+    });
+  }
+}
+
+/** The packages among modules: by name, the license of each under a heading. */
+function packagesOf(modules) {
+  const found = new Map();
+  for (const { resourceResolveData } of modules.flatMap((one) => one.modules ?? one)) {
+    const { descriptionFileRoot: folder, descriptionFileData: told } = resourceResolveData ?? {};
+    if (!folder?.includes("node_modules")) continue;
+    const license = readdirSync(folder).find((file) => /^licen[cs]e/i.test(file));
+    if (license === undefined) throw new Error(`The package ${told.name} comes without a license.`);
+    const text = readFileSync(path.join(folder, license), "utf8").trim();
+    found.set(told.name, `${told.name} ${told.version} (${told.license})\n\n${text}\n`);
+  }
+  return found;
+}
+
 /** What both halves of the build have in common. */
 const common = {
   mode: "production",
@@ -69,7 +104,9 @@ const common = {
     filename: "[name].js",
     assetModuleFilename: "icons/[name][ext]",
   },
-  resolve: { extensions: [".ts", ".js"] },
+  // Modules are numbered by their paths: those within the project stay the same wherever it lies and whatever is linked into it.
+  resolve: { extensions: [".ts", ".js"], symlinks: false },
+  resolveLoader: { symlinks: false },
   module: {
     rules: [
       {
@@ -97,6 +134,7 @@ const functions = {
   plugins: [
     new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrapperFiles }),
     new FinishedMetadataPlugin(),
+    new LicensesPlugin(),
   ],
 };
 
@@ -111,6 +149,8 @@ const addin = {
     outside: path.join(root, "src", "addin", "outside.ts"),
     addin: path.join(root, "src", "addin", "addin.ts"),
   },
+  // Style sheet and icons lie beside the page; without this the script would ask the page for its address to find them.
+  output: { ...common.output, publicPath: "" },
   plugins: [
     new HtmlWebpackPlugin({
       filename: "addin.html",
@@ -118,6 +158,7 @@ const addin = {
       inject: false,
       minify: false,
     }),
+    new LicensesPlugin(),
   ],
 };
 

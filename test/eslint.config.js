@@ -2,6 +2,7 @@ import js from "@eslint/js";
 import importX from "eslint-plugin-import-x";
 import jsdoc from "eslint-plugin-jsdoc";
 import tseslint from "typescript-eslint";
+import { worksheetComment } from "./eslint/worksheetComment.js";
 
 const noInstants = {
   selector: "NewExpression[callee.name='Date']",
@@ -37,13 +38,14 @@ export default tseslint.config(
         {
           publicOnly: true,
           require: { FunctionDeclaration: true, ClassDeclaration: true },
-          contexts: ["TSInterfaceDeclaration", "TSTypeAliasDeclaration"],
+          contexts: ["TSInterfaceDeclaration", "TSTypeAliasDeclaration", "VariableDeclaration"],
         },
       ],
       "jsdoc/check-param-names": "error",
       "max-lines": ["error", { max: 200 }],
     },
   },
+  ...worksheetComment,
   {
     // src/calendar makes the days; the workbook library wants a Date written and gives one back; a second opinion must not borrow ours.
     files: [

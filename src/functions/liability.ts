@@ -85,6 +85,7 @@ export function paymentsTotal(items: unknown[][]): unknown {
  * @param [changes] Rows of label and difference from last year, falls negative: wages, interest, business profit, long-term gain, deductions, children under 17.
  * @returns Whole dollars.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row; `#N/A` where either year's figures are not held.
+ * @see 26 CFR 1.6081-4(b); Form 4868, line 4
  * @example =EXT.PROJECT(2025,"single",8341,60000) is 7,949.00
  */
 export function project(

@@ -27,7 +27,8 @@ export interface Metadata {
   readonly allowErrorForDataTypeAny?: boolean;
 }
 
-const built = (name: string): string =>
+/** The text of a built file. */
+export const built = (name: string): string =>
   readFileSync(new URL(`../../dist/${name}`, import.meta.url), "utf8");
 
 /** The built bundle of the worksheet functions. */

@@ -7,7 +7,11 @@ const HOURS = 3_600_000;
 export default defineConfig({
   test: {
     ...tests.test,
-    include: ["test/secondOpinion/**/*.test.ts", "test/functions/fuzz.test.ts"],
+    include: [
+      "test/secondOpinion/**/*.test.ts",
+      "test/functions/fuzz.test.ts",
+      "test/supply/freshBuild.test.ts",
+    ],
     env: { RUN_LENGTH: "long" },
     fileParallelism: false,
     testTimeout: 2 * HOURS,

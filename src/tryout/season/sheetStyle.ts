@@ -1,9 +1,12 @@
 import type { Cell, CellFormulaValue, Worksheet } from "@cj-tech-master/excelts";
 
-/** Number formats used throughout the sample. */
+/** Number format of days throughout the sample. */
 export const DAY = "yyyy-mm-dd";
+/** That of amounts. */
 export const MONEY = "#,##0.00";
+/** That of rates. */
 export const PERCENT = "0.00%";
+/** That of tax years. */
 export const YEAR = "0";
 
 const HEADING_FILL = "FF1F3A4D";

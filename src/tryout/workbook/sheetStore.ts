@@ -36,8 +36,9 @@ interface Rectangle {
   readonly right: number;
 }
 
-/** Rows below and columns right of the sheet's end, a spill cannot have. */
+/** The sheet's last row; below it a spill cannot reach. */
 export const LAST_ROW = 1_048_576;
+/** The sheet's last column; right of it a spill cannot reach. */
 export const LAST_COLUMN = 16_384;
 
 const BLANK = 0;

@@ -1,0 +1,49 @@
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import webpack from "webpack";
+
+const [, , folder = ".", ...parts] = process.argv;
+
+interface Part extends webpack.Configuration {
+  readonly name: string;
+}
+const { default: configured } = (await import(
+  pathToFileURL(path.join(folder, "webpack.config.js")).href
+)) as { default: () => Part[] };
+
+/** The modules of a chunk, those that were put together into one included. */
+function partsOf(module: webpack.Module): readonly webpack.Module[] {
+  return "modules" in module ? (module.modules as webpack.Module[]) : [module];
+}
+
+/** The package a file belongs to, by its path. */
+function packageOf(file: string): string | undefined {
+  return /.*[\\/]node_modules[\\/]((?:@[^\\/]+[\\/])?[^\\/]+)/.exec(file)?.[1]?.replace("\\", "/");
+}
+
+/** What each script is made of, by its name: the packages among its modules. */
+function packagesByScript({ chunks, chunkGraph }: webpack.Compilation): [string, string[]][] {
+  return [...chunks].map((chunk) => {
+    const files = chunkGraph
+      .getChunkModules(chunk)
+      .flatMap(partsOf)
+      .map((module) => (module as webpack.NormalModule).resource ?? "");
+    const packages = new Set(files.map(packageOf).filter((name) => name !== undefined));
+    return [chunk.name ?? "", [...packages].toSorted()];
+  });
+}
+
+/**
+ * Run in a process of its own, under the time zone and language of its environment: builds the named parts of the add-in in a folder,
+ * nothing taken from a cache, and writes what each script is made of.
+ */
+const compiler = webpack(
+  configured()
+    .filter(({ name }) => parts.includes(name))
+    .map((part) => ({ ...part, cache: false }))
+);
+compiler.run((failed, stats) => {
+  if (failed || !stats || stats.hasErrors()) throw failed ?? new Error(stats?.toString());
+  const scripts = stats.stats.flatMap(({ compilation }) => packagesByScript(compilation));
+  process.stdout.write(JSON.stringify(Object.fromEntries(scripts)));
+});

@@ -1,0 +1,71 @@
+import { fileURLToPath } from "node:url";
+import { describe, expect, it } from "vitest";
+import { isLongRun, tell } from "../soak/runLength";
+import { licensesBeside } from "./carried";
+import { filesOf, freshBuild } from "./freshBuild";
+import { isPartOf, sizeBudget } from "./sizeBudget";
+
+type Files = ReadonlyMap<string, Buffer>;
+
+const AT_HOME = { TZ: "America/Los_Angeles", LANG: "C", LC_ALL: "C" };
+const FAR_AWAY = { TZ: "Pacific/Auckland", LANG: "de_DE.UTF-8", LC_ALL: "de_DE.UTF-8" };
+const OF_FUNCTIONS = [
+  "functions.js",
+  "functions.js.LICENSE.txt",
+  "functions.json",
+  "manifest.xml",
+] as const;
+
+/** Files that are not there on both sides, or not the same byte for byte. */
+function differing(one: Files, other: Files): string[] {
+  const names = new Set([...one.keys(), ...other.keys()]);
+  return [...names].filter((name) => {
+    const [here, there] = [one.get(name), other.get(name)];
+    return !here || !there || !here.equals(there);
+  });
+}
+
+const chosen = (files: Files, names: readonly string[]): Files =>
+  new Map([...files].filter(([name]) => names.includes(name)));
+
+const far = freshBuild(
+  "elsewhere/and much/deeper",
+  isLongRun ? ["functions", "addin"] : ["functions"],
+  FAR_AWAY
+);
+/** What it is held against: a whole second build in the long run, the functions that lie in dist among the tests. */
+const near: Files = isLongRun
+  ? freshBuild("", ["functions", "addin"], AT_HOME).files
+  : chosen(filesOf(fileURLToPath(new URL("../../dist/", import.meta.url))), OF_FUNCTIONS);
+
+describe("a build of the same sources in another folder, time zone and language", () => {
+  it("has the same files, the same in every byte", () => {
+    expect([...far.files.keys()]).toEqual(expect.arrayContaining([...OF_FUNCTIONS]));
+    expect(differing(far.files, near)).toEqual([]);
+    const bytes = [...far.files.values()].reduce((sum, { length }) => sum + length, 0);
+    tell(`Two builds: ${String(far.files.size)} files, ${String(bytes)} bytes, all the same.`);
+  });
+
+  it("would be told from another by a single byte, and by a file too many", () => {
+    const script = far.files.get("functions.js") ?? Buffer.alloc(0);
+    const changed = Buffer.from(script);
+    changed.writeUInt8(script.readUInt8(1000) ^ 1, 1000);
+    expect(differing(near, new Map([...near, ["functions.js", changed]]))).toEqual([
+      "functions.js",
+    ]);
+    expect(differing(near, new Map([...near, ["more.js", changed]]))).toEqual(["more.js"]);
+  });
+
+  it("has no file without a budget", () => {
+    const isWithout = (file: string) => !sizeBudget.some(([part]) => isPartOf(part, file));
+    expect([...far.files.keys()].filter(isWithout)).toEqual([]);
+    expect(["functions.js.map", "more.js"].filter(isWithout)).toHaveLength(2);
+  });
+
+  it.each(isLongRun ? ["functions", "addin"] : ["functions"])(
+    "takes in the packages whose licenses lie beside it, and no others: %s",
+    (script) => {
+      expect(far.packages[script]).toEqual(licensesBeside(script).map(({ name }) => name));
+    }
+  );
+});
