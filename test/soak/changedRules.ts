@@ -40,6 +40,8 @@ async function failingFiles(
   isRun: (file: string) => boolean
 ): Promise<readonly string[]> {
   const all = await vitest.globTestSpecifications(TRIED.map((part) => `${part}/`));
+  // it keeps what earlier runs found, and would tell it again
+  vitest.state.filesMap.clear();
   const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
     all.filter(({ moduleId }) => isRun(moduleId))
   );

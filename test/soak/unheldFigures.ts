@@ -34,9 +34,7 @@ export async function unheldFigures(
   let left = figures;
   while (left.length > 0) {
     await rules.write(name, withAllChanges(content, left));
-    const b = performance.now();
     const failing = await rules.failing();
-    console.log("whole", performance.now() - b, failing.length);
     if (failing.length === 0) break;
     const still = await notHeldBy(failing, rules, name, left);
     if (still.length < left.length) left = still;

@@ -30,12 +30,17 @@ describe("the last day after service in a combat zone", () => {
   });
 
   it("refuses to leave before entering", () => {
-    expect(() => lastDay(2025, "2026-03-02", "2026-03-01")).toThrow(InputError);
+    expect(() => lastDay(2025, "2026-03-02", "2026-03-01")).toThrow(
+      new InputError("left", "2026-03-01 is before the day of entering, 2026-03-02")
+    );
+    expect(() => lastDay(2025, "2026-03-02", "2026-03-02")).not.toThrow();
   });
 
   it("takes the last timely day as day of entering and refuses the next", () => {
     expect(() => lastDay(2025, "2026-04-15", "2026-09-30")).not.toThrow();
-    expect(() => lastDay(2025, "2026-04-16", "2026-09-30")).toThrow(InputError);
+    expect(() => lastDay(2025, "2026-04-16", "2026-09-30")).toThrow(
+      /^entered: 2026-04-16 is after the return was due, 2026-04-15; no day of the filing season/
+    );
     expect(() => lastDay(2022, "2023-04-18", "2023-09-30")).not.toThrow();
     expect(() => lastDay(2022, "2023-04-19", "2023-09-30")).toThrow(InputError);
   });

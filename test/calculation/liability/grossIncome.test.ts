@@ -30,6 +30,15 @@ describe("adjusted gross income", () => {
     ]);
   });
 
+  it("names taxable benefits, and no adjustment that is none", () => {
+    expect(lines("single", { wages: 100, taxableSocialSecurity: 50 })).toEqual([
+      ["Wages", 100],
+      ["Taxable Social Security benefits", 50],
+      ["Total income", 150],
+      ["Adjusted gross income", 150],
+    ]);
+  });
+
   it("counts every kind of income once", () => {
     const each = {
       ...{ wages: 1, interest: 2, ordinaryDividends: 4, retirementDistributions: 8, pensions: 16 },

@@ -30,6 +30,17 @@ describe("a return worked by hand", () => {
     ]);
   });
 
+  it("a single filer with a parent to care for, 2025: $500, section 24(h)(4)", () => {
+    expect(taxes(2025, "single", { wages: 75_750, otherDependents: 1 })).toEqual([
+      ["Income tax", 8_120],
+      ["Less credit for children and other dependents", -500],
+    ]);
+  });
+
+  it("no income at all shows its tax of nothing", () => {
+    expect(taxes(2025, "single", { wages: 0 })).toEqual([["Income tax", 0]]);
+  });
+
   it("a sole proprietor, 2025", () => {
     // half of 14,130: 7,065; 92,935 - 15,750 = 77,185; less 20%, 15,437: 61,748; 5,578.50 + 22% of (61,725 - 48,475) = 8,493.50
     expect(taxes(2025, "single", { businessProfit: 100_000 })).toEqual([

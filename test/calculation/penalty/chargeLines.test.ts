@@ -57,6 +57,18 @@ describe("the working of the charges", () => {
     ]);
   });
 
+  it("has no line of a minimum that the addition reaches", () => {
+    // two months at 5% of 9,000 are more than the minimum of 525
+    const given = { taxYear: 2025, totalTax: "9000", paidOnTime: "0", filedOn: "2026-06-15" };
+    expect(written(linesOf(given)).slice(0, 2)).toEqual([
+      "failure to file 900.00",
+      "reduction for failure to pay -90.00",
+    ]);
+    const lines = linesOf(given);
+    expect(lines.map(({ kind }) => kind)).not.toContain("minimum for failure to file");
+    expect(lines[0]).toMatchObject({ from: "2026-04-16", to: "2026-06-15", months: 2 });
+  });
+
   it("shows the excuse as a line of nothing with the law behind it", () => {
     const payments = [paid("2026-10-15", "2000")];
     const given = { taxYear: 2025, totalTax: "20000", paidOnTime: "18000", payments };

@@ -23,6 +23,19 @@ const asked = { askedOn: "2026-04-14" };
 const accepted = { ...asked, confirmedOn: "2026-04-15" };
 const rejected = { ...asked, rejectedOn: "2026-04-15" };
 
+// Sent again and accepted by the due date, it needs no window: that of 2022 is not held.
+it.each([
+  ["2022-04-12", "2022-04-10"],
+  ["2022-04-12", "2022-04-12"],
+  ["2022-04-18", "2022-04-10"],
+])(
+  "asks for no days to send again where it was accepted on %s, in time",
+  (confirmedOn, rejectedOn) => {
+    const record = { askedOn: "2022-04-08", rejectedOn, confirmedOn };
+    expect(standing({ taxYear: 2021, asOf: "2022-05-01", record }).stage).toBe("extended");
+  }
+);
+
 // 26 CFR 1.6081-4(b): a request made by the due date of the return.
 describe("where a client stands", () => {
   it.each([

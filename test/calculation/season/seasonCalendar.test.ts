@@ -68,6 +68,11 @@ describe("the season of a client", () => {
     ]);
   });
 
+  it("moves no day that the law counts in days", () => {
+    const counted = calendar(2022).find((date) => date.what.includes("minimum addition"));
+    expect(counted?.moves).toEqual([]);
+  });
+
   it("leaves out the estimates of a year whose dates are not held yet", () => {
     const estimates = (year: number): number =>
       calendar(year).filter((date) => date.what.includes("estimate")).length;
