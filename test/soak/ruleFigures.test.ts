@@ -10,14 +10,14 @@ describe("the figures of a rules file", () => {
     const file = {
       knownThrough: "2026-12-31",
       values: [
-        { from: "2024-03-01", rate: "0.005", least: "525", most: "9", month: 12, isKept: true },
+        { from: "2024-02-28", rate: "0.005", least: "525", most: "9", month: 12, isKept: true },
         { dueDay: "12-31", postponedTo: "2024-02-28", share: "0.99", acts: ["return", "payment"] },
         { acts: ["payment"], name: "Arbor Day" },
       ],
     };
     expect(changesOf(file)).toEqual([
       ["knownThrough", "2026-12-31", "2026-12-30"],
-      ["values[0].from", "2024-03-01", "2024-02-29"],
+      ["values[0].from", "2024-02-28", "2024-02-29"],
       ["values[0].rate", "0.005", "0.006"],
       ["values[0].least", "525", "526"],
       ["values[0].most", "9", "10"],
@@ -33,11 +33,17 @@ describe("the figures of a rules file", () => {
     ]);
   });
 
-  it("are not what is said of them", () => {
+  it("are not what is said of them, nor an end that is none", () => {
     const source = { document: "usc-26", at: "6651" };
-    expect(changesOf({ id: "a", title: "b", units: { rate: "c" }, values: [{ source }] })).toEqual(
-      []
-    );
+    expect(
+      changesOf({
+        id: "a",
+        knownThrough: "9999-12-31",
+        title: "b",
+        units: { rate: "c" },
+        values: [{ source }],
+      })
+    ).toEqual([]);
   });
 
   it("are changed one at a time, or all at once, and the file itself stays", () => {

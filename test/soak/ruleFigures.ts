@@ -18,8 +18,10 @@ const DAY = /^\d{4}-\d\d-\d\d$/;
 const DAY_OF_YEAR = /^\d\d-\d\d$/;
 const DECIMAL = /^-?\d+(\.\d+)?$/;
 
-/** First and last days of a span: a day earlier is noticed where a later one may mean the same year, or the same workday. */
-const MOVED_EARLIER = /^from$|Through$/;
+/** Last days of a span; for any other the next day is tried. */
+const MOVED_EARLIER = /Through$/;
+/** Stands where the law names no end. */
+const WITHOUT_END = "9999-12-31";
 const LEAP_YEAR = 2024;
 
 /** One more in the last place that is written. */
@@ -84,7 +86,7 @@ function withChange(node: unknown, path: readonly string[], becomes: unknown): u
  * @returns The changes, in the order of the file.
  */
 export function ruleFigures(file: unknown): readonly RuleFigure[] {
-  const found = [...leaves(file, [])];
+  const found = [...leaves(file, [])].filter(([, value]) => value !== WITHOUT_END);
   const column = (path: readonly string[]): string => path.filter((key) => !isPosition(key)).join();
   return found.map(([path, was]) => {
     const words = found.filter(([other]) => column(other) === column(path)).map(([, word]) => word);
