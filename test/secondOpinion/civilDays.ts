@@ -53,3 +53,21 @@ export function written(number: number): string {
   const two = (part: number): string => String(part).padStart(2, "0");
   return `${String(year)}-${two(month)}-${two(date)}`;
 }
+
+/** The number of a day written YYYY-MM-DD. */
+export function dayWritten(text: string): number {
+  const [year = 0, month = 0, date = 0] = text.split("-").map(Number);
+  return dayNumber(year, month, date);
+}
+
+/** Days of a month; months beyond twelve run on into the next years. */
+export function daysInMonth(year: number, month: number): number {
+  const ofYear = (months: number): number =>
+    dayNumber(year + Math.floor((months - 1) / 12), ((months - 1) % 12) + 1, 1);
+  return ofYear(month + 1) - ofYear(month);
+}
+
+/** Whether a day is the last of its month. */
+export function endsMonth(number: number): boolean {
+  return civil(number + 1).date === 1;
+}

@@ -1,21 +1,29 @@
-import { civil, dayNumber } from "./civilDays";
+import { civil, dayNumber, daysInMonth, endsMonth } from "./civilDays";
 import { dayByDayInterest, type Payment } from "./dayByDayInterest";
-import { statuteDates, type ActDate, type Who } from "./statuteDates";
+import { NoFigure } from "./noFigure";
+import type { Assumed } from "./quarterlyRates";
+import { statuteDates, type ActDate, type StatuteDates, type Whose } from "./statuteDates";
 
 /**
  * Both additions of section 6651 and the interest beside them, as the words go, one month after another, in whole numbers: cents
  * times 10,000, so that half a percent and a quarter of one stay whole.
  */
-export interface LateReturn {
-  readonly taxYear: number;
-  readonly who: Who;
-  readonly state: string;
+export interface LateReturn extends Whose {
   readonly taxCents: number;
   readonly paidOnTimeCents: number;
   readonly payments: readonly Payment[];
   readonly filed: number;
   readonly extended: boolean;
   readonly through: number;
+  /** First day of an installment agreement. */
+  readonly agreementFrom?: number | undefined;
+  readonly assumed?: Assumed;
+}
+
+/** How the return ends, where only its first days are worked out. */
+export interface Outcome {
+  readonly presumed: boolean;
+  readonly timely: boolean;
 }
 
 /** The parts in cents. */
@@ -26,77 +34,124 @@ export interface Parts {
   readonly interestOnAddition: number;
 }
 
+/** A month of failure to pay: its days, the share of what was unpaid, and what that comes to. */
+export interface PayMonth {
+  readonly begins: number;
+  readonly ends: number;
+  readonly share: bigint;
+  readonly amount: bigint;
+}
+
 const FINE = 10_000n;
 const HALF_PERCENT = 50n;
+const QUARTER_PERCENT = 25n;
 const FIVE_PERCENT = 500n;
 const MOST_SHARE = 2_500n;
 
 /** Least addition in dollars, by the year in which the return is due; section 6651(a) and the procedures that index it. */
-const LEAST: Readonly<Record<number, number>> = {
+export const LEAST: Readonly<Record<number, number>> = {
+  ...{ 2009: 135, 2010: 135, 2011: 135, 2012: 135, 2013: 135, 2014: 135, 2015: 135 },
   ...{ 2016: 205, 2017: 205, 2018: 210, 2019: 210, 2020: 435, 2021: 435 },
-  ...{ 2022: 435, 2023: 450, 2024: 485, 2025: 510, 2026: 525 },
+  ...{ 2022: 435, 2023: 450, 2024: 485, 2025: 510, 2026: 525, 2027: 535 },
 };
+
+/** The amount of a year in dollars: there was none before 1983 (Pub. L. 97-248), and $100 to 2008. */
+export function leastOf(year: number): number {
+  if (year < 2009) return year < 1983 ? 0 : 100;
+  const least = LEAST[year];
+  if (least === undefined) throw new NoFigure(`no minimum for returns due in ${String(year)}`);
+  return least;
+}
 
 const rounded = (fine: bigint): number => Number((fine + FINE / 2n) / FINE);
 
-/** The last day of the count-th month after a 15th or 17th: the same number (26 CFR 301.6651-1(b)). */
-function endOfMonth(named: number, count: number): number {
+/** The last day of the count-th month after a day: its number, or the last day of a shorter month (26 CFR 301.6651-1(b)). */
+export function endOfMonth(named: number, count: number): number {
   const { year, month, date } = civil(named);
   const months = year * 12 + month - 1 + count;
-  return dayNumber(Math.floor(months / 12), (months % 12) + 1, date);
+  const inYear = Math.floor(months / 12);
+  const inMonth = (months % 12) + 1;
+  const days = daysInMonth(inYear, inMonth);
+  return dayNumber(inYear, inMonth, endsMonth(named) ? days : Math.min(date, days));
 }
 
 const paidThrough = (day: number, { paidOnTimeCents, payments }: LateReturn): number =>
   payments.reduce((sum, paid) => (paid.day <= day ? sum + paid.cents : sum), paidOnTimeCents);
-const unpaidAfter = (day: number, given: LateReturn): number =>
+
+/** What is unpaid at the end of a day. */
+export const unpaidAfter = (day: number, given: LateReturn): number =>
   Math.max(0, given.taxCents - paidThrough(day, given));
 
-/** Section 6651(a)(2), (b)(2): each month's addition, by the month's first day. A payment on that day is not counted for it. */
-function failureToPayMonths(
+/**
+ * Section 6651(a)(2), (b)(2), (h): each month's addition. A payment on its first day is not counted for it; half the share in months
+ * that see an installment agreement, where the return was timely.
+ */
+export function failureToPayMonths(
   given: LateReturn,
-  due: ActDate
-): readonly (readonly [number, bigint])[] {
-  const months: (readonly [number, bigint])[] = [];
-  let share = 0n;
+  due: ActDate,
+  timely: boolean
+): readonly PayMonth[] {
+  const months: PayMonth[] = [];
+  const agreement = timely ? (given.agreementFrom ?? Infinity) : Infinity;
+  let charged = 0n;
   for (let month = 1; ; month++) {
     const begins = endOfMonth(due.named, month - 1) + 1;
-    const before = month === 1 ? due.last : begins - 1;
-    const unpaid = unpaidAfter(before, given);
+    const ends = endOfMonth(due.named, month);
+    const unpaid = unpaidAfter(month === 1 ? due.last : begins - 1, given);
     if (begins > given.through || given.through <= due.last) break;
-    if (unpaid === 0 || share === MOST_SHARE) break;
-    share += HALF_PERCENT;
-    months.push([begins, BigInt(unpaid) * HALF_PERCENT]);
+    if (unpaid === 0 || charged === MOST_SHARE) break;
+    const wanted = ends >= agreement ? QUARTER_PERCENT : HALF_PERCENT;
+    const share = charged + wanted > MOST_SHARE ? MOST_SHARE - charged : wanted;
+    charged += share;
+    months.push({ begins, ends, share, amount: BigInt(unpaid) * share });
   }
   return months;
 }
 
+/** Section 6651(a), last sentence, (j): nothing up to 60 days, then the year's amount or the whole net tax. */
+function leastAddition(given: LateReturn, due: ActDate, withoutExtension: ActDate): number {
+  const net = unpaidAfter(withoutExtension.last, given);
+  if (given.filed - due.named <= 60) return 0;
+  // where relief moves the due date into another year: the project's reading, no authority says which
+  return Math.min(net, leastOf(civil(withoutExtension.named).year) * 100);
+}
+
+/** What the addition for filing late is made of, fine. */
+export interface FilingAddition {
+  readonly months: number;
+  readonly gross: bigint;
+  readonly reduction: bigint;
+  /** In cents. */
+  readonly least: number;
+}
+
 /** Section 6651(a)(1), (b)(1), (c)(1). */
-function failureToFile(
+export function failureToFile(
   given: LateReturn,
   due: ActDate,
   withoutExtension: ActDate,
-  paying: readonly (readonly [number, bigint])[]
-): bigint {
+  paying: readonly PayMonth[]
+): FilingAddition {
   const net = BigInt(unpaidAfter(withoutExtension.last, given));
-  if (given.filed <= due.last || net === 0n) return 0n;
-  let addition = 0n;
-  for (let month = 1; month <= 5; month++) {
-    const begins = endOfMonth(due.named, month - 1) + 1;
+  if (given.filed <= due.last || net === 0n)
+    return { months: 0, gross: 0n, reduction: 0n, least: 0 };
+  let months = 0;
+  let reduction = 0n;
+  while (months < 5) {
+    const begins = endOfMonth(due.named, months) + 1;
     if (begins > given.filed) break;
+    months++;
     // the failure-to-pay month that runs on that day: the project's reading where a postponement sets the two apart
-    const beside = paying.filter(([first]) => first <= begins).at(-1);
-    const sameMonth = beside !== undefined && begins < endOfMonth(beside[0] - 1, 1) + 1;
-    addition += net * FIVE_PERCENT - (sameMonth ? beside[1] : 0n);
+    const beside = paying.find((month) => month.begins <= begins && begins <= month.ends);
+    reduction += beside?.amount ?? 0n;
   }
-  if (given.filed - due.named <= 60) return addition;
-  const least = BigInt(LEAST[given.taxYear + 1] ?? Number.NaN) * 100n;
-  const floor = (net < least ? net : least) * FINE;
-  return addition > floor ? addition : floor;
+  const least = leastAddition(given, due, withoutExtension);
+  return { months, gross: net * FIVE_PERCENT * BigInt(months), reduction, least };
 }
 
 /** 26 CFR 301.6651-1(c)(3), a late return losing it. */
-function causeIsPresumed(given: LateReturn, due: ActDate, extended: ActDate): boolean {
-  const late = unpaidAfter(due.last, given);
+export function causeIsPresumed(given: LateReturn, { filing, extended }: StatuteDates): boolean {
+  const late = unpaidAfter(filing.last, given);
   return (
     given.extended &&
     given.filed <= extended.last &&
@@ -105,21 +160,36 @@ function causeIsPresumed(given: LateReturn, due: ActDate, extended: ActDate): bo
   );
 }
 
-/** What the return costs. */
-export function monthByMonth(given: LateReturn): Parts {
-  const { filing, paying, extended } = statuteDates(given.taxYear, given.who, given.state);
+/** How a return ends. */
+export function outcomeOf(given: LateReturn): Outcome {
+  const dates = statuteDates(given);
+  const due = given.extended ? dates.extended : dates.filing;
+  return { presumed: causeIsPresumed(given, dates), timely: given.filed <= due.last };
+}
+
+/**
+ * What the return costs.
+ *
+ * @param given - The return.
+ * @param outcome - How it ends, where `given` is only what happened up to a day.
+ */
+export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Parts {
+  const { filing, paying, extended } = statuteDates(given);
   const due = given.extended ? extended : filing;
-  const months = causeIsPresumed(given, filing, extended) ? [] : failureToPayMonths(given, filing);
-  const addition = rounded(failureToFile(given, due, filing, months));
+  const months = outcome.presumed ? [] : failureToPayMonths(given, filing, outcome.timely);
+  const filed = failureToFile(given, due, filing, months);
+  const exact = filed.gross - filed.reduction;
+  const addition = Math.max(rounded(exact), filed.least);
   const later = given.payments.filter((payment) => payment.day > paying.last);
-  const { through } = given;
+  const { through, assumed } = given;
   return {
     failureToFile: addition,
-    failureToPay: rounded(months.reduce((sum, [, amount]) => sum + amount, 0n)),
+    failureToPay: rounded(months.reduce((sum, { amount }) => sum + amount, 0n)),
     interestOnTax:
       through <= paying.last
         ? 0
-        : dayByDayInterest(unpaidAfter(paying.last, given), paying.named, later, through),
-    interestOnAddition: dayByDayInterest(addition, due.named, [], through),
+        : dayByDayInterest(unpaidAfter(paying.last, given), paying.named, later, through, assumed),
+    interestOnAddition:
+      addition === 0 ? 0 : dayByDayInterest(addition, due.named, [], through, assumed),
   };
 }

@@ -1,4 +1,5 @@
-import { civil } from "./civilDays";
+import { civil, dayNumber } from "./civilDays";
+import { NoFigure } from "./noFigure";
 
 /**
  * Underpayment rates in whole percents, quarter by quarter, copied by hand from the cumulative table in Rev. Rul. 2024-18 (1995
@@ -45,6 +46,18 @@ const byYear = new Map(PERCENTS.map(([year, four]) => [year, four.split(" ").map
 export function percentOn(day: number): number {
   const { year, month } = civil(day);
   const percent = byYear.get(year)?.[Math.floor((month - 1) / 3)];
-  if (percent === undefined) throw new RangeError(`no rate in ${String(year)}`);
+  if (percent === undefined) throw new NoFigure(`no rate in ${String(year)}`);
   return percent;
+}
+
+/** The rate taken for days that no ruling has reached yet: hundredths of a percent, or the last published one. */
+export type Assumed = number | "latest" | undefined;
+
+/** The last day of the last quarter above. */
+export const RATES_END = dayNumber(2026, 12, 31);
+
+/** The rate of a day in hundredths of a percent. */
+export function pointsOn(day: number, assumed?: Assumed): number {
+  if (day <= RATES_END || assumed === undefined) return percentOn(day) * 100;
+  return assumed === "latest" ? percentOn(RATES_END) * 100 : assumed;
 }

@@ -18,6 +18,7 @@ import { underpaymentInterest } from "../../src/calculation/interest/underpaymen
 import { calendarTaxYear } from "../../src/calculation/taxYear";
 import { rulebook } from "../../src/rules/rulebook";
 import { day, state, usd } from "../calculation/given";
+import { runLength } from "../soak/runLength";
 import { dayNumber, written } from "./civilDays";
 import { percentOn } from "./quarterlyRates";
 import { answers, serialOf } from "./sheet";
@@ -129,7 +130,7 @@ describe("interest by FV and by a power", () => {
       const due = begins + (from % (ends - begins));
       return { due, through: Math.min(due + days, ends), dollars: cents / 100 };
     });
-  const cases = fc.sample(spans, { numRuns: 200, seed: 4868 });
+  const cases = fc.sample(spans, { numRuns: runLength(200, 2_000), seed: 4868 });
 
   it("is the same to the cent at one rate, the year's days asked of February 29", () => {
     const rows = cases.map(({ due, through, dollars }) => {

@@ -1,9 +1,10 @@
-import { dayNumber, weekday } from "./civilDays";
+import { civil, dayNumber, weekday } from "./civilDays";
 
 /**
- * The dates of a calendar-year return of 2015 to 2025, from the words of the law: the 15th of April, June, October or December
- * (sections 6072, 6081; 26 CFR 1.6081-4, 1.6081-5), not on a Saturday, Sunday or legal holiday of the District (section 7503),
- * Patriots' Day for two states (Rev. Rul. 2015-13), and the three postponements for everyone.
+ * The dates of a return and of a year's installments for tax years ending from December 31, 2009 on, from the words of the law: the
+ * 15th day of the n-th month (sections 6072, 6081, 6151, 6654(c)(2), (k); 26 CFR 1.6081-4, 1.6081-5), not on a Saturday, Sunday or
+ * legal holiday of the District (section 7503), Patriots' Day for two states (Rev. Rul. 2015-13), the three postponements for
+ * everyone, and disaster relief (section 7508A).
  */
 export interface ActDate {
   /** The day from which lateness counts. */
@@ -14,59 +15,127 @@ export interface ActDate {
 
 export type Who = "resident" | "abroad" | "nonresident";
 
-/** Emancipation Day, April 16, on the nearest weekday. */
-function emancipationDay(year: number): number {
-  const day = dayNumber(year, 4, 16);
+/** First day of a disaster period and the day to which it postpones. */
+export interface Relief {
+  readonly begins: number;
+  readonly until: number;
+}
+
+/** Whose dates. */
+export interface Whose {
+  /** The last day of the tax year. */
+  readonly yearEnd: number;
+  readonly who: Who;
+  readonly state: string;
+  readonly relief?: Relief | undefined;
+}
+
+/** Why a day that the law names is no day for the act. */
+export type Obstacle = "weekend" | "federal holiday" | "Emancipation Day" | "Patriots' Day";
+
+/** The n-th Monday of a month. */
+function monday(year: number, month: number, count: number): number {
+  const first = dayNumber(year, month, 1);
+  return first + ((8 - weekday(first)) % 7) + 7 * (count - 1);
+}
+
+/** A fixed day that is kept on the nearest weekday. */
+function nearestWeekday(day: number): number {
   if (weekday(day) === 6) return day - 1;
   return weekday(day) === 0 ? day + 1 : day;
 }
 
-/** The third Monday of April. */
-function patriotsDay(year: number): number {
-  const first = dayNumber(year, 4, 1);
-  return first + ((8 - weekday(first)) % 7) + 14;
+/** January 20 after an election, kept in the District; on Monday where that is a Sunday (5 U.S.C. 6103(c)). */
+function inaugurationDay(year: number): number {
+  const day = dayNumber(year, 1, 20);
+  if (year % 4 !== 1) return Number.NaN;
+  return weekday(day) === 0 ? day + 1 : day;
 }
 
-/** No other holiday can follow a 15th of April, June, October or December through a weekend; Juneteenth is the 18th at the earliest. */
-function nextWorkday(day: number, year: number, inNewEngland: boolean): number {
-  let last = day;
-  while (
-    weekday(last) === 0 ||
-    weekday(last) === 6 ||
-    last === emancipationDay(year) ||
-    (inNewEngland && last === patriotsDay(year))
-  )
-    last++;
-  return last;
+/**
+ * What stands in the way of an act on a day. Asked only of the 15th of a month and the days a weekend moves it to, which reach four
+ * holidays: King's birthday and Inauguration Day, Washington's birthday, Emancipation Day, Patriots' Day. Juneteenth is the 18th at the earliest.
+ */
+function obstacleOn(day: number, inNewEngland: boolean): Obstacle | undefined {
+  const { year } = civil(day);
+  if (weekday(day) === 0 || weekday(day) === 6) return "weekend";
+  if ([monday(year, 1, 3), monday(year, 2, 3), inaugurationDay(year)].includes(day))
+    return "federal holiday";
+  if (day === nearestWeekday(dayNumber(year, 4, 16))) return "Emancipation Day";
+  return inNewEngland && year >= 2016 && day === monday(year, 4, 3) ? "Patriots' Day" : undefined;
 }
 
-function postponed(act: ActDate, isExtended: boolean): ActDate {
+/** The days passed over from a 15th on, by what stood in the way. */
+export function obstaclesFrom(named: number, state: string): readonly Obstacle[] {
+  const passed: Obstacle[] = [];
+  for (;;) {
+    const obstacle = obstacleOn(named + passed.length, state === "ME" || state === "MA");
+    if (obstacle === undefined) return passed;
+    passed.push(obstacle);
+  }
+}
+
+/** IR-2018-100; Notice 2020-23; Notice 2021-21, which left out installments and returns already extended. */
+function postponed(act: ActDate, isInNotice2021: boolean): ActDate {
   const { last } = act;
   if (last === dayNumber(2018, 4, 17)) return { ...act, last: last + 1 };
   const everyone2020 = dayNumber(2020, 7, 15);
   if (last >= dayNumber(2020, 4, 1) && last < everyone2020)
     return { named: everyone2020, last: everyone2020 };
   const april2021 = dayNumber(2021, 5, 17);
-  if (last === dayNumber(2021, 4, 15) && !isExtended) return { named: april2021, last: april2021 };
+  if (last === dayNumber(2021, 4, 15) && isInNotice2021)
+    return { named: april2021, last: april2021 };
   return act;
 }
 
-function due(year: number, month: number, state: string, isExtended = false): ActDate {
-  const named = dayNumber(year, month, 15);
-  const inNewEngland = state === "ME" || state === "MA";
-  return postponed({ named, last: nextWorkday(named, year, inNewEngland) }, isExtended);
+/** Section 7508A(a): the days of the period are disregarded for an act whose last day lies in it, so that lateness counts from its end. */
+function relieved(act: ActDate, relief: Relief | undefined): ActDate {
+  if (!relief || act.last < relief.begins || act.last > relief.until) return act;
+  return { named: relief.until, last: relief.until };
+}
+
+/** The 15th of a month, counted from the month in which the tax year ends as zero. */
+function fifteenth(yearEnd: number, months: number): number {
+  const { year, month } = civil(yearEnd);
+  const count = year * 12 + month - 1 + months;
+  return dayNumber(Math.floor(count / 12), (count % 12) + 1, 15);
+}
+
+function dueIn(
+  months: number,
+  { yearEnd, state, relief }: Whose,
+  isInNotice2021: boolean
+): ActDate {
+  const named = fifteenth(yearEnd, months);
+  const last = named + obstaclesFrom(named, state).length;
+  return relieved(postponed({ named, last }, isInNotice2021), relief);
 }
 
 /** Return, payment without interest, and return with the extension. */
-export function statuteDates(
-  taxYear: number,
-  who: Who,
-  state: string
-): { readonly filing: ActDate; readonly paying: ActDate; readonly extended: ActDate } {
-  const year = taxYear + 1;
+export interface StatuteDates {
+  readonly filing: ActDate;
+  readonly paying: ActDate;
+  readonly extended: ActDate;
+}
+
+/** The dates of a return. */
+export function statuteDates(whose: Whose): StatuteDates {
+  const { who } = whose;
   return {
-    filing: due(year, who === "resident" ? 4 : 6, state),
-    paying: due(year, who === "nonresident" ? 6 : 4, state),
-    extended: due(year, who === "nonresident" ? 12 : 10, state, true),
+    filing: dueIn(who === "resident" ? 4 : 6, whose, true),
+    paying: dueIn(who === "nonresident" ? 6 : 4, whose, true),
+    extended: dueIn(who === "nonresident" ? 12 : 10, whose, false),
   };
 }
+
+/** The four installments of a year: no state's holiday moves them (Rev. Rul. 2015-13). */
+export function installmentDates(yearEnd: number, relief?: Relief): readonly ActDate[] {
+  const whose: Whose = { yearEnd, who: "resident", state: "", relief };
+  return [-8, -6, -3, 1].map((months) => dueIn(months, whose, false));
+}
+
+/** The 15th day of the fourth month after a tax year, whatever day of the week: section 6654(b)(2)(A). */
+export const fifteenthOfFourthMonth = (yearEnd: number): number => fifteenth(yearEnd, 4);
+
+/** The last day of a calendar tax year. */
+export const calendarYearEnd = (year: number): number => dayNumber(year, 12, 31);

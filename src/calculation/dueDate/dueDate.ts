@@ -85,9 +85,8 @@ export function dueDate(
 
   const { relief } = circumstances;
   const relieved = relief ? postponedByRelief(lastDay, relief) : lastDay;
-  if (relieved !== lastDay) {
-    move(relieved, "disaster relief", nationwidePostponements.source);
-    countedFrom = relieved;
-  }
+  if (relieved !== lastDay) move(relieved, "disaster relief", nationwidePostponements.source);
+  // a period that ends on the workday after a weekend moves nothing, and yet its days do not count
+  if (relieved === relief?.postponedTo) countedFrom = relieved;
   return { act, statutory, countedFrom, lastDay, moves, source };
 }

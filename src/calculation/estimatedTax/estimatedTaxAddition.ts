@@ -90,11 +90,14 @@ export function estimatedTaxAddition(
   const stopOf = (part: InstallmentPart): CalendarDate =>
     part.paidOn !== undefined && part.paidOn < end ? part.paidOn : end;
   const late = parts.filter((part) => (part.paidOn ?? end) > part.due.lastDay);
-  const first = dues[0];
-  if (!first || late.length === 0) return { lines: [], amount: ZERO };
+  if (late.length === 0) return { lines: [], amount: ZERO };
   const rates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
   const lastStop = late.map(stopOf).reduce((one, other) => (one > other ? one : other));
-  const periods = estimateRatePeriods(first.countedFrom, taxYear, lastStop, rates);
+  // relief that ends within a weekend puts the first installment after the second
+  const firstDay = dues
+    .map((due) => due.countedFrom)
+    .reduce((one, other) => (one < other ? one : other));
+  const periods = estimateRatePeriods(firstDay, taxYear, lastStop, rates);
 
   const lines = new Map<string, EstimateLine>();
   for (const part of late) {

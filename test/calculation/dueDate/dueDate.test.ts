@@ -87,6 +87,18 @@ describe("moving a due date", () => {
     ]);
   });
 
+  // the same for every last day of the relief: invented periods, April 15 and 16, 2023 a weekend, 17 Emancipation Day
+  it.each([
+    ["2023-04-17", "2023-04-18", "2023-04-15"],
+    ["2023-04-18", "2023-04-18", "2023-04-18"],
+    ["2023-04-19", "2023-04-19", "2023-04-19"],
+  ])("relief through %s leaves %s to act, lateness counts from %s", (end, lastDay, countedFrom) => {
+    const relief = { begins: day("2023-04-01"), postponedTo: day(end) };
+    const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { relief }, rulebook);
+    expect(moved).toMatchObject({ lastDay, countedFrom });
+    expect(moved.moves.at(-1)?.to).toBe(lastDay);
+  });
+
   it.each(["2008-12-31", "2029-01-01"])("refuses %s, whose holidays are not held", (statutory) => {
     expect(() => due("return", statutory)).toThrow(NotPublishedError);
   });

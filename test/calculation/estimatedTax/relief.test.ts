@@ -4,10 +4,15 @@ import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, paid, usd } from "../given";
 
-const lines = (begins: string, postponedTo: string, payments: readonly ReturnType<typeof paid>[]) =>
+const lines = (
+  begins: string,
+  postponedTo: string,
+  payments: readonly ReturnType<typeof paid>[],
+  taxYear = 2025
+) =>
   estimatedTaxAddition(
     {
-      taxYear: calendarTaxYear(2025),
+      taxYear: calendarTaxYear(taxYear),
       requiredAnnualPayment: usd(4_000),
       withholding: usd(0),
       payments,
@@ -42,5 +47,15 @@ describe("installments that disaster relief postponed", () => {
     expect(lines("2025-01-07", "2026-04-05", [])).toEqual(
       [1, 2, 3, 4].map((number) => `${String(number)} 1000 2026-04-05 2026-04-15 10 1.92`)
     );
+  });
+
+  it("count the second from its own day where relief ends within the weekend after it", () => {
+    // invented relief of the first installment through Sunday, June 16, 2024; the second, of Saturday, was in time on Monday
+    // 1,000 x 198/366 x 8%; 1,000 x 199/366 x 8%
+    const found = lines("2024-04-15", "2024-06-16", [], 2024);
+    expect(found.filter((line) => / 2024-06-1\d /.test(line))).toEqual([
+      "1 1000 2024-06-16 2024-12-31 198 43.28",
+      "2 1000 2024-06-15 2024-12-31 199 43.50",
+    ]);
   });
 });

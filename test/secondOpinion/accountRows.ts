@@ -1,0 +1,72 @@
+import { monthByMonth, outcomeOf, type LateReturn } from "./monthByMonth";
+import { statuteDates } from "./statuteDates";
+import type { Drawn } from "./randomReturns";
+
+/** What happens on a day of a running account, as the sheet words it. */
+export type Event = "Payment, to the tax first" | "Tax due" | "Return due" | "Return filed";
+
+/** The account after an event, in cents. */
+export interface AccountRow {
+  readonly day: number;
+  readonly event: Event;
+  /** Nothing where no money is paid or falls due. */
+  readonly amount: number | undefined;
+  readonly taxLeft: number;
+  readonly failureToFile: number;
+  readonly failureToPay: number;
+  readonly interest: number;
+  readonly charged: number;
+  readonly chargesLeft: number;
+  readonly overpaid: number;
+}
+
+type Happening = Pick<AccountRow, "day" | "event" | "amount">;
+
+/** What happens, by day; on one day payments come before what falls due, and that before the filing. */
+function happenings(given: Drawn): readonly Happening[] {
+  const { paying, filing, extended } = statuteDates(given);
+  const due = given.extended ? extended : filing;
+  const all: Happening[] = [
+    ...given.payments.map(({ day, cents }): Happening => ({
+      day,
+      event: "Payment, to the tax first",
+      amount: cents,
+    })),
+    { day: paying.last, event: "Tax due", amount: given.taxCents },
+    { day: due.last, event: "Return due", amount: undefined },
+    { day: given.filed, event: "Return filed", amount: undefined },
+  ];
+  const days = [...new Set(all.map(({ day }) => day))].toSorted((one, other) => one - other);
+  return days.flatMap((day) => all.filter((happening) => happening.day === day));
+}
+
+/** The last day of an account. */
+export const lastDayOf = (given: Drawn): number =>
+  Math.max(...happenings(given).map(({ day }) => day));
+
+/**
+ * The running account of a return paid in parts, each row worked out anew from the words of the law: the return as it stood on
+ * that day, filed by then or not, but for what is known at its end, whether cause is presumed and whether it was timely.
+ */
+export function accountRows(given: Drawn): readonly AccountRow[] {
+  const whole: LateReturn = { ...given, through: lastDayOf(given) };
+  const outcome = outcomeOf(whole);
+  let paid = 0;
+  return happenings(given).map(({ day, event, amount }) => {
+    if (event === "Payment, to the tax first") paid += amount ?? 0;
+    const parts = monthByMonth(
+      { ...given, filed: Math.min(given.filed, day), through: day },
+      outcome
+    );
+    const interest = parts.interestOnTax + parts.interestOnAddition;
+    const charged = parts.failureToFile + parts.failureToPay + interest;
+    const beyond = Math.max(0, paid - given.taxCents);
+    return {
+      ...{ day, event, amount, interest, charged },
+      ...{ failureToFile: parts.failureToFile, failureToPay: parts.failureToPay },
+      taxLeft: Math.max(0, given.taxCents - paid),
+      chargesLeft: Math.max(0, charged - beyond),
+      overpaid: Math.max(0, beyond - charged),
+    };
+  });
+}

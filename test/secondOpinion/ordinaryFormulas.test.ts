@@ -1,0 +1,180 @@
+/**
+ * DUE, INTEREST, LATEFILE, LATEPAY and CHARGES against ordinary worksheet formulas (ordinaryFormulas.ts), worked out by a spreadsheet
+ * engine made by others ("@cj-tech-master/excelts"), the holidays from a package made by others.
+ */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { runLength, tell } from "../soak/runLength";
+import { answerOfCall } from "./answerOfCall";
+import { dayNumber } from "./civilDays";
+import {
+  figureIn,
+  formulaOf,
+  rowOf,
+  tables,
+  type Figure,
+  type OrdinaryReturn,
+} from "./ordinaryFormulas";
+import { RATES_END } from "./quarterlyRates";
+import { serialOfDay, typedFormula, type Call, type Typed } from "./typedFormula";
+import { workbookRows } from "./workbookRows";
+
+const ROWS = runLength(100, 2_000);
+/** The engine slows down on sheets with many different formulas. */
+const ROWS_A_SHEET = 250;
+
+const LAST = serialOfDay(RATES_END);
+
+/** Days near the edges of the law: about April, June, October, sixty days after them, and years later. */
+const days = fc.record({
+  month: fc.constantFrom(4, 4, 5, 6, 7, 8, 10, 11, 12, 15, 52),
+  days: fc.oneof(fc.integer({ min: -2, max: 4 }), fc.integer({ min: 0, max: 300 })),
+});
+
+const returns: fc.Arbitrary<OrdinaryReturn> = fc
+  .record({
+    taxYear: fc.integer({ min: 2009, max: 2025 }),
+    totalCents: fc.oneof(
+      fc.integer({ min: 0, max: 80_000 }),
+      fc.integer({ min: 0, max: 9_000_000 })
+    ),
+    tenths: fc.constantFrom(0, 5, 9, 9, 10, 11),
+    more: fc.constantFrom(-1, 0, 0, 1),
+    paidOn: days,
+    filedOn: fc.oneof(days, fc.constant(undefined)),
+    extended: fc.constantFrom("yes" as const, "" as const),
+    state: fc.constantFrom("", "TX", "ME", "MA"),
+    filer: fc.constantFrom("", "", "abroad", "nonresident"),
+  })
+  .map(({ totalCents, tenths, more, paidOn, filedOn, ...drawn }) => {
+    const dayAt = ({ month, days: after }: typeof paidOn): number =>
+      Math.min(
+        LAST,
+        serialOfDay(
+          dayNumber(drawn.taxYear + 1 + Math.floor((month - 1) / 12), ((month - 1) % 12) + 1, 15)
+        ) + after
+      );
+    const paid = Math.max(0, Math.floor((totalCents * tenths) / 10) + more);
+    return {
+      ...drawn,
+      totalTax: totalCents / 100,
+      paidOnTime: paid / 100,
+      paidOn: dayAt(paidOn),
+      filedOn: dayAt(filedOn ?? paidOn),
+    };
+  });
+
+const given = fc.sample(returns, { numRuns: ROWS, seed: 4868 });
+
+/** Every row's figures, sheet after sheet. */
+const answered = Array.from({ length: Math.ceil(ROWS / ROWS_A_SHEET) }, (_, sheet) =>
+  given.slice(sheet * ROWS_A_SHEET, (sheet + 1) * ROWS_A_SHEET)
+).flatMap((part) =>
+  workbookRows({ ...tables, Returns: part.map((one, index) => rowOf(one, index + 1)) }, "Returns")
+);
+
+const onDay = (serial: number): Typed => ({ day: serial - serialOfDay(0) });
+const word = (text: string): Typed => (text === "" ? undefined : text);
+const numberIn = (row: number, figure: Figure): number => {
+  const found = figureIn(answered[row] ?? [], figure);
+  if (typeof found !== "number")
+    throw new TypeError(`=${formulaOf(figure, (row % ROWS_A_SHEET) + 1)} answers ${String(found)}`);
+  return found;
+};
+
+interface Compared {
+  readonly name: string;
+  readonly figure: Figure;
+  /** The arguments, of the return and its row. */
+  readonly values: (one: OrdinaryReturn, row: number) => readonly Typed[];
+  /** How many rows of a hundred at least shall answer more than zero. */
+  readonly telling: number;
+}
+
+const COMPARED: readonly Compared[] = [
+  {
+    name: "DUE",
+    figure: "filingLast",
+    values: ({ taxYear, state, filer }) => [taxYear, word(state), word(filer)],
+    telling: 100,
+  },
+  {
+    name: "PAYBY",
+    figure: "payingLast",
+    values: ({ taxYear, state, filer }) => [taxYear, word(state), word(filer)],
+    telling: 100,
+  },
+  {
+    name: "EXTENDED",
+    figure: "extendedLast",
+    values: ({ taxYear, state, filer }) => [taxYear, word(state), word(filer)],
+    telling: 100,
+  },
+  {
+    name: "INTEREST",
+    figure: "interestOnTax",
+    values: ({ paidOn }, row) => {
+      const from = numberIn(row, "payingFrom");
+      return [numberIn(row, "late"), onDay(from), onDay(Math.max(from, paidOn))];
+    },
+    telling: 35,
+  },
+  {
+    name: "LATEFILE",
+    figure: "lateFileAlone",
+    values: ({ taxYear, filedOn, extended, state, filer }, row) => [
+      ...[
+        taxYear,
+        numberIn(row, "netTax"),
+        onDay(filedOn),
+        word(extended),
+        word(state),
+        word(filer),
+      ],
+    ],
+    telling: 20,
+  },
+  {
+    name: "LATEPAY",
+    figure: "latePay",
+    values: ({ taxYear, paidOn, state, filer }, row) => [
+      taxYear,
+      // a presumption, which the function alone does not know, leaves nothing
+      numberIn(row, "presumed") === 1 ? 0 : numberIn(row, "netTax"),
+      onDay(paidOn),
+      word(state),
+      word(filer),
+    ],
+    telling: 30,
+  },
+  {
+    name: "CHARGES",
+    figure: "charges",
+    values: ({ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer }) => [
+      ...[taxYear, totalTax, paidOnTime, onDay(paidOn), onDay(filedOn)],
+      ...[word(extended), word(state), word(filer)],
+    ],
+    telling: 35,
+  },
+];
+
+describe(`${String(ROWS)} returns by ordinary worksheet formulas`, () => {
+  it.each(COMPARED)("are the same by $name", ({ name, figure, values, telling }) => {
+    const differences: string[] = [];
+    let more = 0;
+    given.forEach((one, row) => {
+      const call: Call = { name, values: values(one, row) };
+      // a sum of four amounts in cents may be some billionths off in binary
+      const theirs = Math.round(numberIn(row, figure) * 100) / 100;
+      const ours = answerOfCall(call);
+      if (theirs > 0) more++;
+      if (ours !== theirs)
+        differences.push(
+          `${typedFormula(call)} is ${String(ours)}, =${formulaOf(figure, (row % ROWS_A_SHEET) + 1)} is ${String(theirs)}`
+        );
+    });
+    expect(differences).toEqual([]);
+    expect(more).toBeGreaterThanOrEqual((telling * ROWS) / 100);
+    tell(`${name}: ${String(ROWS)} rows the same, ${String(more)} of them more than zero`);
+  });
+});

@@ -1,0 +1,105 @@
+import fc from "fast-check";
+import { firstDayOf, requiredInCents, type Estimates, type Harbors } from "./estimateByDay";
+import { assumptions, seldom, yearEnds } from "./randomReturns";
+import { fifteenthOfFourthMonth, installmentDates } from "./statuteDates";
+
+/** A year's estimates and what their required amount rests on. */
+export interface DrawnEstimates {
+  readonly harbors: Harbors;
+  readonly given: Estimates;
+}
+
+/** Near one of the four days or the end, or anywhere in the year and a little beyond. */
+const moments = fc.record({
+  near: fc.integer({ min: 0, max: 4 }),
+  days: fc.oneof(
+    { weight: 3, arbitrary: fc.integer({ min: -2, max: 5 }) },
+    { weight: 2, arbitrary: fc.integer({ min: -100, max: 100 }) }
+  ),
+});
+type Moment = typeof moments extends fc.Arbitrary<infer Value> ? Value : never;
+
+const amounts = fc.oneof(
+  { weight: 1, arbitrary: fc.constant(0) },
+  { weight: 2, arbitrary: fc.integer({ min: 1, max: 200_000 }) },
+  { weight: 6, arbitrary: fc.integer({ min: 200_000, max: 8_000_000 }) },
+  { weight: 1, arbitrary: fc.integer({ min: 8_000_000, max: 50_000_000_000 }) }
+);
+/** In tenths of the installment or the year, and some cents. */
+const shares = fc.record({
+  tenths: fc.constantFrom(0, 3, 5, 9, 10, 10, 10, 12, 25),
+  more: fc.constantFrom(-1, 0, 0, 1, 4_321),
+});
+type Share = typeof shares extends fc.Arbitrary<infer Value> ? Value : never;
+
+const ofAmount = (amount: number, { tenths, more }: Share): number =>
+  Math.max(0, Math.floor((amount * tenths) / 10) + more);
+
+const harbors = fc.record({
+  status: fc.constantFrom("single", "joint", "separate", "head", "survivor"),
+  tax: amounts,
+  priorTax: fc.oneof(fc.constant(undefined), amounts, shares),
+  priorIncome: fc.oneof(
+    fc.constantFrom(7_500_000, 7_500_001, 15_000_000, 15_000_001),
+    fc.integer({ min: 0, max: 40_000_000 })
+  ),
+  farmer: fc.integer({ min: 0, max: 5 }).map((sixth) => sixth === 5),
+});
+
+/** A year's estimates as they may have been paid, with what the required amount rests on. */
+export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
+  .record({
+    yearEnd: yearEnds,
+    harbors,
+    withheld: fc.oneof(
+      { weight: 2, arbitrary: fc.constant(undefined) },
+      { weight: 3, arbitrary: shares }
+    ),
+    payments: fc.array(fc.record({ on: moments, share: shares }), { maxLength: 6 }),
+    restOn: fc.option(moments, { nil: undefined }),
+    tellsTax: fc.constantFrom<"no" | "yes" | "just below" | "at the limit">(
+      ...(["no", "no", "yes", "just below", "at the limit"] as const)
+    ),
+    relief: seldom(
+      fc.record({
+        of: fc.integer({ min: 0, max: 3 }),
+        before: fc.integer({ min: -1, max: 100 }),
+        after: fc.oneof(fc.integer({ min: -1, max: 3 }), fc.integer({ min: 0, max: 200 })),
+      })
+    ),
+    assumed: assumptions,
+  })
+  .map(({ yearEnd, harbors: drawn, assumed, ...of }) => {
+    const prior = drawn.priorTax;
+    const priorTax = typeof prior === "object" ? ofAmount(drawn.tax, prior) : prior;
+    const based: Harbors = { ...drawn, priorTax };
+    const required = requiredInCents(based);
+    const plain = installmentDates(yearEnd);
+    const about = of.relief && (plain[of.relief.of]?.last ?? 0);
+    const begins = (about ?? 0) - (of.relief?.before ?? 0);
+    const relief =
+      of.relief && about ? { begins, until: Math.max(begins, about + of.relief.after) } : undefined;
+    const ends = [
+      ...installmentDates(yearEnd, relief).map(({ last }) => last),
+      fifteenthOfFourthMonth(yearEnd),
+    ];
+    const dayAt = ({ near, days }: Moment): number =>
+      Math.max(firstDayOf(yearEnd), (ends[near] ?? 0) + days);
+    const withheld = of.withheld ? ofAmount(Math.floor(required / 2), of.withheld) : 0;
+    const tax = {
+      no: undefined,
+      yes: drawn.tax,
+      "just below": withheld + 99_999,
+      "at the limit": withheld + 100_000,
+    }[of.tellsTax];
+    const payments = of.payments.map(({ on, share }) => ({
+      day: dayAt(on),
+      cents: ofAmount(Math.floor(required / 4), share),
+    }));
+    const restOn = of.restOn && dayAt(of.restOn);
+    const { farmer } = drawn;
+    return {
+      harbors: based,
+      given: { yearEnd, required, withheld, payments, restOn, tax, farmer, relief, assumed },
+    };
+  });

@@ -1,0 +1,197 @@
+/**
+ * REQUIREDPAYMENT and ESTIMATECHARGE, called as a sheet calls them, against each day's open balance (estimateByDay.ts), written from
+ * the words of sections 6654 and 6621(b)(2)(B) and rounded line by line as on Form 2210, no code in common with src.
+ */
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { isLongRun, runLength, tell } from "../soak/runLength";
+import { answerOfCall } from "./answerOfCall";
+import { civil, dayNumber } from "./civilDays";
+import { Corners } from "./corners";
+import { estimateByDay, priorShare, type EstimateLine } from "./estimateByDay";
+import { percentOn, RATES_END } from "./quarterlyRates";
+import { yearsOfEstimates, type DrawnEstimates } from "./randomEstimates";
+import { yearArgument } from "./returnArguments";
+import { fifteenthOfFourthMonth, installmentDates, type ActDate } from "./statuteDates";
+import { dollars, typedFormula, type Call, type Typed } from "./typedFormula";
+import { orNothing } from "./workedReturn";
+
+const CASES = runLength(300, 20_000);
+
+/** A year with the lines it costs; none where a rate is not published. */
+interface Year extends DrawnEstimates {
+  readonly lines: readonly EstimateLine[] | undefined;
+}
+type Reaches = (one: Year) => boolean;
+
+const late = ({ lines }: Year): readonly number[] => [
+  ...new Set((lines ?? []).map(({ installment }) => installment)),
+];
+const dues = ({ given }: Year): readonly ActDate[] =>
+  installmentDates(given.yearEnd, given.relief).slice(given.farmer ? 3 : 0);
+const paid = ({ given }: Year): number =>
+  given.payments.reduce((sum, { cents }) => sum + cents, given.withheld);
+const isPostponed =
+  (to: number): Reaches =>
+  (one) =>
+    !one.given.relief && dues(one).some(({ last }) => last === to) && (one.lines?.length ?? 0) > 0;
+const endOf = ({ given }: Year): number => fifteenthOfFourthMonth(given.yearEnd);
+
+const corners = new Corners<Year>({
+  ...Object.fromEntries(
+    Array.from({ length: 19 }, (_, index) => 2009 + index).map((year): [string, Reaches] => [
+      `a year that ends in ${String(year)}, something charged`,
+      ({ given, lines }) => civil(given.yearEnd).year === year && (lines?.length ?? 0) > 0,
+    ])
+  ),
+  "a fiscal year": ({ given, lines }) =>
+    civil(given.yearEnd).month !== 12 && (lines?.length ?? 0) > 0,
+  "nothing required": ({ given }) => given.required === 0,
+  "nothing charged of what was required": ({ given, lines }) =>
+    given.required > 0 && lines?.length === 0,
+  ...Object.fromEntries(
+    [1, 2, 3, 4].map((number): [string, Reaches] => [
+      `installment ${String(number)} alone late`,
+      (one) => !one.given.farmer && late(one).length === 1 && late(one)[0] === number,
+    ])
+  ),
+  "two or three installments late": (one) => [2, 3].includes(late(one).length),
+  "all four late": (one) => late(one).length === 4,
+  overpaid: (one) => one.given.required > 0 && paid(one) > one.given.required,
+  "late for a time, overpaid in the end": (one) =>
+    (one.lines?.length ?? 0) > 0 && paid(one) > one.given.required,
+  "nothing paid at all": (one) =>
+    (one.lines?.length ?? 0) > 0 && paid(one) === 0 && one.given.restOn === undefined,
+  "an installment paid in several parts": ({ lines }) =>
+    (lines ?? []).some(
+      (line, index) =>
+        lines?.[index + 1]?.installment === line.installment && lines[index + 1]?.from === line.from
+    ),
+  "covered by withholding": ({ given, lines }) =>
+    given.required > 0 && given.withheld >= given.required && lines?.length === 0,
+  "a quarter that is no whole cent": ({ given, lines }) =>
+    given.required % 4 !== 0 && (lines?.length ?? 0) > 0,
+  "a farmer, charged": ({ given, lines }) => given.farmer && (lines?.length ?? 0) > 0,
+  "a farmer, nothing charged": ({ given, lines }) =>
+    given.farmer && given.required > 0 && lines?.length === 0,
+  "the rest paid before April 15": (one) =>
+    (one.lines?.length ?? 0) > 0 && (one.given.restOn ?? Infinity) < endOf(one),
+  "the rest paid after April 15": (one) =>
+    (one.lines?.length ?? 0) > 0 && (one.given.restOn ?? 0) > endOf(one),
+  "paid on a day to which a weekend or holiday moved the installment": (one) =>
+    !one.given.relief &&
+    dues(one).some(
+      ({ named, last }) =>
+        last > named && one.given.payments.some(({ day, cents }) => day === last && cents > 0)
+    ),
+  "paid a day after it": (one) =>
+    !one.given.relief &&
+    dues(one).some(
+      ({ named, last }) =>
+        last > named && one.given.payments.some(({ day, cents }) => day === last + 1 && cents > 0)
+    ),
+  "the day more of 2018": isPostponed(dayNumber(2018, 4, 18)),
+  "July 15, 2020": isPostponed(dayNumber(2020, 7, 15)),
+  "disaster relief moves an installment": (one) =>
+    one.given.relief !== undefined &&
+    (one.lines?.length ?? 0) > 0 &&
+    dues(one).some(({ last }) => last === one.given.relief?.until),
+  "disaster relief beyond the end of the addition": (one) =>
+    (one.given.relief?.until ?? 0) >= endOf(one) &&
+    dues(one).some(({ last }) => last === one.given.relief?.until),
+  "lines by 365 and by 366": ({ lines }) =>
+    new Set((lines ?? []).map(({ divisor }) => divisor)).size > 1,
+  "lines at several rates": ({ lines }) =>
+    new Set((lines ?? []).map(({ points }) => points)).size > 1,
+  "the first quarter's rate in April, the second's being another": (one) => {
+    const end = endOf(one);
+    const isOpen = (one.lines ?? []).some(({ to }) => to > end - 15);
+    return isOpen && end <= RATES_END && percentOn(end) !== percentOn(end - 15);
+  },
+  "one line over quarters of the same rate": ({ lines }) =>
+    (lines ?? []).some(({ from, to }) => to - from > 92),
+  "at an assumed rate": ({ given, lines }) =>
+    given.assumed !== undefined && (lines ?? []).some(({ to }) => to > RATES_END),
+  "#N/A for want of a rate": ({ lines }) => lines === undefined,
+  "less than $1,000 after withholding": ({ given, lines }) =>
+    given.tax !== undefined &&
+    given.tax - given.withheld < 100_000 &&
+    given.required > 0 &&
+    lines?.length === 0,
+  "exactly $1,000 after withholding": ({ given, lines }) =>
+    given.tax !== undefined && given.tax - given.withheld === 100_000 && (lines?.length ?? 0) > 0,
+  "90% of this year's tax": ({ harbors, given }) =>
+    !harbors.farmer && given.required > 0 && given.required === Math.round(harbors.tax * 0.9),
+  "100% of last year's tax": ({ harbors, given }) =>
+    !harbors.farmer && given.required > 0 && given.required === harbors.priorTax,
+  "110% of last year's tax": ({ harbors, given }) =>
+    priorShare(harbors) === 110 &&
+    given.required > 0 &&
+    given.required < Math.round(harbors.tax * 0.9),
+  "110% by the threshold of separate returns": ({ harbors, given }) =>
+    harbors.status === "separate" &&
+    harbors.priorIncome <= 15_000_000 &&
+    priorShare(harbors) === 110 &&
+    given.required > 0 &&
+    given.required < Math.round(harbors.tax * 0.9),
+  "income exactly at the threshold": ({ harbors }) =>
+    harbors.priorIncome === (harbors.status === "separate" ? 7_500_000 : 15_000_000),
+  "no return last year": ({ harbors }) => harbors.priorTax === undefined,
+  "no tax last year": ({ harbors }) => harbors.priorTax === 0,
+  "two thirds of a farmer's tax": ({ harbors, given }) =>
+    harbors.farmer && given.required > 0 && given.required < (harbors.priorTax ?? Infinity),
+});
+
+const optional = <Value>(value: Value | undefined, typed: (value: Value) => Typed): Typed =>
+  value === undefined ? undefined : typed(value);
+
+function requiredCall({ harbors, given }: DrawnEstimates): Call {
+  const { status, tax, priorTax, priorIncome, farmer } = harbors;
+  const amounts = [dollars(tax), optional(priorTax, dollars), dollars(priorIncome)];
+  return {
+    name: "REQUIREDPAYMENT",
+    values: [yearArgument(given.yearEnd), status, ...amounts, farmer ? "yes" : undefined],
+  };
+}
+
+function chargeCall({ given }: DrawnEstimates): Call {
+  const { payments, restOn, assumed, tax, relief } = given;
+  const rows = payments.map(({ day, cents }) => [{ day }, dollars(cents)]);
+  const values = [
+    ...[yearArgument(given.yearEnd), dollars(given.required), dollars(given.withheld)],
+    rows.length > 0 ? rows : undefined,
+    optional(restOn, (day) => ({ day })),
+    typeof assumed === "number" ? assumed / 10_000 : assumed,
+    optional(tax, dollars),
+    given.farmer ? "yes" : undefined,
+    optional(relief?.begins, (day) => ({ day })),
+    optional(relief?.until, (day) => ({ day })),
+  ];
+  return { name: "ESTIMATECHARGE", values };
+}
+
+function expectSame(call: Call, opinion: unknown): void {
+  const answer = answerOfCall(call);
+  if (answer !== opinion)
+    throw new Error(
+      `${typedFormula(call)} is ${String(answer)}, by the words of the statute ${String(opinion)}`
+    );
+}
+
+describe("ESTIMATECHARGE and REQUIREDPAYMENT against the words of the statute", () => {
+  it(`are the same to the cent for ${String(CASES)} random years`, () => {
+    fc.assert(
+      fc.property(yearsOfEstimates, (drawn) => {
+        const lines = orNothing(() => estimateByDay(drawn.given));
+        corners.look({ ...drawn, lines });
+        expectSame(requiredCall(drawn), dollars(drawn.given.required));
+        const cents = lines?.reduce((sum, line) => sum + line.cents, 0);
+        expectSame(chargeCall(drawn), cents === undefined ? "#N/A" : dollars(cents));
+      }),
+      { numRuns: CASES, seed: 6654 }
+    );
+    tell(`ESTIMATECHARGE: ${String(CASES)} years the same to the cent; cases at each corner:`);
+    corners.lines().forEach(tell);
+    expect(isLongRun ? corners.missed() : []).toEqual([]);
+  });
+});
