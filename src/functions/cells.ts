@@ -1,5 +1,8 @@
 import { ErrorCell } from "./errors";
 
+/** The codes of errors, such as `#DIV/0!`, `#N/A`, `#GETTING_DATA`. */
+const ERROR_CODE = /^#[A-Z0-9/_]{1,20}[!?]?$/;
+
 /** What a cell may hand to a function once errors and formatted numbers are dealt with. */
 export type CellValue = string | number | boolean | null;
 
@@ -19,7 +22,9 @@ export function cellValue(cell: unknown): CellValue {
   if (cell === null || cell === undefined) return null;
   if (typeof cell !== "object") return String(cell);
   const { type, basicValue, code, errorType } = cell as Readonly<Record<string, unknown>>;
-  const error = [code, basicValue].find((text) => typeof text === "string" && text.startsWith("#"));
+  const error = [code, basicValue].find(
+    (text) => typeof text === "string" && ERROR_CODE.test(text)
+  );
   const mayBeError = type === undefined || type === "Error";
   if (errorType !== undefined || type === "Error" || (mayBeError && error !== undefined)) {
     throw new ErrorCell(String(error ?? "#VALUE!"));
@@ -45,12 +50,14 @@ export function isEmptyCell(cell: unknown): boolean {
 }
 
 const LONGEST_SHOWN = 40;
+/** Controls, marks of direction and halves of characters, which would hide or turn the words around them. */
+const UNSHOWN = /[\p{Cc}\p{Cf}\p{Cs}\u2028\u2029]/gu;
 
-/** A value as a message quotes it. */
+/** A value as a message quotes it: its first characters, each of them one that shows. */
 export function shown(value: CellValue): string {
   if (value === null) return "nothing";
   if (typeof value !== "string")
     return typeof value === "boolean" ? String(value).toUpperCase() : String(value);
   const text = value.length > LONGEST_SHOWN ? `${value.slice(0, LONGEST_SHOWN)}…` : value;
-  return `"${text}"`;
+  return `"${text.replace(UNSHOWN, "?")}"`;
 }

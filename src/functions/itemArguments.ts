@@ -43,10 +43,7 @@ function itemOf(place: string, text: string): ReturnItem {
   if (known) return known;
   const nearest = items.get(closest(label.slice(0, LONGEST_COMPARED), everyLabel));
   const name = nearest === undefined ? "wages" : (firstLabels.get(nearest) ?? nearest);
-  throw new InputError(
-    place,
-    `"${text.slice(0, LONGEST_COMPARED)}" is no label of a return; the nearest is "${name}"`
-  );
+  throw new InputError(place, `${shown(text)} is no label of a return; the nearest is "${name}"`);
 }
 
 function amountOf(place: string, name: ReturnItem, cell: unknown): Decimal {

@@ -11,14 +11,19 @@ import { assumedRate as readAssumedRate, money, optionalMoney } from "./moneyArg
 import { answerRows } from "./rows";
 import { memoLength } from "./wordArguments";
 
+const LONGEST_TEXT = 2_000;
+
 /** Words of the preparer, without the full stop that the sentence around them sets. */
-function textOf(cell: unknown): string {
+function textOf(name: string, cell: unknown): string {
   const value = cellValue(cell);
-  return isBlankOrZero(value)
-    ? ""
-    : String(value)
-        .trim()
-        .replace(/[\s.]+$/, "");
+  if (isBlankOrZero(value)) return "";
+  const text = String(value).trim();
+  if (text.length > LONGEST_TEXT)
+    throw new InputError(
+      name,
+      `has ${String(text.length)} characters; say it in ${String(LONGEST_TEXT)} or fewer`
+    );
+  return text.replace(/[\s.]+$/, "");
 }
 
 /**
@@ -99,7 +104,7 @@ export function memo(
         payments: paid,
         paying: sent,
         askedOn,
-        missing: textOf(cells.missing),
+        missing: textOf("missing", cells.missing),
         waiting: size === "full" ? { until, charges: costOfWaiting() } : undefined,
       },
       size

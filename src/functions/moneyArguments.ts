@@ -81,7 +81,7 @@ function fractionOf(value: CellValue): Decimal | undefined {
   if (typeof value === "number" && Number.isFinite(value)) return fromNumber(value);
   const written = typeof value === "string" ? WRITTEN_FRACTION.exec(value.trim()) : null;
   if (!written) return undefined;
-  const number = new Decimal(written[1] ?? "0");
+  const number = new Decimal(written[1] ?? "0").toSignificantDigits(WORKSHEET_DIGITS);
   return written[3] === "%" ? number.div(100) : number;
 }
 

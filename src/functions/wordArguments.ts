@@ -11,9 +11,13 @@ import { cellValue, isBlankOrZero, shown, type CellValue } from "./cells";
 const YES: readonly CellValue[] = [true, 1, "yes", "y", "x", "true", "1"];
 const NO: readonly CellValue[] = [false, 0, "no", "n", "false", "0"];
 
-/** A word as it is compared: small letters, single spaces. */
+const LONGEST_WORD = 200;
+
+/** A word as it is compared: small letters, single spaces. What is too long for any word stays as it is. */
 function plain(value: CellValue): CellValue {
-  return typeof value === "string" ? value.trim().toLowerCase().replace(/\s+/g, " ") : value;
+  return typeof value === "string" && value.length <= LONGEST_WORD
+    ? value.trim().toLowerCase().replace(/\s+/g, " ")
+    : value;
 }
 
 /**
@@ -24,7 +28,8 @@ function plain(value: CellValue): CellValue {
 export function filer(name: string, cell: unknown): Filer {
   const value = cellValue(cell);
   if (isBlankOrZero(value)) return "resident";
-  const known = FILERS.find((word) => word === plain(value));
+  const word = plain(value);
+  const known = FILERS.find((filer) => filer === word);
   if (!known) throw new InputError(name, `${shown(value)} is none of ${FILERS.join(", ")}`);
   return known;
 }
@@ -129,7 +134,7 @@ export function figure(name: string, cell: unknown): RuleTable {
       name,
       "is empty; give the name of a table such as underpayment rate, EXT.EDITION lists them all"
     );
-  const word = String(plain(value));
+  const word = String(plain(value)).slice(0, LONGEST_WORD);
   const byTitle = [...ruleTables.values()].find(({ title }) => plain(title) === word);
   const table = ruleTables.get(word.replace(/ /g, "-")) ?? byTitle;
   if (table) return table;

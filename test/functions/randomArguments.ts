@@ -1,3 +1,16 @@
+import {
+  BOUNDARY_DAYS,
+  EDGE_NUMBERS,
+  LONGEST_TEXT,
+  longTexts,
+  ODD_SHAPES,
+  SCRIPTS,
+  SPELLED_NUMBERS,
+  STRANGERS,
+  TYPED_VALUES,
+  UNTOUCHABLES,
+} from "./hostileCells";
+
 /** A source of chance that tells the same story each time: numbers from 0 up to, not including, 1 (mulberry32, public domain). */
 export function chance(seed: number): () => number {
   let state = seed;
@@ -112,16 +125,12 @@ const OBJECTS = [
   { type: "String", basicValue: "ME" },
   { type: "Double", basicValue: Number.NaN },
 ];
-const SHAPES = [
-  [],
-  [[]],
-  [[], []],
-  [[[]]],
-  [[1], []],
-  [[1, 2], [3]],
-  [[1], [2, 3]],
-  [[[1]], [[2]]],
-];
+const LONG_TEXTS = longTexts(LONGEST_TEXT);
+/** How seldom an odd cell is a very long text, or one that cannot be read. */
+const SELDOM = 1 / 200;
+/** How seldom a call has a column of MANY rows. */
+const MANY_SELDOM = 1 / 2000;
+const MANY = 200;
 
 /** What the arguments of one call have in common, so that they may fit together. */
 interface Story {
@@ -152,7 +161,10 @@ export class RandomArguments {
     const month = String(1 + this.below(12)).padStart(2, "0");
     const dayOfMonth = String(1 + this.below(30)).padStart(2, "0");
     const year = 1900 + Math.floor(serial / 365.25);
-    return this.of([serial, serial + this.next(), `${String(year)}-${month}-${dayOfMonth}`]);
+    const written = `${String(year)}-${month}-${dayOfMonth}`;
+    return this.next() < 0.05
+      ? this.of(BOUNDARY_DAYS)
+      : this.of([serial, serial + this.next(), written]);
   }
 
   private money(): unknown {
@@ -192,10 +204,10 @@ export class RandomArguments {
   }
 
   /** A client list with headings, as ROSTER takes it. */
-  private clientList(story: Story): unknown[][] {
+  private clientList(story: Story, length: number): unknown[][] {
     const fields = ["totalTax", "payments", "state", "filer", "askedOn", "plannedOn", "carrier"];
     const headings = ["Total tax", "Payments", "State", "Filer", "Asked on", "Planned", "Carrier"];
-    const rows = Array.from({ length: 1 + this.below(4) }, () =>
+    const rows = Array.from({ length }, () =>
       fields.map((field) =>
         this.next() < story.oddness ? this.anything() : this.likely(field, story)
       )
@@ -207,8 +219,8 @@ export class RandomArguments {
   }
 
   /** Rows of label or day and amount, as the functions that take a block want them. */
-  private rows(name: string, story: Story): unknown[][] {
-    return Array.from({ length: 1 + this.below(5) }, () => {
+  private rows(name: string, story: Story, length: number): unknown[][] {
+    return Array.from({ length }, () => {
       if (this.next() < story.oddness) return [this.anything(), this.anything()];
       if (this.next() < 0.1) return ["", null];
       if (name === "payments") return [this.day(story.begins - 200, 600), this.money()];
@@ -219,7 +231,11 @@ export class RandomArguments {
   }
 
   private anything(): unknown {
-    const pools = [NUMBERS, BLANKS, TEXTS, NEAR_MISSES, ERRORS, OBJECTS, [true, false]];
+    if (this.next() < SELDOM) return this.of<unknown>([...LONG_TEXTS, ...UNTOUCHABLES]);
+    const pools = [
+      ...[NUMBERS, BLANKS, TEXTS, NEAR_MISSES, ERRORS, OBJECTS, [true, false], EDGE_NUMBERS],
+      ...[SCRIPTS, SPELLED_NUMBERS, BOUNDARY_DAYS, TYPED_VALUES, STRANGERS, ODD_SHAPES],
+    ];
     return this.of<unknown>(this.of<readonly unknown[]>(pools));
   }
 
@@ -230,7 +246,8 @@ export class RandomArguments {
     );
     if (this.next() < story.oddness / 3) {
       const uneven = cells.map((cell) => [cell, this.anything()]);
-      return this.of<unknown>([uneven, cells, null, this.of<unknown>(SHAPES)]);
+      const bare = [STRANGERS, UNTOUCHABLES, ODD_SHAPES];
+      return this.of<unknown>([uneven, cells, null, this.of<unknown>(this.of(bare))]);
     }
     const shape = this.next();
     if (shape < 0.6) return [[cells[0]]];
@@ -261,12 +278,14 @@ export class RandomArguments {
     );
     const ledger =
       names.includes("payments") && names.includes("filedOn") && !names.includes("asOf");
-    const length =
-      takesBlock || ledger ? 1 : this.of(isHeld ? [1, 1, 1, 1, 1, 3] : [1, 1, 1, 2, 3, 7]);
+    const usual = isHeld ? [1, 1, 1, 1, 1, 3] : [1, 1, 1, 2, 3, 7];
+    const isLong = this.next() < MANY_SELDOM;
+    const length = takesBlock || ledger ? 1 : isLong ? MANY : this.of(usual);
     const all = names.map((name) => {
       const isRows = name in LABELS || (name === "payments" && (takesBlock || ledger));
-      if (isRows) return this.rows(name, story);
-      if (name === "grid") return this.clientList(story);
+      const rows = isLong ? MANY : undefined;
+      if (isRows) return this.rows(name, story, rows ?? 1 + this.below(5));
+      if (name === "grid") return this.clientList(story, rows ?? 1 + this.below(4));
       const fits = this.next() >= story.oddness / 5;
       return this.argument(name, fits ? length : 1 + this.below(4), story);
     });

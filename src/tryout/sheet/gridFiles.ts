@@ -40,7 +40,8 @@ export class GridFiles {
    */
   async openFile(file: File): Promise<void> {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    this.#open(await workbookOfBytes(file.name, bytes));
+    const { workbook } = await workbookOfBytes(file.name, bytes);
+    this.#open(workbook);
   }
 
   /** What is in the grid as the content of an .xlsx file. */

@@ -4,6 +4,7 @@ import { printable } from "./textTable";
 
 /** How much of a long list of errors is shown unless all of it is asked for. */
 export const MOST_ERRORS_SHOWN = 100;
+const LONGEST_FORMULA_SHOWN = 200;
 
 function place({ sheet, row, column }: CellPlace): string {
   return printable(`${sheet}!${cellAddress(row, column)}`);
@@ -31,7 +32,9 @@ function errorLines(report: RecalculationReport, all: boolean): string[] {
 function uncalculatedLines(report: RecalculationReport): string[] {
   if (report.notCalculated.length === 0) return ["Every formula was calculated."];
   const lines = report.notCalculated.map((formula) => {
-    const text = formula.text === "" ? "" : `=${printable(formula.text)}  `;
+    const more = formula.text.length > LONGEST_FORMULA_SHOWN ? "…" : "";
+    const shown = printable(formula.text.slice(0, LONGEST_FORMULA_SHOWN)) + more;
+    const text = shown === "" ? "" : `=${shown}  `;
     return `  ${place(formula)}  ${text}${printable(formula.reason)}`;
   });
   return [

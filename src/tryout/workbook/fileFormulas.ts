@@ -1,7 +1,8 @@
 import { strFromU8, unzipSync } from "fflate";
 import { XMLParser } from "fast-xml-parser";
 
-interface Named {
+/** A sheet by its name and by the id of its part. */
+export interface Named {
   readonly name: string;
   readonly id: string;
 }
@@ -10,6 +11,8 @@ const parser = new XMLParser({
   ignoreAttributes: false,
   attributeNamePrefix: "",
   removeNSPrefix: true,
+  // Characters written as numbers are read only with these.
+  htmlEntities: true,
 });
 
 function list(value: unknown): Record<string, string>[] {
@@ -17,7 +20,8 @@ function list(value: unknown): Record<string, string>[] {
   return (Array.isArray(value) ? value : [value]) as Record<string, string>[];
 }
 
-function sheetNames(workbookText: string): Named[] {
+/** The sheets that the text of `xl/workbook.xml` lists. */
+export function sheetNames(workbookText: string): Named[] {
   const parsed = parser.parse(workbookText) as {
     workbook?: { sheets?: { sheet?: unknown } };
   };

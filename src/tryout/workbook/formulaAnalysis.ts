@@ -1,7 +1,7 @@
 import type { CalculationNames } from "./definedNames";
 import { isSeveralCells } from "./definedNames";
 import { type FormulaReferences, formulaReferences } from "./formulaReferences";
-import { parseFormula } from "./formulaTree";
+import { cellsRead, depthOf, parseFormula } from "./formulaTree";
 import { unknownFunctions } from "./knownFunctions";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 import type { ReferenceWorld, TablePlace } from "./referenceWorld";
@@ -52,10 +52,19 @@ function pointsOutside(text: string, names: OwnFunctionNames): boolean {
   );
 }
 
+/** Deeper formulas the calculating library leaves out, or fails at. */
+const DEEPEST = 1_000;
+/** The calculating library makes a value of every cell of a block. */
+const MOST_CELLS_READ = 5_000_000;
+
 function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula {
   const tree = parseFormula(formula.calculationText);
   if (tree === undefined || formula.text === "") {
     const problem = keep("it cannot be read as a formula here");
+    return { references: NOTHING, usesOwnFunction: false, problem };
+  }
+  if (depthOf(tree) > DEEPEST) {
+    const problem = keep("it is nested too deeply to be calculated here");
     return { references: NOTHING, usesOwnFunction: false, problem };
   }
   const place = {
@@ -77,6 +86,8 @@ function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula 
   const looking = LOOK_AT_FORMULAS.find((name) => references.functions.has(name));
   let problem: FormulaProblem | undefined;
   if (looking !== undefined) problem = keep(`${looking} is not offered here`);
+  else if (cellsRead(tree) > MOST_CELLS_READ)
+    problem = keep(`it reads more than ${MOST_CELLS_READ.toLocaleString("en-US")} cells`);
   else if (pointsOutside(formula.text, world.names))
     problem = keep("it points at another workbook");
   else if (misread !== undefined) {

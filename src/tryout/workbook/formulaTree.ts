@@ -1,4 +1,5 @@
 import { parse, tokenize } from "@cj-tech-master/excelts/formula";
+import { columnNumber } from "./cellAddress";
 
 /** A reference to a cell inside a parsed formula. */
 export interface CellNode {
@@ -82,6 +83,22 @@ export function childNodes(node: FormulaNode): readonly FormulaNode[] {
     default:
       return [];
   }
+}
+
+/** How many levels a formula's parts are nested, counted without nesting itself. */
+export function depthOf(tree: FormulaNode): number {
+  let depth = 0;
+  for (let level: readonly FormulaNode[] = [tree]; level.length > 0; depth += 1)
+    level = level.flatMap(childNodes);
+  return depth;
+}
+
+/** How many cells the blocks in a formula come to; whole rows and columns do not count, of which only those in use are read. */
+export function cellsRead(tree: FormulaNode): number {
+  if (tree.type !== 6) return childNodes(tree).reduce((sum, child) => sum + cellsRead(child), 0);
+  const { start, end } = tree;
+  const height = Math.abs(Number(end.row) - Number(start.row)) + 1;
+  return height * (Math.abs(columnNumber(end.col) - columnNumber(start.col)) + 1);
 }
 
 /** A function's name without the prefixes files put before newer functions. */

@@ -1,12 +1,5 @@
 import { readFileSync, statSync } from "node:fs";
-import type { Workbook } from "@cj-tech-master/excelts";
-import { NotAWorkbook, workbookOfBytes } from "./workbookBytes";
-
-/** A workbook as it was read, with the bytes it was read from. */
-export interface WorkbookFile {
-  readonly workbook: Workbook;
-  readonly bytes: Uint8Array;
-}
+import { NotAWorkbook, type WorkbookFile, workbookOfBytes } from "./workbookBytes";
 
 function readBytes(path: string): Buffer {
   const found = statSync(path, { throwIfNoEntry: false });
@@ -22,6 +15,5 @@ function readBytes(path: string): Buffer {
 
 /** Opens an .xlsx workbook, or says in one sentence why it cannot. */
 export async function readWorkbookFile(path: string): Promise<WorkbookFile> {
-  const bytes = readBytes(path);
-  return { workbook: await workbookOfBytes(path, bytes), bytes };
+  return workbookOfBytes(path, readBytes(path));
 }

@@ -1,12 +1,24 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
-import { unzipSync } from "fflate";
+import { zipSync } from "fflate";
+import { sheetNames } from "./fileFormulas";
+import { BeyondBounds, refuseBeyondBounds } from "./sheetBounds";
+import { NotUnpacked, unpackedParts } from "./unpackedParts";
+import { firstUnreadCell } from "./unreadCells";
 
 /** Says in one sentence why a file cannot be taken as a workbook. */
 export class NotAWorkbook extends Error {}
 
+/** A workbook as it was read, with the bytes it was read from. */
+export interface WorkbookFile {
+  readonly workbook: Workbook;
+  /** A zip file of the parts that were unpacked, not packed again: nothing else of the file is looked at. */
+  readonly bytes: Uint8Array;
+}
+
 const OLD_BINARY_START = [0xd0, 0xcf, 0x11, 0xe0];
+const WORKBOOK_PART = "xl/workbook.xml";
 const ZIP_START = [0x50, 0x4b];
 /** As old files write text: two bytes a letter. */
 const ENCRYPTED = [..."EncryptedPackage"].join("\0");
@@ -15,7 +27,18 @@ function startsWith(bytes: Uint8Array, start: readonly number[]): boolean {
   return start.every((byte, index) => bytes[index] === byte);
 }
 
-function refuseOtherFormats(path: string, bytes: Uint8Array): void {
+function checkedParts(path: string, bytes: Uint8Array): Map<string, Uint8Array> {
+  try {
+    const parts = unpackedParts(bytes);
+    refuseBeyondBounds(parts);
+    return parts;
+  } catch (error) {
+    if (!(error instanceof NotUnpacked || error instanceof BeyondBounds)) throw error;
+    throw new NotAWorkbook(`${path} ${error.message}.`);
+  }
+}
+
+function partsOfWorkbook(path: string, bytes: Uint8Array): Map<string, Uint8Array> {
   if (bytes.length === 0) throw new NotAWorkbook(`${path} is empty.`);
   if (startsWith(bytes, OLD_BINARY_START)) {
     throw new NotAWorkbook(
@@ -27,18 +50,28 @@ function refuseOtherFormats(path: string, bytes: Uint8Array): void {
   if (!startsWith(bytes, ZIP_START)) {
     throw new NotAWorkbook(`${path} is not an .xlsx workbook.`);
   }
-  let parts: string[];
-  try {
-    // Every part is unpacked, so that a damaged one is noticed here and not halfway through.
-    parts = Object.keys(unzipSync(bytes));
-  } catch {
-    throw new NotAWorkbook(`${path} is damaged or incomplete: it cannot be unpacked.`);
-  }
-  if (parts.includes("xl/workbook.bin")) {
+  const parts = checkedParts(path, bytes);
+  if (parts.has("xl/workbook.bin")) {
     throw new NotAWorkbook(`${path} is a binary workbook (.xlsb); save it as .xlsx.`);
   }
-  if (!parts.includes("xl/workbook.xml")) {
+  if (!parts.has(WORKBOOK_PART)) {
     throw new NotAWorkbook(`${path} is a zip file but holds no workbook.`);
+  }
+  return parts;
+}
+
+function refuseUnread(path: string, workbook: Workbook, workbookPart: Uint8Array): void {
+  const listed = sheetNames(new TextDecoder().decode(workbookPart)).length;
+  if (listed === 0) throw new NotAWorkbook(`${path} holds no sheet.`);
+  if (workbook.worksheets.length + workbook.chartsheets.length < listed)
+    throw new NotAWorkbook(`${path} lists a sheet that is missing from it or cannot be read here.`);
+  const unread = firstUnreadCell(workbook);
+  if (unread !== undefined)
+    throw new NotAWorkbook(`${path} is damaged: the content of ${unread} cannot be made out.`);
+  if (workbook.properties.date1904 === true) {
+    throw new NotAWorkbook(
+      `${path} counts days from 1904; the functions read dates of the 1900 system only.`
+    );
   }
 }
 
@@ -46,12 +79,13 @@ function refuseOtherFormats(path: string, bytes: Uint8Array): void {
  * Reads an .xlsx workbook from its bytes.
  *
  * @param path - The file's name, for the sentence.
- * @param bytes - Its content.
- * @returns The workbook.
+ * @param given - Its content.
+ * @returns The workbook, and the bytes that were read.
  * @throws NotAWorkbook in one sentence when it cannot be taken as one.
  */
-export async function workbookOfBytes(path: string, bytes: Uint8Array): Promise<Workbook> {
-  refuseOtherFormats(path, bytes);
+export async function workbookOfBytes(path: string, given: Uint8Array): Promise<WorkbookFile> {
+  const parts = partsOfWorkbook(path, given);
+  const bytes = zipSync(Object.fromEntries(parts), { level: 0 });
   installChartSupport();
   const workbook = new Workbook({
     formulaSyntaxProbe: createFormulaSyntaxProbe(),
@@ -61,10 +95,8 @@ export async function workbookOfBytes(path: string, bytes: Uint8Array): Promise<
   } catch (error) {
     throw new NotAWorkbook(`${path} cannot be read as a workbook: ${(error as Error).message}`);
   }
-  if (workbook.properties.date1904 === true) {
-    throw new NotAWorkbook(
-      `${path} counts days from 1904; the functions read dates of the 1900 system only.`
-    );
-  }
-  return workbook;
+  // The library writes a reference to the theme it read, and would write one to a theme that is not there.
+  if (![...parts.keys()].some((name) => name.startsWith("xl/theme/"))) workbook.clearThemes();
+  refuseUnread(path, workbook, parts.get(WORKBOOK_PART) ?? new Uint8Array());
+  return { workbook, bytes };
 }
