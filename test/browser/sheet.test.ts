@@ -24,6 +24,7 @@ interface GridRange {
 interface GridSheet {
   getSheetName(): string;
   getRange(address: string): GridRange;
+  getActiveRange(): { getA1Notation(): string } | null;
   getDataRange(): GridRange;
 }
 interface GridBook {
@@ -110,12 +111,21 @@ async function goTo(address: string): Promise<void> {
   await page.waitForTimeout(200);
 }
 
+/** Whether the grid has taken a cell as the selected one. */
+function isSelected(address: string): Promise<boolean> {
+  return page.evaluate((cells) => {
+    const sheet = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook().getActiveSheet();
+    return sheet.getActiveRange()?.getA1Notation() === cells;
+  }, address);
+}
+
 /** Types into a cell, once more where the grid was not listening yet. */
 async function type(address: string, text: string): Promise<void> {
   await expect
     .poll(
       async () => {
         await select(address);
+        if (!(await isSelected(address))) return false;
         await page.keyboard.type(text);
         await page.keyboard.press("Enter");
         await page.waitForTimeout(500);
