@@ -1,14 +1,11 @@
 import { readFileSync } from "node:fs";
-import type { Server } from "node:http";
-import type { AddressInfo } from "node:net";
 import { createRequire } from "node:module";
 import { Workbook } from "@cj-tech-master/excelts";
 import type { AxeResults } from "axe-core";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { serveSheet } from "../../src/tryout/serve/sheetServer";
 import { serial } from "../functions/sheet";
-import { openBrowser, watchedPage } from "./browser";
+import { openSheet } from "./openSheet";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
@@ -38,25 +35,16 @@ type TryOut = typeof globalThis & {
   tryOut: { grid: { api: { getActiveWorkbook(): GridBook } } };
 };
 
-let browser: Browser;
-let server: Server;
 let page: Page;
 let asked: readonly string[];
 let complaints: readonly string[];
+let close: () => Promise<void>;
 
 beforeAll(async () => {
-  browser = await openBrowser();
-  server = await serveSheet(0);
-  const { port } = server.address() as AddressInfo;
-  const address = `http://127.0.0.1:${String(port)}/`;
-  ({ page, asked, complaints } = await watchedPage(browser, address));
-  await page.setViewportSize({ width: 1280, height: 800 });
-  await page.goto(address);
-  await page.waitForSelector("body[data-ready]", { timeout: 90_000 });
+  ({ page, asked, complaints, close } = await openSheet());
 }, 300_000);
 afterAll(async () => {
-  await browser.close();
-  server.close();
+  await close();
 });
 
 const values = (sheet: string, address: string): Promise<unknown[][]> =>

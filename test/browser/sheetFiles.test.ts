@@ -1,16 +1,13 @@
 import { readFileSync } from "node:fs";
-import type { Server } from "node:http";
-import type { AddressInfo } from "node:net";
 import { getCellDisplayText, Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { strFromU8, unzipSync } from "fflate";
-import type { Browser, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hostOfBuiltAddIn } from "../../src/tryout/host/builtAddIn";
 import { seasonWorkbook } from "../../src/tryout/season/seasonWorkbook";
-import { serveSheet } from "../../src/tryout/serve/sheetServer";
 import { recalculateWorkbook } from "../../src/tryout/workbook/workbook";
-import { openBrowser, watchedPage } from "./browser";
+import { openSheet } from "./openSheet";
 
 type Grid = typeof globalThis & {
   tryOut: {
@@ -27,25 +24,16 @@ type Grid = typeof globalThis & {
   };
 };
 
-let browser: Browser;
-let server: Server;
 let page: Page;
 let asked: readonly string[];
 let complaints: readonly string[];
+let close: () => Promise<void>;
 
 beforeAll(async () => {
-  browser = await openBrowser();
-  server = await serveSheet(0);
-  const { port } = server.address() as AddressInfo;
-  const address = `http://127.0.0.1:${port}/`;
-  ({ page, asked, complaints } = await watchedPage(browser, address));
-  await page.setViewportSize({ width: 1280, height: 800 });
-  await page.goto(address);
-  await page.waitForSelector("body[data-ready]", { timeout: 90_000 });
+  ({ page, asked, complaints, close } = await openSheet());
 }, 120_000);
 afterAll(async () => {
-  await browser.close();
-  server.close();
+  await close();
 });
 
 const cell = (sheet: string, address: string): Promise<unknown> =>

@@ -1,19 +1,10 @@
-import {
-  cpSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  symlinkSync,
-  writeFileSync,
-} from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { fileURLToPath } from "node:url";
 import { format, resolveConfig } from "prettier";
 import { createVitest, type Vitest } from "vitest/node";
+import { copyProject, project } from "../projectCopy";
 
-const project = fileURLToPath(new URL("../..", import.meta.url));
 const COPIED = ["src", "rules", "test", "package.json", "tsconfig.json"];
 /** The tests that a change of the rules is tried on. */
 const TRIED = ["test/rules", "test/calculation", "test/functions", "test/secondOpinion"];
@@ -63,9 +54,7 @@ export class ChangedRules {
   /** Copies the project, and leaves out the tests that fail for want of their random cases. */
   static async begin(): Promise<ChangedRules> {
     const folder = mkdtempSync(path.join(tmpdir(), "changed-rules-"));
-    for (const part of COPIED)
-      cpSync(path.join(project, part), path.join(folder, part), { recursive: true });
-    symlinkSync(path.join(project, "node_modules"), path.join(folder, "node_modules"), "junction");
+    copyProject(COPIED, folder);
     const whole = await tests(folder, 0);
     const rules = new ChangedRules(folder, whole, await tests(folder, 1));
     for (const name of rules.tables) await rules.write(name, rules.table(name));

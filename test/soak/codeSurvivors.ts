@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { say } from "./say";
 
 interface Place {
   readonly line: number;
@@ -28,10 +29,6 @@ interface Survivor {
 }
 
 const UNNOTICED = ["Survived", "NoCoverage"];
-
-function say(line: string): void {
-  process.stdout.write(`${line}\n`);
-}
 
 const readJson = (url: URL): unknown => JSON.parse(readFileSync(url, "utf8"));
 

@@ -1,31 +1,19 @@
 import "../customFunctionsRuntime";
-import { setFlagsFromString } from "node:v8";
-import { runInNewContext } from "node:vm";
 import { charges } from "../../src/functions/charges";
 import { due } from "../../src/functions/dueDates";
 import { interest } from "../../src/functions/interest";
 import { shortfall } from "../../src/functions/request";
 import { roster } from "../../src/functions/roster";
 import { incomeTax } from "../../src/functions/taxes";
+import { bytesHeld } from "../functions/bytesHeld";
 import { clientColumns, clientList } from "../bench/columns";
+import { say } from "./say";
 
 const ROWS = [1_000, 5_000, 10_000, 50_000];
 const TRIES = 3;
 /** How much more a row may cost among the most rows than among five thousand, when the machine is quiet. */
 const MOST_GROWTH = 2;
 const MEGABYTE = 2 ** 20;
-
-setFlagsFromString("--expose-gc");
-const collectGarbage = runInNewContext("gc") as () => void;
-
-function say(line: string): void {
-  process.stdout.write(`${line}\n`);
-}
-
-function heldMemory(): number {
-  collectGarbage();
-  return process.memoryUsage().heapUsed;
-}
 
 /** The calls that are measured, each over a list of so many clients. */
 function callsOver(rows: number): Readonly<Record<string, () => unknown>> {
@@ -46,14 +34,14 @@ function callsOver(rows: number): Readonly<Record<string, () => unknown>> {
 /** The shortest of a few tries, in milliseconds, and what the answer and its traces hold, in bytes. */
 function measured(call: () => unknown): { readonly time: number; readonly held: number } {
   const times: number[] = [];
-  const before = heldMemory();
+  const before = bytesHeld();
   let answer: unknown;
   for (let count = 0; count < TRIES; count++) {
     const begun = performance.now();
     answer = call();
     times.push(performance.now() - begun);
   }
-  const held = heldMemory() - before;
+  const held = bytesHeld() - before;
   if (answer === undefined) throw new RangeError("no answer");
   return { time: Math.min(...times), held };
 }

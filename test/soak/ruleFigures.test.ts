@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rulesFiles } from "../rules/rulesFiles";
-import { ruleFigures, withAllChanges } from "./ruleFigures";
+import { ruleFigures, withChanges } from "./ruleFigures";
 
 const changesOf = (content: unknown) =>
   ruleFigures(content).map(({ place, was, becomes }) => [place, was, becomes]);
@@ -49,11 +49,11 @@ describe("the figures of a rules file", () => {
   it("are changed one at a time, or all at once, and the file itself stays", () => {
     const file = { values: [{ rate: "0.05" }, { rate: "0.06" }] };
     const figures = ruleFigures(file);
-    expect(figures.map(({ changed }) => changed)).toEqual([
+    expect(figures.map((figure) => withChanges(file, [figure]))).toEqual([
       { values: [{ rate: "0.06" }, { rate: "0.06" }] },
       { values: [{ rate: "0.05" }, { rate: "0.07" }] },
     ]);
-    expect(withAllChanges(file, figures)).toEqual({ values: [{ rate: "0.06" }, { rate: "0.07" }] });
+    expect(withChanges(file, figures)).toEqual({ values: [{ rate: "0.06" }, { rate: "0.07" }] });
     expect(file).toEqual({ values: [{ rate: "0.05" }, { rate: "0.06" }] });
   });
 

@@ -5,10 +5,10 @@ import { addDays, calendarDate } from "../../src/calendar/calendarDate";
 export interface RuleFigure {
   /** Where it stands: `values[3].monthlyRate`. */
   readonly place: string;
+  /** The keys that lead there. */
+  readonly path: readonly string[];
   readonly was: unknown;
   readonly becomes: unknown;
-  /** The whole file with only this value changed. */
-  readonly changed: unknown;
 }
 
 /** What is said of figures and decides none: where it was found, how sure it is, how the table is called. */
@@ -86,27 +86,25 @@ function withChange(node: unknown, path: readonly string[], becomes: unknown): u
  * @returns The changes, in the order of the file.
  */
 export function ruleFigures(file: unknown): readonly RuleFigure[] {
-  const found = [...leaves(file, [])].filter(([, value]) => value !== WITHOUT_END);
-  const column = (path: readonly string[]): string => path.filter((key) => !isPosition(key)).join();
-  return found.map(([path, was]) => {
-    const words = found.filter(([other]) => column(other) === column(path)).map(([, word]) => word);
+  const found = [...leaves(file, [])]
+    .filter(([, value]) => value !== WITHOUT_END)
+    .map(([path, was]) => ({ path, was, column: path.filter((key) => !isPosition(key)).join() }));
+  return found.map(({ path, was, column }) => {
+    const words = found.filter((other) => other.column === column).map((other) => other.was);
+    const place = written(path);
     const becomes = changedALittle(path.at(-1) ?? "", was, words);
-    if (isDeepStrictEqual(was, becomes)) throw new RangeError(`${written(path)} is not changed`);
-    return { place: written(path), was, becomes, changed: withChange(file, path, becomes) };
+    if (isDeepStrictEqual(was, becomes)) throw new RangeError(`${place} is not changed`);
+    return { place, path, was, becomes };
   });
 }
 
 /**
- * Makes several changes to one file.
+ * Makes changes to a file.
  *
- * @param file - The content of the file.
+ * @param file - The content of the file, which stays as it is.
  * @param figures - Changes of it.
  * @returns The content with all of them.
  */
-export function withAllChanges(file: unknown, figures: readonly RuleFigure[]): unknown {
-  return figures.reduce(
-    (changed, { place, becomes }) =>
-      withChange(changed, place.replace(/\[(\d+)\]/g, ".$1").split("."), becomes),
-    file
-  );
+export function withChanges(file: unknown, figures: readonly RuleFigure[]): unknown {
+  return figures.reduce((changed, { path, becomes }) => withChange(changed, path, becomes), file);
 }

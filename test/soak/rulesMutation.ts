@@ -3,6 +3,7 @@ import { parseArgs } from "node:util";
 import { ChangedRules } from "./changedRules";
 import { ruleFigures } from "./ruleFigures";
 import { sifted, type TableFigure, unheldFigures } from "./unheldFigures";
+import { say } from "./say";
 
 /** Figures that no test holds, by table and place, with the reason. */
 type Known = Readonly<Record<string, Readonly<Record<string, string>>>>;
@@ -17,10 +18,6 @@ const { values: asked, positionals } = parseArgs({
 const every = Number(asked.every);
 if (!Number.isInteger(every) || every < 1)
   throw new RangeError("--every: give a whole number of figures, such as 50 for each fiftieth");
-
-function say(line: string): void {
-  process.stdout.write(`${line}\n`);
-}
 
 const rules = await ChangedRules.begin();
 const tried: TableFigure[] = [];

@@ -1,3 +1,5 @@
+import { say } from "./say";
+
 /** Whether this is one of the long runs of `npm run soak`. */
 export const isLongRun = process.env["RUN_LENGTH"] === "long";
 
@@ -16,5 +18,5 @@ export const runLength = (short: number, long: number): number => (isLongRun ? l
  * @param line - A line in plain words.
  */
 export function tell(line: string): void {
-  if (isLongRun) process.stdout.write(`${line}\n`);
+  if (isLongRun) say(line);
 }

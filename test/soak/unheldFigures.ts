@@ -1,26 +1,31 @@
 import type { ChangedRules } from "./changedRules";
-import { type RuleFigure, withAllChanges } from "./ruleFigures";
+import { type RuleFigure, withChanges } from "./ruleFigures";
 
 /** A figure with the file of its table. */
 export interface TableFigure extends RuleFigure {
   readonly table: string;
 }
 
-async function writeAll(rules: ChangedRules, figures: readonly TableFigure[]): Promise<void> {
-  for (const table of new Set(figures.map((figure) => figure.table)))
-    await rules.write(
-      table,
-      withAllChanges(
-        rules.table(table),
-        figures.filter((figure) => figure.table === table)
-      )
-    );
+/** Changes some figures for as long as tests are run, and puts them back. */
+async function whileChanged<Found>(
+  rules: ChangedRules,
+  figures: readonly TableFigure[],
+  run: () => Promise<Found>
+): Promise<Found> {
+  const tables = new Set(figures.map(({ table }) => table));
+  for (const table of tables) {
+    const ofTable = figures.filter((figure) => figure.table === table);
+    await rules.write(table, withChanges(rules.table(table), ofTable));
+  }
+  const found = await run();
+  for (const table of tables) await rules.write(table, rules.table(table));
+  return found;
 }
 
-async function restore(rules: ChangedRules, figures: readonly TableFigure[]): Promise<void> {
-  for (const table of new Set(figures.map((figure) => figure.table)))
-    await rules.write(table, rules.table(table));
-}
+const failingWith = (
+  rules: ChangedRules,
+  figures: readonly TableFigure[]
+): Promise<readonly string[]> => whileChanged(rules, figures, () => rules.failing());
 
 /** Those among some figures that none of some files of tests holds, each changed by itself. */
 async function notHeldBy(
@@ -29,11 +34,8 @@ async function notHeldBy(
   figures: readonly TableFigure[]
 ): Promise<readonly TableFigure[]> {
   const unheld: TableFigure[] = [];
-  for (const figure of figures) {
-    await rules.write(figure.table, figure.changed);
-    if (await rules.passes(tests)) unheld.push(figure);
-    await restore(rules, [figure]);
-  }
+  for (const figure of figures)
+    if (await whileChanged(rules, [figure], () => rules.passes(tests))) unheld.push(figure);
   return unheld;
 }
 
@@ -48,9 +50,7 @@ export async function sifted(
   rules: ChangedRules,
   figures: readonly TableFigure[]
 ): Promise<readonly TableFigure[]> {
-  await writeAll(rules, figures);
-  const failing = await rules.failing();
-  await restore(rules, figures);
+  const failing = await failingWith(rules, figures);
   return failing.length === 0 ? figures : notHeldBy(failing, rules, figures);
 }
 
@@ -69,9 +69,7 @@ export async function unheldFigures(
   const alone: TableFigure[] = [];
   let left = figures;
   while (left.length > 0) {
-    await writeAll(rules, left);
-    const failing = await rules.failing();
-    await restore(rules, left);
+    const failing = await failingWith(rules, left);
     if (failing.length === 0) break;
     const still = await notHeldBy(failing, rules, left);
     if (still.length < left.length) left = still;
@@ -79,9 +77,7 @@ export async function unheldFigures(
       // together they fail what none fails alone: the first is tried by itself on everything
       const [first, ...rest] = left;
       if (!first) break;
-      await rules.write(first.table, first.changed);
-      if ((await rules.failing()).length === 0) alone.push(first);
-      await restore(rules, [first]);
+      if ((await failingWith(rules, [first])).length === 0) alone.push(first);
       left = rest;
     }
   }

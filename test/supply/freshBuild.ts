@@ -1,18 +1,10 @@
 import { execFileSync } from "node:child_process";
-import {
-  cpSync,
-  mkdirSync,
-  mkdtempSync,
-  readdirSync,
-  readFileSync,
-  rmSync,
-  symlinkSync,
-} from "node:fs";
+import { mkdtempSync, readdirSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import path from "node:path";
 import { fileURLToPath } from "node:url";
+import { copyProject } from "../projectCopy";
 
-const root = fileURLToPath(new URL("../..", import.meta.url));
 const script = fileURLToPath(new URL("buildAndTell.ts", import.meta.url));
 const SOURCES = [
   "src",
@@ -64,10 +56,7 @@ export function freshBuild(
       encoding: "utf8",
     });
   try {
-    mkdirSync(folder, { recursive: true });
-    for (const source of SOURCES)
-      cpSync(path.join(root, source), path.join(folder, source), { recursive: true });
-    symlinkSync(path.join(root, "node_modules"), path.join(folder, "node_modules"), "junction");
+    copyProject(SOURCES, folder);
     const told = run(script, folder, ...parts);
     if (parts.length === 2) run(HELP);
     return {
