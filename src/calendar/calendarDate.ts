@@ -84,6 +84,16 @@ export function compareDays(one: CalendarDate, other: CalendarDate): number {
   return one < other ? -1 : one > other ? 1 : 0;
 }
 
+/** The earlier of two days. */
+export function earlierDay(one: CalendarDate, other: CalendarDate): CalendarDate {
+  return one < other ? one : other;
+}
+
+/** The later of two days. */
+export function laterDay(one: CalendarDate, other: CalendarDate): CalendarDate {
+  return one > other ? one : other;
+}
+
 /** The last day of the month a day lies in. */
 export function lastDayOfMonth(day: CalendarDate): CalendarDate {
   return written(lastInstantDayOfMonth(midnight(day)));

@@ -1,5 +1,5 @@
 import type { Decimal } from "../money/dollars";
-import type { CalendarDate } from "../calendar/calendarDate";
+import { laterDay, type CalendarDate } from "../calendar/calendarDate";
 import type { ChargesInput } from "../calculation/penalty/charges";
 import { client, datesOf, type ClientCells } from "./client";
 import { day, optionalDay, requireAfterTaxYear } from "./dayArguments";
@@ -53,6 +53,6 @@ export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
   return {
     ...given,
     payments: rest.greaterThan(0) ? [{ day: paidOn, amount: rest }] : [],
-    through: paidOn > given.filedOn ? paidOn : given.filedOn,
+    through: laterDay(paidOn, given.filedOn),
   };
 }

@@ -4,9 +4,12 @@ import {
   addDays,
   addMonths,
   calendarDate,
+  compareDays,
   daysBetween,
   daysInYear,
+  earlierDay,
   lastDayOfMonth,
+  laterDay,
   monthOf,
   parseCalendarDate,
   weekdayOf,
@@ -69,6 +72,17 @@ describe("days between", () => {
       }),
       RUNS
     );
+  });
+});
+
+describe("two days", () => {
+  it("are compared as the calendar has them, whichever is given first", () => {
+    const [eve, day] = [calendarDate("2025-12-31"), calendarDate("2026-01-01")];
+    expect([earlierDay(eve, day), earlierDay(day, eve)]).toEqual([eve, eve]);
+    expect([laterDay(eve, day), laterDay(day, eve)]).toEqual([day, day]);
+    expect([compareDays(eve, day), compareDays(day, eve), compareDays(day, day)]).toEqual([
+      -1, 1, 0,
+    ]);
   });
 });
 

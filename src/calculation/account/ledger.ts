@@ -1,4 +1,4 @@
-import { compareDays, type CalendarDate } from "../../calendar/calendarDate";
+import { compareDays, earlierDay, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -97,7 +97,7 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
       {
         ...input,
         paidOnTime: ZERO,
-        filedOn: filedOn < day ? filedOn : day,
+        filedOn: earlierDay(filedOn, day),
         outcome,
         through: day,
       },

@@ -2,6 +2,8 @@ import {
   addDays,
   daysBetween,
   daysInYear,
+  earlierDay,
+  laterDay,
   yearOf,
   type CalendarDate,
 } from "../../calendar/calendarDate";
@@ -39,8 +41,8 @@ export function estimateRatePeriods(
   rates: InterestRates
 ): readonly EstimateRatePeriod[] {
   const lastOfThirdMonth = addDays(dayAfterTaxYear(taxYear, 4, 1), -1);
-  const published = ratePeriods(from, lastOfThirdMonth < end ? lastOfThirdMonth : end, rates);
-  const carriedFrom = from > lastOfThirdMonth ? from : lastOfThirdMonth;
+  const published = ratePeriods(from, earlierDay(lastOfThirdMonth, end), rates);
+  const carriedFrom = laterDay(from, lastOfThirdMonth);
   const carriedOn: readonly RatePeriod[] =
     carriedFrom < end
       ? [

@@ -1,4 +1,10 @@
-import { daysBetween, type CalendarDate } from "../../calendar/calendarDate";
+import {
+  compareDays,
+  daysBetween,
+  earlierDay,
+  laterDay,
+  type CalendarDate,
+} from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -87,16 +93,13 @@ export function estimatedTaxAddition(
     withholding,
     paidOn === undefined ? payments : [...payments, { day: paidOn, amount: rest }]
   );
-  const stopOf = (part: InstallmentPart): CalendarDate =>
-    part.paidOn !== undefined && part.paidOn < end ? part.paidOn : end;
+  const stopOf = (part: InstallmentPart): CalendarDate => earlierDay(part.paidOn ?? end, end);
   const late = parts.filter((part) => (part.paidOn ?? end) > part.due.lastDay);
   if (late.length === 0) return { lines: [], amount: ZERO };
   const rates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
-  const lastStop = late.map(stopOf).reduce((one, other) => (one > other ? one : other));
+  const lastStop = late.map(stopOf).reduce(laterDay);
   // relief that ends within a weekend puts the first installment after the second
-  const firstDay = dues
-    .map((due) => due.countedFrom)
-    .reduce((one, other) => (one < other ? one : other));
+  const firstDay = dues.map((due) => due.countedFrom).reduce(earlierDay);
   const periods = estimateRatePeriods(firstDay, taxYear, lastStop, rates);
 
   const lines = new Map<string, EstimateLine>();
@@ -105,8 +108,8 @@ export function estimatedTaxAddition(
     const installment = numbers[part.installment - 1] ?? part.installment;
     const stops = stopOf(part);
     for (const { from, to, rate, divisor, sources } of periods) {
-      const begins = from > due.countedFrom ? from : due.countedFrom;
-      const ends = to < stops ? to : stops;
+      const begins = laterDay(from, due.countedFrom);
+      const ends = earlierDay(to, stops);
       if (begins >= ends) continue;
       const key = `${String(installment)}|${begins}|${ends}`;
       const together = amount.plus(lines.get(key)?.amount ?? ZERO);
@@ -119,8 +122,8 @@ export function estimatedTaxAddition(
   const inOrder = [...lines.values()].sort(
     (one, other) =>
       one.installment - other.installment ||
-      one.from.localeCompare(other.from) ||
-      one.to.localeCompare(other.to)
+      compareDays(one.from, other.from) ||
+      compareDays(one.to, other.to)
   );
   const amount = inOrder.reduce((sum, line) => sum.plus(line.addition), ZERO);
   return { lines: inOrder, amount };

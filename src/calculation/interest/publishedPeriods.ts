@@ -3,6 +3,7 @@ import {
   calendarDate,
   daysBetween,
   daysInYear,
+  earlierDay,
   yearOf,
   type CalendarDate,
 } from "../../calendar/calendarDate";
@@ -37,7 +38,7 @@ export function wholePeriod(from: CalendarDate, rates: InterestRates): RatePerio
   const ends = [lastDayOfYear(yearOf(firstDay))];
   if (next) ends.push(addDays(next.from, -1));
   else if (firstDay <= knownThrough) ends.push(knownThrough);
-  const to = ends.reduce((one, other) => (one < other ? one : other));
+  const to = ends.reduce(earlierDay);
   const { rate, source } = underpaymentRate(firstDay, rates);
   const divisor = daysInYear(yearOf(firstDay));
   return { rate, source, from, to, days: daysBetween(from, to), divisor };

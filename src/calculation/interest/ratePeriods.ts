@@ -1,11 +1,17 @@
-import { addDays, daysBetween, type CalendarDate } from "../../calendar/calendarDate";
+import {
+  addDays,
+  daysBetween,
+  earlierDay,
+  laterDay,
+  type CalendarDate,
+} from "../../calendar/calendarDate";
 import { publishedPeriods, wholePeriod, type RatePeriod } from "./publishedPeriods";
 import { underpaymentRate, type InterestRates } from "./underpaymentRate";
 
 function clipped(period: RatePeriod, from: CalendarDate, to: CalendarDate): RatePeriod {
   const { rate, source, divisor } = period;
-  const begins = period.from > from ? period.from : from;
-  const through = period.to < to ? period.to : to;
+  const begins = laterDay(period.from, from);
+  const through = earlierDay(period.to, to);
   if (begins === period.from && through === period.to) return period;
   return { rate, source, from: begins, to: through, days: daysBetween(begins, through), divisor };
 }

@@ -1,4 +1,4 @@
-import { addDays, type CalendarDate } from "../../calendar/calendarDate";
+import { addDays, earlierDay, laterDay, type CalendarDate } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { DueDate } from "../dueDate/dueDate";
@@ -28,6 +28,6 @@ export function lastDayToSendAgain(
   const days = entryOn(rules.rejectWindow, due.lastDay).figures.days.toNumber();
   const fromDue = addDays(due.lastDay, days);
   const fromRejection = addDays(rejectedOn, days);
-  const earlier = fromRejection < fromDue ? fromRejection : fromDue;
-  return earlier > due.lastDay ? earlier : due.lastDay;
+  const earlier = earlierDay(fromRejection, fromDue);
+  return laterDay(earlier, due.lastDay);
 }

@@ -45,6 +45,12 @@ describe("the last day after service in a combat zone", () => {
     expect(() => lastDay(2022, "2023-04-19", "2023-09-30")).toThrow(InputError);
   });
 
+  // Executive Order 12744: the Arabian Peninsula is a combat zone from January 17, 1991 on (the day from memory).
+  it("refuses service that ended before the first combat zone it knows", () => {
+    expect(lastDay(2025, "1991-01-17", "1991-01-17")).toBe("2026-04-15");
+    expect(() => lastDay(2025, "1991-01-16", "1991-01-16")).toThrow(NotPublishedError);
+  });
+
   it("refuses a tax year whose dates are not held", () => {
     expect(() => lastDay(2028, "2029-01-10", "2029-02-10")).toThrow(NotPublishedError);
   });

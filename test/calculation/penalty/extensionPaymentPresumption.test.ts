@@ -4,6 +4,7 @@ import {
   extensionPaymentPresumption,
   type PresumptionInput,
 } from "../../../src/calculation/penalty/extensionPaymentPresumption";
+import { NotPublishedError } from "../../../src/rules/notPublishedError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { RUNS } from "../arbitrary";
 import { day, dueOn, usd } from "../given";
@@ -27,6 +28,12 @@ describe("the presumption of reasonable cause", () => {
     const source = extensionPaymentPresumption(met, rulebook);
     expect(source?.citation).toBe("26 CFR 301.6651-1(c)(3)");
     expect(source?.confidence).toBe("official");
+  });
+
+  // Pub. L. 91-172, section 943(d): there was no addition to be spared for returns due before 1970.
+  it("is refused for due dates before the law of the addition began", () => {
+    expect(presumed({ regular: dueOn("1970-01-01") })).toBe(true);
+    expect(() => presumed({ regular: dueOn("1969-12-31") })).toThrow(NotPublishedError);
   });
 
   it("does not hold without a valid extension", () => {

@@ -150,8 +150,10 @@ describe("failure to file", () => {
     });
   });
 
-  it("is refused for due dates before the first figure held", () => {
-    expect(() => dollars("10000", "1969-06-15", dueOn("1969-04-15"))).toThrow(NotPublishedError);
+  // Pub. L. 91-172, section 943(d), 83 Stat. 729: returns due after December 31, 1969.
+  it("is refused for due dates before the law began", () => {
+    expect(() => dollars("10000", "1970-01-15", dueOn("1969-12-31"))).toThrow(NotPublishedError);
+    expect(dollars("10000", "1970-01-15", dueOn("1970-01-01"))).toBe("500.00");
   });
 
   it("never falls with lateness, never exceeds a quarter or the minimum if that is more", () => {

@@ -28,7 +28,9 @@ function minimum(
 describe("the minimum addition", () => {
   it.each(published.amounts)("is $expected: $case ($source.document)", ({ inputs, expected }) => {
     const year = String(inputs.dueYear);
-    expect(minimum(`${year}-04-15`, `${year}-12-31`)).toBe(expected);
+    const ofYear = ["01-01", "04-15", "12-31"].map((due) => `${year}-${due}`);
+    const filedOn = `${String(inputs.dueYear + 1)}-06-30`;
+    expect(ofYear.map((due) => minimum(due, filedOn))).toEqual([expected, expected, expected]);
   });
 
   it.each(published.examples)("is $expected: $case ($source.document)", ({ inputs, expected }) => {
@@ -69,11 +71,16 @@ describe("the minimum addition", () => {
     expect(minimum("2026-04-15", "2026-12-31", netTax)).toBe(amount);
   });
 
+  // Pub. L. 97-248, section 318(b): returns due after December 31, 1982 (the section of the act from memory).
+  it("began with the returns due in 1983", () => {
+    expect(minimum("1983-01-01", "1983-12-31")).toBe("100");
+    expect(() => minimum("1982-12-31", "1983-12-31")).toThrow(NotPublishedError);
+  });
+
   it("is refused for a year whose amount is not published, only where it would apply", () => {
-    expect(() => minimum("2028-04-18", "2028-12-31")).toThrow(NotPublishedError);
+    expect(() => minimum("2028-01-01", "2028-12-31")).toThrow(NotPublishedError);
     expect(minimum("2028-04-18", "2028-06-17")).toBeUndefined();
     expect(minimum("2028-04-18", "2028-12-31", "0")).toBeUndefined();
-    expect(() => minimum("1982-04-15", "1982-12-31")).toThrow(NotPublishedError);
   });
 
   it("never exceeds the net tax nor the year's amount, and is one of the two", () => {

@@ -91,8 +91,15 @@ describe("failure to pay $1,000", () => {
 });
 
 describe("failure to pay", () => {
-  it("is refused for months before the first figure held", () => {
-    expect(() => dollars("1000", "1969-06-15", [], dueOn("1969-04-15"))).toThrow(NotPublishedError);
+  // Pub. L. 91-172, section 943(d), 83 Stat. 729: returns due after December 31, 1969.
+  it("is refused for months before the law began", () => {
+    expect(() => dollars("1000", "1970-06-15", [], dueOn("1969-12-30"))).toThrow(NotPublishedError);
+    expect(dollars("1000", "1970-01-15", [], dueOn("1970-01-01"))).toBe("5.00");
+  });
+
+  // 26 U.S.C. 6651(a)(2), the same words before section 6651(h) came in with the year 2000.
+  it("was at most a quarter before 2000 too", () => {
+    expect(dollars("1000", "1999-12-31", [], dueOn("1990-04-15"))).toBe("250.00");
   });
 
   it("of nothing is nothing", () => {
