@@ -6,8 +6,8 @@ import { createVitest, type Vitest } from "vitest/node";
 import { copyProject, project } from "../projectCopy";
 
 const COPIED = ["src", "rules", "test", "package.json", "tsconfig.json"];
-/** The tests that a change of the rules is tried on. */
-const TRIED = ["test/rules", "test/calculation", "test/functions", "test/secondOpinion"];
+/** The tests that a change of the rules is tried on, by their folders. */
+export const TRIED = ["test/rules", "test/calculation", "test/functions", "test/secondOpinion"];
 /** Tests of the built add-in, which would need a build for each change. */
 const OF_THE_BUILD = /builtAddIn/;
 const OF_RANDOM_CASES = /fast-check/;
@@ -29,9 +29,10 @@ async function tests(root: string, bail: number): Promise<Vitest> {
 
 async function failingFiles(
   vitest: Vitest,
+  folders: readonly string[],
   isRun: (file: string) => boolean
 ): Promise<readonly string[]> {
-  const all = await vitest.globTestSpecifications(TRIED.map((part) => `${part}/`));
+  const all = await vitest.globTestSpecifications(folders.map((part) => `${part}/`));
   // it keeps what earlier runs found, and would tell it again
   vitest.state.filesMap.clear();
   const { testModules, unhandledErrors } = await vitest.runTestSpecifications(
@@ -46,18 +47,23 @@ async function failingFiles(
 export class ChangedRules {
   private constructor(
     private readonly folder: string,
+    private readonly folders: readonly string[],
     private readonly whole: Vitest,
     private readonly untilOneFails: Vitest
   ) {}
 
   private leftOut: readonly string[] = [];
 
-  /** Copies the project, and leaves out the tests that fail for want of their random cases. */
-  static async begin(): Promise<ChangedRules> {
+  /**
+   * Copies the project, and leaves out the tests that fail for want of their random cases.
+   *
+   * @param folders - Those of the tests that may hold a figure.
+   */
+  static async begin(folders: readonly string[]): Promise<ChangedRules> {
     const folder = mkdtempSync(path.join(tmpdir(), "changed-rules-"));
     copyProject(COPIED, folder);
     const whole = await tests(folder, 0);
-    const rules = new ChangedRules(folder, whole, await tests(folder, 1));
+    const rules = new ChangedRules(folder, folders, whole, await tests(folder, 1));
     for (const name of rules.tables) await rules.write(name, rules.table(name));
     const failing = await rules.failing();
     const wrong = failing.filter((file) => !OF_RANDOM_CASES.test(readFileSync(file, "utf8")));
@@ -94,6 +100,7 @@ export class ChangedRules {
   failing(): Promise<readonly string[]> {
     return failingFiles(
       this.whole,
+      this.folders,
       (file) => !this.leftOut.includes(file) && !OF_THE_BUILD.test(readFileSync(file, "utf8"))
     );
   }
@@ -102,7 +109,8 @@ export class ChangedRules {
   async firstFailing(files: readonly string[]): Promise<string | undefined> {
     for (const part of [files.slice(0, 1), files.slice(1, FIRST_FEW), files.slice(FIRST_FEW)]) {
       if (part.length === 0) continue;
-      const [failing] = await failingFiles(this.untilOneFails, (file) => part.includes(file));
+      const isOfPart = (file: string): boolean => part.includes(file);
+      const [failing] = await failingFiles(this.untilOneFails, this.folders, isOfPart);
       if (failing !== undefined) return failing;
     }
     return undefined;

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { parseArgs } from "node:util";
-import { ChangedRules } from "./changedRules";
+import { ChangedRules, TRIED } from "./changedRules";
 import { ruleFigures } from "./ruleFigures";
 import { sifted, type TableFigure, unheldFigures } from "./unheldFigures";
 import { say } from "./say";
@@ -13,13 +13,16 @@ const known = JSON.parse(
 ) as Known;
 const { values: asked, positionals } = parseArgs({
   allowPositionals: true,
-  options: { every: { type: "string", default: "1" } },
+  options: {
+    every: { type: "string", default: "1" },
+    tests: { type: "string", multiple: true, default: TRIED },
+  },
 });
 const every = Number(asked.every);
 if (!Number.isInteger(every) || every < 1)
   throw new RangeError("--every: give a whole number of figures, such as 50 for each fiftieth");
 
-const rules = await ChangedRules.begin();
+const rules = await ChangedRules.begin(asked.tests);
 const tried: TableFigure[] = [];
 let unheld: readonly TableFigure[] = [];
 try {

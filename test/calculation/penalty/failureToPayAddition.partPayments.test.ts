@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { addDays } from "../../../src/calendar/calendarDate";
 import type { LatePayment } from "../../../src/calculation/interest/underpaymentInterest";
 import {
   failureToPayAddition,
@@ -91,14 +92,17 @@ describe("an installment agreement", () => {
     expect(underAgreement("2026-04-16", "2040-04-15")).toBe("250.00");
   });
 
-  // Before January 1, 2000 there was no lower share (section 6651(h) applies to later months).
-  it("lowers no month that began before the year 2000", () => {
-    const due = dueOn("1999-10-15");
-    const through = day("2000-02-15");
-    const input = { due, unpaid: usd("1000"), payments: [], through };
-    const agreed = { ...input, agreementFrom: day("1999-10-16") };
-    // months begin October 16, November 16, December 16, January 16
-    expect(failureToPayAddition(input, rulebook.failureToPay).amount.toFixed(2)).toBe("20.00");
-    expect(failureToPayAddition(agreed, rulebook.failureToPay).amount.toFixed(2)).toBe("17.50");
+  // Pub. L. 105-206, section 3303(b): section 6651(h) applies to months beginning after December 31, 1999.
+  it.each([
+    // months begin December 31, January 31
+    ["1999-12-30", "2000-02-29", "7.50"],
+    // January 1, February 1
+    ["1999-12-31", "2000-02-29", "5.00"],
+    // October 16, November 16, December 16, January 16
+    ["1999-10-15", "2000-02-15", "17.50"],
+  ])("on tax due %s makes the addition through %s %s", (due, through, amount) => {
+    const input = { due: dueOn(due), unpaid: usd("1000"), payments: [], through: day(through) };
+    const agreed = { ...input, agreementFrom: addDays(day(due), 1) };
+    expect(failureToPayAddition(agreed, rulebook.failureToPay).amount.toFixed(2)).toBe(amount);
   });
 });
