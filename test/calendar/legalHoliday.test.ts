@@ -22,6 +22,39 @@ describe("the legal holidays of a year", () => {
   });
 });
 
+// 5 U.S.C. 6103(a) to (c) and D.C. Code 28-2701, of the first year held: July 4, 2009 was a Saturday.
+describe("the holidays by their names", () => {
+  it.each([
+    ["New Year's Day", "2009-01-01"],
+    ["Martin Luther King Jr. Day", "2009-01-19"],
+    ["Inauguration Day", "2009-01-20"],
+    ["Washington's Birthday", "2009-02-16"],
+    ["Emancipation Day", "2009-04-16"],
+    ["Memorial Day", "2009-05-25"],
+    ["Independence Day", "2009-07-03"],
+    ["Labor Day", "2009-09-07"],
+    ["Columbus Day", "2009-10-12"],
+    ["Veterans Day", "2009-11-11"],
+    ["Thanksgiving Day", "2009-11-26"],
+    ["Christmas Day", "2009-12-25"],
+  ])("include %s, in 2009 kept on %s", (name, day) => {
+    expect(legalHolidayOn(calendarDate(day), rules)).toBe(name);
+  });
+
+  it("that the law sets on a weekday of a month are the six it names so, and Patriots' Day", () => {
+    const setOnWeekdays = rules.filter(({ observed }) => observed === "never on a weekend");
+    expect(setOnWeekdays.map(({ name }) => name)).toEqual([
+      "Martin Luther King Jr. Day",
+      "Washington's Birthday",
+      "Patriots' Day",
+      "Memorial Day",
+      "Labor Day",
+      "Columbus Day",
+      "Thanksgiving Day",
+    ]);
+  });
+});
+
 describe("a legal holiday", () => {
   // Rev. Rul. 2015-13: Emancipation Day on a Saturday is kept on Friday, on a Sunday on Monday.
   it.each([
@@ -60,6 +93,8 @@ describe("a legal holiday", () => {
     expect(legalHolidayOn(calendarDate("2017-01-20"), rules)).toBe("Inauguration Day");
     expect(legalHolidayOn(calendarDate("2021-01-20"), rules)).toBe("Inauguration Day");
     expect(legalHolidayOn(calendarDate("2022-01-20"), rules)).toBeUndefined();
+    // a Saturday, for which the section moves nothing
+    expect(legalHolidayOn(calendarDate("2029-01-19"), alone)).toBeUndefined();
   });
 
   it("New Year's Day of a year that begins on a Saturday is kept the year before", () => {

@@ -33,15 +33,16 @@ describe("the figures of a rules file", () => {
     ]);
   });
 
-  it("are not what is said of them, nor an end that is none", () => {
+  it("are not what is said of them, nor a sentence for the reader, nor an end that is none", () => {
     const source = { document: "usc-26", at: "6651" };
+    const note = "Check it";
     expect(
       changesOf({
         id: "a",
         knownThrough: "9999-12-31",
         title: "b",
         units: { rate: "c" },
-        values: [{ source }],
+        values: [{ source, note }],
       })
     ).toEqual([]);
   });

@@ -14,6 +14,13 @@ export interface RuleFigure {
 /** What is said of figures and decides none: where it was found, how sure it is, how the table is called. */
 const SAID_OF_FIGURES = ["id", "title", "keyedBy", "units", "source", "confidence"];
 
+/** Sentences and names of forms, shown to the reader as they stand: no answer is worked out from them. */
+const SHOWN_AS_WRITTEN = [
+  ...["what", "remedy", "needs", "proof", "condition", "additions", "interest", "note"],
+  ...["unsettled", "requestForm", "paymentForm"],
+];
+const LEFT_ALONE = [...SAID_OF_FIGURES, ...SHOWN_AS_WRITTEN];
+
 const DAY = /^\d{4}-\d\d-\d\d$/;
 const DAY_OF_YEAR = /^\d\d-\d\d$/;
 const DECIMAL = /^-?\d+(\.\d+)?$/;
@@ -55,7 +62,7 @@ function* leaves(node: unknown, path: readonly string[]): Generator<readonly [st
   if (typeof node !== "object" || node === null) yield [[...path], node];
   else
     for (const [key, value] of Object.entries(node))
-      if (!SAID_OF_FIGURES.includes(key)) yield* leaves(value, [...path, key]);
+      if (!LEFT_ALONE.includes(key)) yield* leaves(value, [...path, key]);
 }
 
 const isPosition = (key: string): boolean => /^\d+$/.test(key);
@@ -80,7 +87,7 @@ function withChange(node: unknown, path: readonly string[], becomes: unknown): u
 
 /**
  * Every figure, day, word and yes or no of a rules file that could decide an answer, each changed a little: one more in the last
- * place, the next day, another word of the same column.
+ * place, the next day, another word of the same column. Sentences that are only shown are left alone.
  *
  * @param file - The content of the file.
  * @returns The changes, in the order of the file.

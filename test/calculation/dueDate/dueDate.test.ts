@@ -99,6 +99,11 @@ describe("moving a due date", () => {
     expect(moved.moves.at(-1)?.to).toBe(lastDay);
   });
 
+  // 26 U.S.C. 7503: a Sunday, then New Year's Day.
+  it("reaches through the last day whose holidays are held", () => {
+    expect(due("return", "2028-12-31").lastDay).toBe("2029-01-02");
+  });
+
   it.each(["2008-12-31", "2029-01-01"])("refuses %s, whose holidays are not held", (statutory) => {
     expect(() => due("return", statutory)).toThrow(NotPublishedError);
   });

@@ -87,7 +87,8 @@ describe("caps and thresholds", () => {
       for (const taxYear of LAW_YEARS)
         expect(deduction(pay, taxYear, "separate", 5_000, 0)).toBe(0);
       for (const taxYear of [2022, 2023, 2024]) {
-        expect(deduction(pay, taxYear, "single", 5_000, 0)).toBe(0);
+        for (const status of ["single", "joint"])
+          expect(deduction(pay, taxYear, status, 5_000, 0)).toBe(0);
       }
     }
   );

@@ -59,6 +59,15 @@ describe("a state grants more time", () => {
     expect(granted(ruleOf(state), given, paidShare)).toBe(expected);
   });
 
+  // the states' texts, listed with the dates in test/fixtures/published: the federal request is taken where no tax is due
+  it.each(["CT", "DC", "DE", "MD", "MO", "OK", "RI", "SC"])(
+    "%s with the federal request alone only where all is paid",
+    (code) => {
+      expect(granted(ruleOf(code), "f", "1")).toBe(true);
+      expect(granted(ruleOf(code), "f", "0.99")).toBe(false);
+    }
+  );
+
   it.each([
     [
       "MA",

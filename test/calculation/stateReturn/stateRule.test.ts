@@ -11,18 +11,25 @@ import { state } from "../given";
 const of = (code: string, taxYear = 2025, acceptOld = false) =>
   stateRule(calendarTaxYear(taxYear), state(code), acceptOld, rulebook);
 
-const WITHOUT_RETURN = ["AK", "FL", "NH", "NV", "SD", "TN", "TX", "WA", "WY"];
-const FROM_MEMORY = ["KS", "MS", "WV"];
+const NAMES_WITHOUT_RETURN = {
+  ...{ AK: "Alaska", FL: "Florida", NH: "New Hampshire", NV: "Nevada", SD: "South Dakota" },
+  ...{ TN: "Tennessee", TX: "Texas", WA: "Washington", WY: "Wyoming" },
+};
+const NAMES_FROM_MEMORY = { KS: "Kansas", MS: "Mississippi", WV: "West Virginia" };
+const WITHOUT_RETURN = Object.keys(NAMES_WITHOUT_RETURN);
+const FROM_MEMORY = Object.keys(NAMES_FROM_MEMORY);
 const WITHOUT_RULE = ["AS", "GU", "MP", "PR", "VI", "AA", "AE", "AP", "foreign"];
 
 describe("the rule of a state", () => {
   it.each(published.cases)(
     "$case ($source.mark, $source.section)",
-    ({ inputs, expected, source }) => {
+    ({ case: name, inputs, expected, source }) => {
       const { rule } = of(inputs.state, 2025, true);
       expect([rule.dueDay, rule.extendedDay, rule.grant]).toEqual([
         ...[expected.due, expected.extended, expected.grant],
       ]);
+      expect(rule.name).toBe(name);
+      expect(rule.sourceTaxYear ?? null).toBe(expected.taxYear);
       expect(rule.source.confidence === "secondary").toBe(source.mark === "secondary");
     }
   );
@@ -41,9 +48,17 @@ describe("the rule of a state", () => {
     );
   });
 
+  it.each(Object.entries({ ...NAMES_WITHOUT_RETURN, ...NAMES_FROM_MEMORY }))(
+    "of %s is that of %s",
+    (code, name) => {
+      expect(of(code, 2025, true).rule.name).toBe(name);
+    }
+  );
+
   // States without a broad income tax in tax year 2025.
   it.each(WITHOUT_RETURN)("is no return in %s", (code) => {
     const { rule, age } = of(code);
+    expect(rule.sourceTaxYear).toBe(2025);
     expect([rule.grant, rule.dueDay, rule.extendedDay, age]).toEqual([
       ...["no return", undefined, undefined, "current"],
     ]);
