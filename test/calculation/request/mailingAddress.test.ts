@@ -106,8 +106,17 @@ describe("where a private carrier brings it", () => {
     const year = calendarTaxYear(2025);
     expect(to(year, "NY", true, true).lines).toEqual(KANSAS_CITY);
     expect(to(year, "NY", false, true).lines).toEqual(KANSAS_CITY);
-    expect(to(year, "CA", true, true).lines).toContain("1973 Rulon White Blvd.");
-    expect(to(year, "TX", true, true).lines).toContain("3651 S IH35");
+    expect(to(year, "CA", true, true).lines).toEqual([
+      "Internal Revenue Submission Processing Center",
+      "1973 Rulon White Blvd.",
+      "Ogden, UT 84201",
+    ]);
+    // the street in Austin from memory
+    expect(to(year, "TX", true, true).lines).toEqual([
+      "Internal Revenue Submission Processing Center",
+      "3651 S IH35",
+      "Austin, TX 78741",
+    ]);
   });
 
   it("is never a post office box, and the same with payment and without", () => {

@@ -110,6 +110,16 @@ describe("what may be wrong with a request", () => {
     expect(grave).toEqual(grave.toSorted((one, other) => one - other));
   });
 
+  // common practice, no source: what fails as it stands, what may cost money, what is only not to be forgotten
+  it.each([
+    ["wrong", "not asked in time", "abroad ticked"],
+    ["risk", "abroad not ticked", "state asks for its own"],
+    ["reminder", "state rule not sure", "first estimate due"],
+  ])("is %s from %s to %s", (grade, first, last) => {
+    const graded = rulebook.requestChecks.rows.filter(({ gravity }) => gravity === grade);
+    expect([graded.at(0)?.check, graded.at(-1)?.check]).toEqual([first, last]);
+  });
+
   it("comes with its wording, remedy, law, and what it is about", () => {
     const [finding] = requestFindings(givenRequest({ paying: "1000" }), rulebook);
     expect(finding).toEqual({
