@@ -109,6 +109,14 @@ describe("a rule that cannot be relied on", () => {
     expect(of(code, 2025, true)).toMatchObject({ rule: { state: code }, age: "undated" });
   });
 
+  // the three from memory, as the federal dates
+  it.each(FROM_MEMORY)("of %s holds the federal dates", (code) => {
+    const { rule } = of(code, 2025, true);
+    expect([rule.dueDay, rule.extendedDay, rule.grant]).toEqual([
+      ...["04-15", "10-15", "with the federal extension"],
+    ]);
+  });
+
   it("of Delaware is refused because reports of it disagree", () => {
     expect(() => of("DE")).toThrow(
       "State extensions of time to file: Delaware is refused because reports of the rule disagree; check the state's own text, or set acceptOld to yes (rules/state-extensions.json)"
