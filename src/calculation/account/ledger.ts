@@ -1,5 +1,6 @@
 import { compareDays, earlierDay, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
+import { NotHeldError } from "../../rules/notHeldError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { LatePayment } from "../interest/underpaymentInterest";
@@ -41,19 +42,18 @@ interface Happening {
   readonly source: Source;
 }
 
-const ORDER: readonly LedgerEvent[] = ["payment", "tax due", "return due", "return filed"];
-
 function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[] {
   const { dates, totalTax, payments, filedOn, extended } = input;
   const filingDue = extended ? dates.extended : dates.regular;
-  const applied = rules.orderOfPayments.rows.find(({ when }) => when === "undesignated");
-  const paymentSource = applied?.source ?? dates.payment.source;
+  const { rows, title, id } = rules.orderOfPayments;
+  const applied = rows.find(({ when }) => when === "undesignated");
+  if (!applied) throw new NotHeldError(`${title}: none is held for one without direction`, id);
   const all: Happening[] = [
     ...payments.map(({ day, amount }): Happening => ({
       day,
       event: "payment",
       amount,
-      source: paymentSource,
+      source: applied.source,
     })),
     {
       day: dates.payment.lastDay,
@@ -64,10 +64,8 @@ function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[
     { day: filingDue.lastDay, event: "return due", amount: undefined, source: filingDue.source },
     { day: filedOn, event: "return filed", amount: undefined, source: filingDue.source },
   ];
-  return all.sort(
-    (one, other) =>
-      compareDays(one.day, other.day) || ORDER.indexOf(one.event) - ORDER.indexOf(other.event)
-  );
+  // those of a day stay as they stand above, the payment before what is due
+  return all.sort((one, other) => compareDays(one.day, other.day));
 }
 
 /**
@@ -80,7 +78,7 @@ function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[
  * @param input - The return and every payment, on time or late.
  * @param rules - Shares, minimum, presumption, rates, order of payments.
  * @returns The rows in order of days; the last one's charges are those of the whole.
- * @throws NotPublishedError where a rate or the minimum is not published.
+ * @throws NotPublishedError where a rate or the minimum is not published; NotHeldError where no order of payments is.
  * @see 26 U.S.C. 6601, 6651(b); Rev. Proc. 2002-26, section 3
  */
 export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerRow[] {

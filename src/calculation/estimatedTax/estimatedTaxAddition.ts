@@ -1,10 +1,4 @@
-import {
-  compareDays,
-  daysBetween,
-  earlierDay,
-  laterDay,
-  type CalendarDate,
-} from "../../calendar/calendarDate";
+import { daysBetween, earlierDay, laterDay, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -119,12 +113,7 @@ export function estimatedTaxAddition(
       lines.set(key, { ...line, addition, sources });
     }
   }
-  const inOrder = [...lines.values()].sort(
-    (one, other) =>
-      one.installment - other.installment ||
-      compareDays(one.from, other.from) ||
-      compareDays(one.to, other.to)
-  );
-  const amount = inOrder.reduce((sum, line) => sum.plus(line.addition), ZERO);
-  return { lines: inOrder, amount };
+  const charged = [...lines.values()];
+  const amount = charged.reduce((sum, line) => sum.plus(line.addition), ZERO);
+  return { lines: charged, amount };
 }

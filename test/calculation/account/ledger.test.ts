@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
-import type { LedgerRow } from "../../../src/calculation/account/ledger";
+import { ledger, type LedgerRow } from "../../../src/calculation/account/ledger";
+import { NotHeldError } from "../../../src/rules/notHeldError";
 import { NotPublishedError } from "../../../src/rules/notPublishedError";
-import { lastOf, ledgerOf, paid, usd } from "./givenAccount";
+import { rulebook } from "../../../src/rules/rulebook";
+import { lastOf, ledgerInput, ledgerOf, paid, usd } from "./givenAccount";
 
 /** Rows as text: day, event, amount, tax left, overpaid, failure to file, failure to pay. */
 const texts = (rows: readonly LedgerRow[]): readonly string[] =>
@@ -70,6 +72,17 @@ describe("the account of a return paid in parts", () => {
       expect.stringMatching(/^return due: 26 U\.S\.C\. 6072/),
       expect.stringMatching(/^return filed: 26 U\.S\.C\. 6072/),
     ]);
+  });
+
+  it("is refused where no order of payments is held", () => {
+    const input = ledgerInput({ payments: [], filedOn: "2026-04-15" });
+    const without = { ...rulebook, orderOfPayments: { ...rulebook.orderOfPayments, rows: [] } };
+    expect(() => ledger(input, without)).toThrow(
+      new NotHeldError(
+        "Order in which a payment is applied: none is held for one without direction",
+        "order-of-payments"
+      )
+    );
   });
 
   it("charges failure to file only for the months begun by each row, and none after the filing", () => {

@@ -38,6 +38,18 @@ describe("the addition on underpaid estimates, of any year", () => {
     );
   });
 
+  it("comes installment by installment, day by day, as the money fills the earliest first", () => {
+    fc.assert(
+      fc.property(anyEstimates, (input) => {
+        const keys = of(input).lines.map(({ installment, from, to }) =>
+          [String(installment), from, to].join(" ")
+        );
+        expect(keys).toEqual(keys.toSorted());
+      }),
+      RUNS
+    );
+  });
+
   it("does not change when a payment is split on its day", () => {
     fc.assert(
       fc.property(anyEstimates, indexed, fc.integer({ min: 0, max: 100 }), (input, at, percent) => {
