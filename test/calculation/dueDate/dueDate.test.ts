@@ -99,8 +99,9 @@ describe("moving a due date", () => {
     expect(moved.moves.at(-1)?.to).toBe(lastDay);
   });
 
-  // 26 U.S.C. 7503: a Sunday, then New Year's Day.
-  it("reaches through the last day whose holidays are held", () => {
+  // 26 U.S.C. 7503: New Year's Day on a Thursday; a Sunday, then New Year's Day.
+  it("reaches from the first day whose holidays are held through the last", () => {
+    expect(due("return", "2009-01-01").lastDay).toBe("2009-01-02");
     expect(due("return", "2028-12-31").lastDay).toBe("2029-01-02");
   });
 
