@@ -4,26 +4,26 @@ import { tmpdir } from "node:os";
 import path from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { copyProject } from "../projectCopy";
+import { lastSaid, type LastSaid } from "./lastSaid";
 
 const MUTATED = "src/calculation/stateReturn/stateExtensionGranted.ts";
 const MINUTES = 60_000;
 const STRYKER = "node_modules/@stryker-mutator/core/bin/stryker.js";
 
 const folder = mkdtempSync(path.join(tmpdir(), "changed-code-"));
-const run = (...words: string[]) =>
-  spawnSync(process.execPath, words, { cwd: folder, encoding: "utf8" });
 
-/** What the long check of the calculation says in the end, and with which code. */
-function survivors(): readonly [status: number | null, last: string] {
-  const { status, stdout } = run("--import", "tsx", "test/soak/codeSurvivors.ts");
-  return [status, stdout.trim().split("\n").at(-1) ?? ""];
-}
+/** What the long check of the calculation says in the end. */
+const survivors = (): LastSaid => lastSaid(folder, "test/soak/codeSurvivors.ts");
 
 describe("the check that each change of the calculation is noticed, on one file", () => {
   beforeAll(() => {
     copyProject(["src", "rules", "test", "package.json", "tsconfig.json"], folder);
     const config = "test/soak/stryker.config.json";
-    const { status, stdout } = run(STRYKER, "run", config, "--mutate", MUTATED, "--concurrency=1");
+    const words = [STRYKER, "run", config, "--mutate", MUTATED, "--concurrency=1"];
+    const { status, stdout } = spawnSync(process.execPath, words, {
+      cwd: folder,
+      encoding: "utf8",
+    });
     if (status !== 0) throw new Error(stdout);
   }, 10 * MINUTES);
   afterAll(() => {
@@ -31,17 +31,21 @@ describe("the check that each change of the calculation is noticed, on one file"
   });
 
   it("finds a reason for each that is not", () => {
-    expect(survivors()).toEqual([
-      0,
-      expect.stringMatching(/^\d\d changes tried, [1-9] survive for a reason, 0 without one\.$/),
-    ]);
+    expect(survivors()).toEqual({
+      status: 0,
+      last: expect.stringMatching(
+        /^\d\d changes tried, [1-9] survive for a reason, 0 without one\.$/
+      ) as unknown,
+    });
   });
 
   it("fails where no reason is given", () => {
     writeFileSync(path.join(folder, "test", "soak", "survivors.json"), "[]");
-    expect(survivors()).toEqual([
-      1,
-      expect.stringMatching(/^\d\d changes tried, 0 survive for a reason, [1-9] without one\.$/),
-    ]);
+    expect(survivors()).toEqual({
+      status: 1,
+      last: expect.stringMatching(
+        /^\d\d changes tried, 0 survive for a reason, [1-9] without one\.$/
+      ) as unknown,
+    });
   });
 });

@@ -1,5 +1,10 @@
 import fc from "fast-check";
-import { addDays, calendarDate, type CalendarDate } from "../../../src/calendar/calendarDate";
+import {
+  addDays,
+  calendarDate,
+  compareDays,
+  type CalendarDate,
+} from "../../../src/calendar/calendarDate";
 import { ledger, type LedgerInput, type LedgerRow } from "../../../src/calculation/account/ledger";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { Filer } from "../../../src/calculation/filer";
@@ -101,6 +106,6 @@ export const anyAccount: fc.Arbitrary<LedgerInput> = fc
       amount: rest.times(percent).div(100).toDecimalPlaces(2),
     }));
     const payments = [{ day: dates.payment.lastDay, amount: onTime }, ...later];
-    payments.sort((one, other) => (one.day < other.day ? -1 : one.day > other.day ? 1 : 0));
+    payments.sort((one, other) => compareDays(one.day, other.day));
     return { dates, totalTax, payments, filedOn: after(filedOn), extended };
   });

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import type { CalendarDate } from "../../../src/calendar/calendarDate";
+import { compareDays, type CalendarDate } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { Circumstances } from "../../../src/calculation/dueDate/dueDate";
 import type { Filer } from "../../../src/calculation/filer";
@@ -86,7 +86,7 @@ export const anyReturn: fc.Arbitrary<ChargesInput> = fc
   .map((given) => {
     const payments = given.payments
       .map(([on, amount]) => ({ day: on, amount }))
-      .sort((one, other) => (one.day < other.day ? -1 : 1));
+      .sort((one, other) => compareDays(one.day, other.day));
     return {
       dates: clientDates(
         calendarTaxYear(given.taxYear),
