@@ -166,7 +166,7 @@ const addin = {
 const sheet = {
   ...common,
   name: "sheet",
-  entry: { sheet: path.join(root, "src", "tryout", "sheet", "sheet.ts") },
+  entry: { sheet: path.join(root, "src", "demo", "sheet", "sheet.ts") },
   output: { ...common.output, path: path.join(root, "dist", "sheet") },
   module: {
     rules: common.module.rules.map((rule) =>
@@ -188,7 +188,7 @@ const sheet = {
     ([filename, template]) =>
       new HtmlWebpackPlugin({
         filename,
-        template: path.join(root, "src", "tryout", "sheet", template),
+        template: path.join(root, "src", "demo", "sheet", template),
         inject: false,
         minify: false,
       })

@@ -62,7 +62,7 @@ const NAMED_OTHERWISE: Readonly<Record<string, readonly string[]>> = {
   "src/calculation/filingStatus.ts": [],
   "src/calculation/liability/liabilityLine.ts": [],
   "src/calculation/liability/returnItems.ts": ["item"],
-  "src/calculation/dueDate/disasterRelief.ts": ["postponedByRelief"],
+  "src/calculation/dueDate/disasterRelief.ts": ["postponedDate"],
   // the period beyond the last published one is cut the same way
   "src/calculation/interest/publishedPeriods.ts": ["wholePeriod", "publishedPeriods"],
 };

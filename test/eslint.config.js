@@ -51,8 +51,8 @@ export default tseslint.config(
     files: [
       "src/calendar/**/*.ts",
       "src/addin/addin.ts",
-      "src/tryout/season/sheetStyle.ts",
-      "test/tryout/**/*.ts",
+      "src/demo/season/sheetStyle.ts",
+      "test/demo/**/*.ts",
       "test/secondOpinion/**/*.ts",
     ],
     rules: { "no-restricted-syntax": "off" },

@@ -9,7 +9,7 @@ const inDist = (name: string): string => path.join(root, "dist", name);
 const webpack = path.join(root, "node_modules", "webpack", "bin", "webpack.js");
 const usualAddress = "https://localhost:3000/addin.html";
 const builtFrom = ["src", "rules", "package.json", "manifest.xml", "webpack.config.js"];
-const inTryout = (part: string): string => path.join(root, "src", "tryout", part);
+const inDemo = (part: string): string => path.join(root, "src", "demo", part);
 
 /** Something that is built before the tests. */
 interface Build {
@@ -23,13 +23,13 @@ interface Build {
 /** The add-in and its help; the host of the try-out answers the examples of the help. */
 const addin: Build = {
   written: [inDist("functions.json"), inDist("help/index.html")],
-  without: ["season", "sheet", "serve", "terminal"].map(inTryout),
+  without: ["season", "sheet", "serve", "terminal"].map(inDemo),
   steps: [[webpack], ["--import", "tsx", path.join("src", "help", "writeHelp.ts")]],
 };
 /** The try-out sheet, which only the tests in a browser open. */
 const sheet: Build = {
   written: [inDist("sheet/index.html")],
-  without: ["serve", "terminal"].map(inTryout),
+  without: ["serve", "terminal"].map(inDemo),
   steps: [[webpack, "--env", "sheet"]],
 };
 

@@ -1,4 +1,4 @@
-import { FILERS } from "../calculation/filer";
+import { FILER_TYPES } from "../calculation/filerType";
 import { STATES } from "../calculation/state";
 import { element } from "./element";
 import { liveAnswer } from "./liveAnswer";
@@ -37,14 +37,14 @@ export function calendarForm(latestYear: number): HTMLElement {
   const yearLabel = element("label", "Tax year");
   yearLabel.htmlFor = year.id;
   const [stateField, state] = choice("calendar-state", "State", ["", ...STATES]);
-  const [filerField, filer] = choice("calendar-filer", "Filer", FILERS);
+  const [filerField, filerType] = choice("calendar-filer", "FilerType", FILER_TYPES);
   const table = element("div");
   table.setAttribute("aria-live", "polite");
   const show = (): void => {
-    const formula = `=EXT.CALENDAR(${String(Math.trunc(Number(year.value)))},"${state.value}","${filer.value}")`;
+    const formula = `=EXT.CALENDAR(${String(Math.trunc(Number(year.value)))},"${state.value}","${filerType.value}")`;
     table.replaceChildren(renderAnswer(liveAnswer(formula), `Dates of tax year ${year.value}`));
   };
-  for (const field of [year, state, filer]) field.addEventListener("change", show);
+  for (const field of [year, state, filerType]) field.addEventListener("change", show);
   show();
   const fields = element("div", element("div", yearLabel, year), stateField, filerField);
   fields.className = "fields";

@@ -1,4 +1,4 @@
-import { FILERS } from "../calculation/filer";
+import { FILER_TYPES } from "../calculation/filerType";
 import { STATES } from "../calculation/state";
 import type { NewSheet } from "./workbookHost";
 
@@ -21,7 +21,7 @@ const COLUMNS: readonly Column[] = [
   { heading: "Client", width: 18, example: "Example" },
   { heading: "Tax year", width: 9, format: "0", example: 2025 },
   { heading: "State", width: 8, choices: STATES, example: "OH" },
-  { heading: "Filer", width: 12, choices: FILERS },
+  { heading: "FilerType", width: 12, choices: FILER_TYPES },
   { heading: "Total tax", width: 13, format: MONEY, example: 20000 },
   { heading: "Payments", width: 13, format: MONEY, example: 15000 },
   { heading: "Paying with request", width: 13, format: MONEY, example: 3000 },
@@ -82,7 +82,7 @@ const COLUMNS: readonly Column[] = [
     width: 9,
     format: "0",
     formula:
-      "EXT.CHECKCOUNT({Tax year},{Total tax},{Payments},{Paying with request},{day},{Asked on},{Confirmed on},{Rejected on},{Filed on},{State},{Filer},,,,,,{Relief begins},{Postponed to})",
+      "EXT.ISSUECOUNT({Tax year},{Total tax},{Payments},{Paying with request},{day},{Asked on},{Confirmed on},{Rejected on},{Filed on},{State},{Filer},,,,,,{Relief begins},{Postponed to})",
   },
 ];
 

@@ -3,9 +3,9 @@ const LINES: Readonly<Record<string, string>> = {
   CHARGES: "CHARGELINES",
   EFFECTIVERATE: "CHARGELINES",
   LIABILITY: "LIABILITYLINES",
-  ESTIMATECHARGE: "ESTIMATELINES",
-  ROUTE: "ROUTELINES",
-  CHECKCOUNT: "CHECK",
+  ESTIMATECHARGE: "ESTPENALTYLINES",
+  ROUTE: "METHODLINES",
+  CHECKCOUNT: "ISSUES",
 };
 /** Last arguments that the working does not take, from which on they are left off. */
 const MOST_ARGUMENTS: Readonly<Record<string, number>> = { CHECKCOUNT: 18 };
@@ -92,7 +92,7 @@ export function workingFormula(
   const { parts } = argumentsOf(formula.slice(call.index + call[0].length));
   const taken = dates ? dates.map((index) => parts[index] ?? "") : parts;
   // A block of items or payments belongs to one client as a whole.
-  const isOneClient = ["LIABILITYLINES", "ESTIMATELINES"].includes(lines);
+  const isOneClient = ["LIABILITYLINES", "ESTPENALTYLINES"].includes(lines);
   const given = taken
     .slice(0, MOST_ARGUMENTS[name] ?? taken.length)
     .map((part) => fromSheet(part.trim(), sheet, isOneClient ? undefined : rowsBelow));

@@ -19,7 +19,7 @@ export function workingSheet(cell: SelectedCell): NewSheet {
   const working = workingFormula(formula, sheet, rowsBelow);
   if (working === undefined)
     throw new NotDone(
-      `The formula of ${address} has no working to lay out; the dates, CHARGES, EFFECTIVERATE, LIABILITY, ESTIMATECHARGE, ROUTE and CHECKCOUNT have.`
+      `The formula of ${address} has no working to lay out; the dates, CHARGES, EFFECTIVERATE, LIABILITY, ESTPENALTY, METHOD and ISSUECOUNT have.`
     );
   return {
     name: `Working ${address}`,

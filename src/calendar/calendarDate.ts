@@ -80,17 +80,17 @@ export function addMonths(day: CalendarDate, months: number): CalendarDate {
 }
 
 /** Orders days for sorting, earliest first. */
-export function compareDays(one: CalendarDate, other: CalendarDate): number {
+export function compareDates(one: CalendarDate, other: CalendarDate): number {
   return one < other ? -1 : one > other ? 1 : 0;
 }
 
 /** The earlier of two days. */
-export function earlierDay(one: CalendarDate, other: CalendarDate): CalendarDate {
+export function earlierDate(one: CalendarDate, other: CalendarDate): CalendarDate {
   return one < other ? one : other;
 }
 
 /** The later of two days. */
-export function laterDay(one: CalendarDate, other: CalendarDate): CalendarDate {
+export function laterDate(one: CalendarDate, other: CalendarDate): CalendarDate {
   return one > other ? one : other;
 }
 

@@ -25,11 +25,11 @@ const RATE_PLACES = 4;
  * @param filedOn The day the return is filed.
  * @param [extended] Yes if a valid request was made in time; blank is no.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
+ * @param [filerType] Blank or resident; abroad; nonresident.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
- * @param [agreementFrom] First day of an installment agreement; counts only if the return is timely.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [agreementBegins] First day of an installment agreement; counts only if the return is timely.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} A header row, then a row an event; the last row's charges are those of the whole.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row of a payment; `#N/A` for a tax year, minimum or rate that is not held.
  * @see 26 U.S.C. 6601, 6651(b); Rev. Proc. 2002-26, section 3
@@ -42,16 +42,16 @@ export function ledger(
   filedOn: unknown,
   extended?: unknown,
   state?: unknown,
-  filer?: unknown,
+  filerType?: unknown,
   assumedRate?: unknown,
-  agreementFrom?: unknown,
-  reliefBegins?: unknown,
-  postponedTo?: unknown
+  agreementBegins?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
 ): unknown[][] {
   return answerTable(LEDGER_HEADINGS, () => {
     const cells = singles({
-      ...{ taxYear, totalTax, filedOn, extended, state, filer },
-      ...{ assumedRate, agreementFrom, reliefBegins, postponedTo },
+      ...{ taxYear, totalTax, filedOn, extended, state, filerType },
+      ...{ assumedRate, agreementBegins, postponementBegins, postponementEnds },
     });
     const given = client(cells);
     const filed = day("filedOn", cells.filedOn);
@@ -62,7 +62,7 @@ export function ledger(
       payments: readPayments("payments", payments, given.taxYear),
       filedOn: filed,
       extended: yesNo("extended", cells.extended),
-      agreementFrom: optionalDay("agreementFrom", cells.agreementFrom),
+      agreementBegins: optionalDay("agreementBegins", cells.agreementBegins),
       assumedRate: readAssumedRate("assumedRate", cells.assumedRate),
     };
     return ledgerTable(ledgerOf(input, rulebook));
@@ -80,11 +80,11 @@ export function ledger(
  * @param days Days to try, on which the rest is paid and the return filed: one cell or a range.
  * @param [extended] Yes if a valid request was made in time; blank is no.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
+ * @param [filerType] Blank or resident; abroad; nonresident.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
- * @param [agreementFrom] First day of an installment agreement; counts only if the return is timely.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [agreementBegins] First day of an installment agreement; counts only if the return is timely.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} Days in the first row, extra payments in the first column, dollars and cents in the cells.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, minimum or rate that is not held.
  * @see 26 U.S.C. 6601, 6651
@@ -98,16 +98,16 @@ export function whatIf(
   days: unknown[][],
   extended?: unknown,
   state?: unknown,
-  filer?: unknown,
+  filerType?: unknown,
   assumedRate?: unknown,
-  agreementFrom?: unknown,
-  reliefBegins?: unknown,
-  postponedTo?: unknown
+  agreementBegins?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
 ): unknown[][] {
   return answered(() => {
     const cells = singles({
-      ...{ taxYear, totalTax, paidOnTime, extended, state, filer },
-      ...{ assumedRate, agreementFrom, reliefBegins, postponedTo },
+      ...{ taxYear, totalTax, paidOnTime, extended, state, filerType },
+      ...{ assumedRate, agreementBegins, postponementBegins, postponementEnds },
     });
     const tried = allCells("days", days).map((cell) => ({ cell, read: day("days", cell) }));
     const year = client(cells).taxYear;
@@ -137,11 +137,11 @@ export function whatIf(
  * @param filedOn The day the return is filed.
  * @param [extended] Yes if a valid request was made in time; blank is no.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
+ * @param [filerType] Blank or resident; abroad; nonresident.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
- * @param [agreementFrom] First day of an installment agreement; counts only if the return is timely.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [agreementBegins] First day of an installment agreement; counts only if the return is timely.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} A fraction a year to a hundredth of a percent, such as 0.1308; 0 where nothing is charged.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, minimum or rate that is not held.
  * @see 26 U.S.C. 6601, 6651
@@ -155,15 +155,15 @@ export function effectiveRate(
   filedOn: unknown[][],
   extended?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
+  filerType?: unknown[][],
   assumedRate?: unknown[][],
-  agreementFrom?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  agreementBegins?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
   const given = {
-    ...{ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer },
-    ...{ assumedRate, agreementFrom, reliefBegins, postponedTo },
+    ...{ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType },
+    ...{ assumedRate, agreementBegins, postponementBegins, postponementEnds },
   };
   return answerRows(given, (cells) => {
     const input = chargesInput(cells);

@@ -1,5 +1,5 @@
 import type { Decimal } from "../money/dollars";
-import { laterDay, type CalendarDate } from "../calendar/calendarDate";
+import { laterDate, type CalendarDate } from "../calendar/calendarDate";
 import type { ChargesInput } from "../calculation/penalty/charges";
 import { client, datesOf, type ClientCells } from "./client";
 import { day, optionalDay, requireAfterTaxYear } from "./dayArguments";
@@ -14,7 +14,7 @@ export interface ChargeCells extends ClientCells {
   readonly filedOn: unknown;
   readonly extended: unknown;
   readonly assumedRate: unknown;
-  readonly agreementFrom: unknown;
+  readonly agreementBegins: unknown;
 }
 
 /**
@@ -37,7 +37,7 @@ export function chargesInput(cells: ChargeCells): ChargesInput {
     paidOn,
     filedOn,
     extended: yesNo("extended", cells.extended),
-    agreementFrom: optionalDay("agreementFrom", cells.agreementFrom),
+    agreementBegins: optionalDay("agreementBegins", cells.agreementBegins),
     assumedRate: assumedRate("assumedRate", cells.assumedRate),
   });
 }
@@ -53,6 +53,6 @@ export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
   return {
     ...given,
     payments: rest.greaterThan(0) ? [{ day: paidOn, amount: rest }] : [],
-    through: laterDay(paidOn, given.filedOn),
+    through: laterDate(paidOn, given.filedOn),
   };
 }

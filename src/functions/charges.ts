@@ -1,6 +1,6 @@
 import { charges as chargesOf } from "../calculation/penalty/charges";
-import { failureToFileAddition } from "../calculation/penalty/failureToFileAddition";
-import { failureToPayAddition } from "../calculation/penalty/failureToPayAddition";
+import { failureToFilePenalty } from "../calculation/penalty/failureToFilePenalty";
+import { failureToPayPenalty } from "../calculation/penalty/failureToPayPenalty";
 import { toCents } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";
 import { chargesInput } from "./chargeArguments";
@@ -21,9 +21,9 @@ import { yesNo } from "./wordArguments";
  * @param filedOn The day the return is filed.
  * @param [extended] Yes if a valid request was made in time; blank is no.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} Dollars and cents; not reduced by the late-payment addition of the same months, see CHARGES.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year or a minimum that is not held.
  * @see 26 U.S.C. 6651(a)(1), (b)(1)
@@ -35,11 +35,20 @@ export function lateFile(
   filedOn: unknown[][],
   extended?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
-  const given = { taxYear, netTax, filedOn, extended, state, filer, reliefBegins, postponedTo };
+  const given = {
+    taxYear,
+    netTax,
+    filedOn,
+    extended,
+    state,
+    filerType,
+    postponementBegins,
+    postponementEnds,
+  };
   return answerRows(given, (cells) => {
     const who = client(cells);
     const unpaid = money("netTax", cells.netTax);
@@ -48,7 +57,7 @@ export function lateFile(
     const dates = datesOf(who);
     const due = yesNo("extended", cells.extended) ? dates.extended : dates.regular;
     const input = { due, unextended: dates.regular, filedOn: filed, netTax: unpaid };
-    return moneyCell(toCents(failureToFileAddition(input, rulebook).amount));
+    return moneyCell(toCents(failureToFilePenalty(input, rulebook).amount));
   });
 }
 
@@ -60,10 +69,10 @@ export function lateFile(
  * @param unpaid Dollars not paid by the last day to pay.
  * @param paidOn The day they are paid.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad (counts from June); nonresident.
- * @param [agreementFrom] First day of an installment agreement, if the return was timely: half the rate from that month on.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad (counts from June); nonresident.
+ * @param [agreementBegins] First day of an installment agreement, if the return was timely: half the rate from that month on.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} Dollars and cents.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year whose dates are not held.
  * @see 26 U.S.C. 6651(a)(2), (b)(2), (h)
@@ -74,21 +83,30 @@ export function latePay(
   unpaid: unknown[][],
   paidOn: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  agreementFrom?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  agreementBegins?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
-  const given = { taxYear, unpaid, paidOn, state, filer, agreementFrom, reliefBegins, postponedTo };
+  const given = {
+    taxYear,
+    unpaid,
+    paidOn,
+    state,
+    filerType,
+    agreementBegins,
+    postponementBegins,
+    postponementEnds,
+  };
   return answerRows(given, (cells) => {
     const who = client(cells);
     const owed = money("unpaid", cells.unpaid);
     const through = readDay("paidOn", cells.paidOn);
     requireAfterTaxYear("paidOn", through, who.taxYear);
-    const agreement = optionalDay("agreementFrom", cells.agreementFrom);
+    const agreement = optionalDay("agreementBegins", cells.agreementBegins);
     const due = datesOf(who).regular;
-    const input = { due, unpaid: owed, payments: [], through, agreementFrom: agreement };
-    return moneyCell(toCents(failureToPayAddition(input, rulebook.failureToPay).amount));
+    const input = { due, unpaid: owed, payments: [], through, agreementBegins: agreement };
+    return moneyCell(toCents(failureToPayPenalty(input, rulebook.failureToPay).amount));
   });
 }
 
@@ -103,11 +121,11 @@ export function latePay(
  * @param filedOn The day the return is filed.
  * @param [extended] Yes if a valid request was made in time; blank is no.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
+ * @param [filerType] Blank or resident; abroad; nonresident.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
- * @param [agreementFrom] First day of an installment agreement; counts only if the return is timely.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [agreementBegins] First day of an installment agreement; counts only if the return is timely.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} Dollars and cents, zero when nothing is charged.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, minimum or interest rate that is not held.
  * @see 26 U.S.C. 6601, 6621, 6622, 6651; 26 CFR 301.6651-1
@@ -121,15 +139,15 @@ export function charges(
   filedOn: unknown[][],
   extended?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
+  filerType?: unknown[][],
   assumedRate?: unknown[][],
-  agreementFrom?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  agreementBegins?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
   const given = {
-    ...{ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer },
-    ...{ assumedRate, agreementFrom, reliefBegins, postponedTo },
+    ...{ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType },
+    ...{ assumedRate, agreementBegins, postponementBegins, postponementEnds },
   };
   return answerRows(given, (cells) => moneyCell(chargesOf(chargesInput(cells), rulebook).total));
 }
@@ -145,11 +163,11 @@ export function charges(
  * @param filedOn The day the return is filed.
  * @param [extended] Yes if a valid request was made in time; blank is no.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
+ * @param [filerType] Blank or resident; abroad; nonresident.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
- * @param [agreementFrom] First day of an installment agreement; counts only if the return is timely.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [agreementBegins] First day of an installment agreement; counts only if the return is timely.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} A header row, then a row a step; one row saying so when nothing is charged.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, minimum or interest rate that is not held.
  * @see 26 U.S.C. 6601, 6621, 6622, 6651; 26 CFR 301.6651-1
@@ -163,16 +181,16 @@ export function chargeLines(
   filedOn: unknown,
   extended?: unknown,
   state?: unknown,
-  filer?: unknown,
+  filerType?: unknown,
   assumedRate?: unknown,
-  agreementFrom?: unknown,
-  reliefBegins?: unknown,
-  postponedTo?: unknown
+  agreementBegins?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
 ): unknown[][] {
   return answerTable(CHARGE_HEADINGS, () => {
     const cells = singles({
-      ...{ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer },
-      ...{ assumedRate, agreementFrom, reliefBegins, postponedTo },
+      ...{ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType },
+      ...{ assumedRate, agreementBegins, postponementBegins, postponementEnds },
     });
     return chargeTable(chargesOf(chargesInput(cells), rulebook));
   });

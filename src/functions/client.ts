@@ -1,24 +1,24 @@
 import { clientDates, type ClientDates } from "../calculation/dueDate/clientDates";
 import type { Circumstances } from "../calculation/dueDate/dueDate";
-import type { Filer } from "../calculation/filer";
+import type { FilerType } from "../calculation/filerType";
 import type { TaxYear } from "../calculation/taxYear";
 import { rulebook } from "../rules/rulebook";
-import { disasterRelief, taxYear } from "./dayArguments";
-import { filer, state } from "./wordArguments";
+import { disasterPostponement, taxYear } from "./dayArguments";
+import { filerType, state } from "./wordArguments";
 
 /** The cells that say which client's dates are asked for. */
 export interface ClientCells {
   readonly taxYear: unknown;
   readonly state: unknown;
-  readonly filer: unknown;
-  readonly reliefBegins: unknown;
-  readonly postponedTo: unknown;
+  readonly filerType: unknown;
+  readonly postponementBegins: unknown;
+  readonly postponementEnds: unknown;
 }
 
 /** Whose dates, read from the cells. */
 export interface Client {
   readonly taxYear: TaxYear;
-  readonly filer: Filer;
+  readonly filerType: FilerType;
   readonly circumstances: Circumstances;
 }
 
@@ -26,10 +26,10 @@ export interface Client {
 export function client(cells: ClientCells): Client {
   return {
     taxYear: taxYear("taxYear", cells.taxYear),
-    filer: filer("filer", cells.filer),
+    filerType: filerType("filerType", cells.filerType),
     circumstances: {
       state: state("state", cells.state),
-      relief: disasterRelief(cells.reliefBegins, cells.postponedTo),
+      postponement: disasterPostponement(cells.postponementBegins, cells.postponementEnds),
     },
   };
 }
@@ -39,9 +39,15 @@ const worked = new Map<string, ClientDates>();
 const MOST_KEPT = 5_000;
 
 /** The dates that govern a client's return. */
-export function datesOf({ taxYear: year, filer: who, circumstances }: Client): ClientDates {
-  const { state: residence = "", relief } = circumstances;
-  const key = [year.lastDay, who, residence, relief?.begins, relief?.postponedTo].join("|");
+export function datesOf({ taxYear: year, filerType: who, circumstances }: Client): ClientDates {
+  const { state: residence = "", postponement } = circumstances;
+  const key = [
+    year.lastDay,
+    who,
+    residence,
+    postponement?.begins,
+    postponement?.postponementEnds,
+  ].join("|");
   const known = worked.get(key);
   if (known) return known;
   const dates = clientDates(year, who, circumstances, rulebook);

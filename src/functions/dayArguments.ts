@@ -1,6 +1,6 @@
 import { calendarDate, parseCalendarDate, type CalendarDate } from "../calendar/calendarDate";
 import { fromSerialDay } from "../calendar/serialDay";
-import type { DisasterRelief } from "../calculation/dueDate/disasterRelief";
+import type { DisasterPostponement } from "../calculation/dueDate/disasterPostponement";
 import { calendarTaxYear, fiscalTaxYear, type TaxYear } from "../calculation/taxYear";
 import { InputError } from "../inputError";
 import { cellValue, isBlankOrZero, shown, type CellValue } from "./cells";
@@ -80,26 +80,26 @@ export function taxYear(name: string, cell: unknown): TaxYear {
  *
  * @returns `undefined` when neither is given.
  */
-export function disasterRelief(
-  reliefBegins: unknown,
-  postponedTo: unknown
-): DisasterRelief | undefined {
-  const begins = optionalDay("reliefBegins", reliefBegins);
-  const until = optionalDay("postponedTo", postponedTo);
+export function disasterPostponement(
+  postponementBegins: unknown,
+  postponementEnds: unknown
+): DisasterPostponement | undefined {
+  const begins = optionalDay("postponementBegins", postponementBegins);
+  const until = optionalDay("postponementEnds", postponementEnds);
   if (begins === undefined && until === undefined) return undefined;
   if (begins === undefined)
     throw new InputError(
-      "reliefBegins",
+      "postponementBegins",
       "is empty while postponedTo is given; give both days of the relief, or neither"
     );
   if (until === undefined)
     throw new InputError(
-      "postponedTo",
+      "postponementEnds",
       "is empty while reliefBegins is given; give both days of the relief, or neither"
     );
   if (until < begins)
-    throw new InputError("postponedTo", `${until} is before the relief begins, ${begins}`);
-  return { begins, postponedTo: until };
+    throw new InputError("postponementEnds", `${until} is before the relief begins, ${begins}`);
+  return { begins, postponementEnds: until };
 }
 
 /**

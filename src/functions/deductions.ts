@@ -48,7 +48,7 @@ export function standardDeduction(
  * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
  * @param qualifiedIncome Dollars of qualified business income: profit less half the self-employment tax and the like.
  * @param taxableIncome Dollars of taxable income before this deduction.
- * @param [preferential] Dollars of net capital gain and qualified dividends in it.
+ * @param [preferentialIncome] Dollars of net capital gain and qualified dividends in it.
  * @param [wages] Dollars of wages the business paid.
  * @param [property] Dollars of its depreciable property, unadjusted.
  * @param [specifiedService] Yes for a specified service business: health, law, accounting and the like.
@@ -62,14 +62,14 @@ export function businessDeduction(
   status: unknown[][],
   qualifiedIncome: unknown[][],
   taxableIncome: unknown[][],
-  preferential?: unknown[][],
+  preferentialIncome?: unknown[][],
   wages?: unknown[][],
   property?: unknown[][],
   specifiedService?: unknown[][]
 ): unknown[][] {
   const given = {
     ...{ taxYear, status, qualifiedIncome, taxableIncome },
-    ...{ preferential, wages, property, specifiedService },
+    ...{ preferentialIncome, wages, property, specifiedService },
   };
   return answerRows(given, (cells) => {
     const input = {
@@ -77,7 +77,7 @@ export function businessDeduction(
       status: filingStatus("status", cells.status),
       qualifiedIncome: money("qualifiedIncome", cells.qualifiedIncome),
       taxableIncome: money("taxableIncome", cells.taxableIncome),
-      preferential: optionalMoney("preferential", cells.preferential) ?? ZERO,
+      preferentialIncome: optionalMoney("preferentialIncome", cells.preferentialIncome) ?? ZERO,
       wages: optionalMoney("wages", cells.wages) ?? ZERO,
       property: optionalMoney("property", cells.property) ?? ZERO,
       specifiedService: yesNo("specifiedService", cells.specifiedService),

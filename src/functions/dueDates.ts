@@ -1,10 +1,10 @@
 import { combatZoneDueDate } from "../calculation/dueDate/combatZoneDueDate";
-import { postponedByRelief } from "../calculation/dueDate/disasterRelief";
+import { postponedDate } from "../calculation/dueDate/disasterPostponement";
 import { installmentDueDate } from "../calculation/dueDate/installmentDueDate";
 import { InputError } from "../inputError";
 import { rulebook } from "../rules/rulebook";
 import { client, datesOf } from "./client";
-import { day as readDay, disasterRelief, taxYear as readTaxYear } from "./dayArguments";
+import { day as readDay, disasterPostponement, taxYear as readTaxYear } from "./dayArguments";
 import { dayCell } from "./results";
 import { answerRows } from "./rows";
 import { installmentNumber } from "./wordArguments";
@@ -15,9 +15,9 @@ import { installmentNumber } from "./wordArguments";
  * @customfunction DUE
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param [state] Postal code of the state of residence, or foreign; Maine and Massachusetts have a holiday of their own.
- * @param [filer] Blank or resident; abroad (living and working outside the country, line 8); nonresident (1040-NR without wages, line 9).
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad (living and working outside the country, line 8); nonresident (1040-NR without wages, line 9).
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} The day, as a worksheet date.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year whose dates are not held.
  * @see 26 U.S.C. 6072(a), (c), 7503, 7508A; 26 CFR 1.6081-5(a)
@@ -26,11 +26,11 @@ import { installmentNumber } from "./wordArguments";
 export function due(
   taxYear: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, state, filer, reliefBegins, postponedTo }, (cells) =>
+  return answerRows({ taxYear, state, filerType, postponementBegins, postponementEnds }, (cells) =>
     dayCell(datesOf(client(cells)).regular.lastDay)
   );
 }
@@ -41,9 +41,9 @@ export function due(
  * @customfunction EXTENDED
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident (six months from June 15: treat with care, the publications differ).
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident (six months from June 15: treat with care, the publications differ).
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} The day, as a worksheet date.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year whose dates are not held.
  * @see 26 U.S.C. 6081(a), 7503; 26 CFR 1.6081-4(a)
@@ -52,11 +52,11 @@ export function due(
 export function extended(
   taxYear: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, state, filer, reliefBegins, postponedTo }, (cells) =>
+  return answerRows({ taxYear, state, filerType, postponementBegins, postponementEnds }, (cells) =>
     dayCell(datesOf(client(cells)).extended.lastDay)
   );
 }
@@ -67,9 +67,9 @@ export function extended(
  * @customfunction PAYBY
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident (pays with the return in June).
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident (pays with the return in June).
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} The day, as a worksheet date.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year whose dates are not held.
  * @see 26 U.S.C. 6151(a), 6601(b)(1), 7503
@@ -78,11 +78,11 @@ export function extended(
 export function payBy(
   taxYear: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, state, filer, reliefBegins, postponedTo }, (cells) =>
+  return answerRows({ taxYear, state, filerType, postponementBegins, postponementEnds }, (cells) =>
     dayCell(datesOf(client(cells)).payment.lastDay)
   );
 }
@@ -93,8 +93,8 @@ export function payBy(
  * @customfunction INSTALLMENT
  * @param taxYear Year whose tax is estimated, such as 2026, or the last day of a fiscal year; one cell or a column.
  * @param number Which installment, 1 to 4.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} The day, as a worksheet date.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year whose dates are not held.
  * @see 26 U.S.C. 6654(c)(2), (k), 7503
@@ -103,39 +103,40 @@ export function payBy(
 export function installment(
   taxYear: unknown[][],
   number: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, number, reliefBegins, postponedTo }, (cells) => {
-    const relief = disasterRelief(cells.reliefBegins, cells.postponedTo);
+  return answerRows({ taxYear, number, postponementBegins, postponementEnds }, (cells) => {
+    const postponement = disasterPostponement(cells.postponementBegins, cells.postponementEnds);
     const year = readTaxYear("taxYear", cells.taxYear);
     const which = installmentNumber("number", cells.number);
-    return dayCell(installmentDueDate(year, which, relief, rulebook).lastDay);
+    return dayCell(installmentDueDate(year, which, postponement, rulebook).lastDay);
   });
 }
 
 /**
  * A last day as disaster relief moves it: to the end of the relief when it falls inside, unchanged when it does not.
  *
- * @customfunction RELIEF
+ * @customfunction DISASTERDATE
  * @param day The last day for any act, such as a due date; one cell or a column.
- * @param reliefBegins First day of the relief period as announced.
- * @param postponedTo Day to which acts are postponed, as announced; not moved for weekends.
+ * @param postponementBegins First day of the relief period as announced.
+ * @param postponementEnds Day to which acts are postponed, as announced; not moved for weekends.
  * @returns {any[][]} The day, as a worksheet date.
  * @throws `#VALUE!` for an argument that cannot be read or a relief that ends before it begins.
  * @see 26 U.S.C. 7508A(a)
- * @example =EXT.RELIEF("2026-04-15","2026-01-22","2026-06-08") is 2026-06-08
+ * @example =EXT.DISASTERDATE("2026-04-15","2026-01-22","2026-06-08") is 2026-06-08
  */
-export function relief(
+export function postponement(
   day: unknown[][],
-  reliefBegins: unknown[][],
-  postponedTo: unknown[][]
+  postponementBegins: unknown[][],
+  postponementEnds: unknown[][]
 ): unknown[][] {
-  return answerRows({ day, reliefBegins, postponedTo }, (cells) => {
+  return answerRows({ day, postponementBegins, postponementEnds }, (cells) => {
     const lastDay = readDay("day", cells.day);
-    const period = disasterRelief(cells.reliefBegins, cells.postponedTo);
-    if (!period) throw new InputError("reliefBegins", "is empty; give the first day of the relief");
-    return dayCell(postponedByRelief(lastDay, period));
+    const period = disasterPostponement(cells.postponementBegins, cells.postponementEnds);
+    if (!period)
+      throw new InputError("postponementBegins", "is empty; give the first day of the relief");
+    return dayCell(postponedDate(lastDay, period));
   });
 }
 

@@ -1,9 +1,9 @@
-import type { EstimatedTaxInput } from "../calculation/estimatedTax/estimatedTaxAddition";
+import type { EstimatedTaxInput } from "../calculation/estimatedTax/estimatedTaxPenalty";
 import { InputError } from "../inputError";
 import { ZERO } from "../money/dollars";
 import { entryOn } from "../rules/datedTable";
 import { rulebook } from "../rules/rulebook";
-import { disasterRelief, optionalDay, taxYear } from "./dayArguments";
+import { disasterPostponement, optionalDay, taxYear } from "./dayArguments";
 import { assumedRate, money, optionalMoney } from "./moneyArguments";
 import { payments } from "./paymentArguments";
 import { singles, type Argument } from "./rows";
@@ -12,15 +12,15 @@ import { yesNo } from "./wordArguments";
 /** The arguments that say how a year's estimates were paid. */
 export interface EstimateArguments {
   readonly taxYear: Argument;
-  readonly requiredPayment: Argument;
+  readonly requiredAnnualPayment: Argument;
   readonly withholding: Argument;
   readonly payments: Argument;
   readonly paidOn: Argument;
   readonly assumedRate: Argument;
-  readonly currentTax: Argument;
-  readonly farmer: Argument;
-  readonly reliefBegins: Argument;
-  readonly postponedTo: Argument;
+  readonly currentYearTax: Argument;
+  readonly farmerOrFisherman: Argument;
+  readonly postponementBegins: Argument;
+  readonly postponementEnds: Argument;
 }
 
 /**
@@ -31,10 +31,10 @@ export function estimatesOf({ payments: rows, ...given }: EstimateArguments): Es
   const cells = singles(given);
   const year = taxYear("taxYear", cells.taxYear);
   const withholding = money("withholding", cells.withholding);
-  const required = money("requiredPayment", cells.requiredPayment);
-  const currentTax = optionalMoney("currentTax", cells.currentTax);
+  const required = money("requiredAnnualPayment", cells.requiredAnnualPayment);
+  const currentYearTax = optionalMoney("currentYearTax", cells.currentYearTax);
   const { leastTaxDue } = entryOn(rulebook.requiredAnnualPayment, year.lastDay).figures;
-  const tooLittle = currentTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
+  const tooLittle = currentYearTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
   const paidOn = optionalDay("paidOn", cells.paidOn);
   if (paidOn !== undefined && paidOn < year.firstDay) {
     throw new InputError("paidOn", `${paidOn} is before the tax year begins, ${year.firstDay}`);
@@ -45,8 +45,8 @@ export function estimatesOf({ payments: rows, ...given }: EstimateArguments): Es
     withholding,
     payments: payments("payments", rows, year),
     paidOn,
-    farmer: yesNo("farmer", cells.farmer),
-    relief: disasterRelief(cells.reliefBegins, cells.postponedTo),
+    farmerOrFisherman: yesNo("farmerOrFisherman", cells.farmerOrFisherman),
+    postponement: disasterPostponement(cells.postponementBegins, cells.postponementEnds),
     assumedRate: assumedRate("assumedRate", cells.assumedRate),
   };
 }

@@ -1,4 +1,4 @@
-import type { EstimatedTaxAddition } from "../calculation/estimatedTax/estimatedTaxAddition";
+import type { EstimatedTaxPenalty } from "../calculation/estimatedTax/estimatedTaxPenalty";
 import { ZERO } from "../money/dollars";
 import type { Source } from "../rules/source";
 import { dayCell, EMPTY, fractionCell, moneyCell, rateCitation, type AnswerTable } from "./results";
@@ -23,7 +23,7 @@ function rulings(sources: readonly Source[]): string {
 }
 
 /** The working as cells: a row a line, or one row saying that nothing is charged. */
-export function estimateTable({ lines }: EstimatedTaxAddition): AnswerTable {
+export function estimateTable({ lines }: EstimatedTaxPenalty): AnswerTable {
   if (lines.length === 0) {
     return [["Nothing charged", EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, moneyCell(ZERO), EMPTY]];
   }

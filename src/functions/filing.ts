@@ -1,6 +1,6 @@
 import { deliveryService } from "../calculation/request/deliveryService";
 import { mailingAddress } from "../calculation/request/mailingAddress";
-import { requestRoutes, type RequestWay } from "../calculation/request/requestRoutes";
+import { requestMethods, type MethodForClient } from "../calculation/request/requestMethods";
 import { InputError } from "../inputError";
 import { rulebook } from "../rules/rulebook";
 import { cellValue, isBlankOrZero, shown } from "./cells";
@@ -18,91 +18,109 @@ import { answered, answerRows, answerTable, single, singles } from "./rows";
 import { yesNo } from "./wordArguments";
 
 interface RouteCells extends ClientCells {
-  readonly paying: unknown;
+  readonly paidWithRequest: unknown;
   readonly asOf: unknown;
   readonly rejectedOn: unknown;
 }
 
-function waysOf(cells: RouteCells): readonly RequestWay[] {
+function waysOf(cells: RouteCells): readonly MethodForClient[] {
   const who = client(cells);
   const rejectedOn = optionalDay("rejectedOn", cells.rejectedOn);
   if (rejectedOn !== undefined) requireAfterTaxYear("rejectedOn", rejectedOn, who.taxYear);
   const input = {
     taxYear: who.taxYear,
     dates: datesOf(who),
-    paying: money("paying", cells.paying),
+    paidWithRequest: money("paidWithRequest", cells.paidWithRequest),
     asOf: readDay("asOf", cells.asOf),
     rejectedOn,
   };
-  return requestRoutes(input, rulebook);
+  return requestMethods(input, rulebook);
 }
 
 /**
  * How the request is best made on a day: electronic payment marked for it, e-file, paper, or too late.
  *
- * @customfunction ROUTE
+ * @customfunction METHOD
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
- * @param paying Dollars paid with the request, 0 if nothing.
+ * @param paidWithRequest Dollars paid with the request, 0 if nothing.
  * @param asOf The day looked at.
  * @param [rejectedOn] Day an e-filed request made in time was rejected: opens the days to send it again.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} One of electronic payment, e-file, paper, too late.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, or days to send again, that are not held.
  * @see Form 4868, how to ask; 26 CFR 1.6081-4(b); Pub. 1345
- * @example =EXT.ROUTE(2025,1500,"2026-04-10") is electronic payment; =EXT.ROUTE(2025,0,"2026-04-10") is e-file; =EXT.ROUTE(2025,0,"2026-04-16") is too late
+ * @example =EXT.METHOD(2025,1500,"2026-04-10") is electronic payment; =EXT.METHOD(2025,0,"2026-04-10") is e-file; =EXT.METHOD(2025,0,"2026-04-16") is too late
  */
-export function route(
+export function method(
   taxYear: unknown[][],
-  paying: unknown[][],
+  paidWithRequest: unknown[][],
   asOf: unknown[][],
   rejectedOn?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
-  const given = { taxYear, paying, asOf, rejectedOn, state, filer, reliefBegins, postponedTo };
+  const given = {
+    taxYear,
+    paidWithRequest,
+    asOf,
+    rejectedOn,
+    state,
+    filerType,
+    postponementBegins,
+    postponementEnds,
+  };
   return answerRows(given, (cells) => {
     const [best] = waysOf(cells);
-    return best && best.closedBecause === undefined ? best.route : "too late";
+    return best && best.closedBecause === undefined ? best.method : "too late";
   });
 }
 
 /**
  * Every way to make the request: open or why not, its last day, what it needs, what proves it. Spills; put it outside tables.
  *
- * @customfunction ROUTELINES
+ * @customfunction METHODLINES
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year.
- * @param paying Dollars paid with the request, 0 if nothing.
+ * @param paidWithRequest Dollars paid with the request, 0 if nothing.
  * @param asOf The day looked at.
  * @param [rejectedOn] Day an e-filed request made in time was rejected: opens the days to send it again.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} A header row, then a row a way, the open ones first.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year, or days to send again, that are not held.
  * @see Form 4868, how to ask; 26 CFR 1.6081-4(b); Pub. 1345
- * @example =EXT.ROUTELINES(2025,1500,"2026-04-10") begins with electronic payment
+ * @example =EXT.METHODLINES(2025,1500,"2026-04-10") begins with electronic payment
  */
 export function routeLines(
   taxYear: unknown,
-  paying: unknown,
+  paidWithRequest: unknown,
   asOf: unknown,
   rejectedOn?: unknown,
   state?: unknown,
-  filer?: unknown,
-  reliefBegins?: unknown,
-  postponedTo?: unknown
+  filerType?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
 ): unknown[][] {
   const header = ["Way", "Open", "Last day", "Needs", "Proof", "Source"];
   return answerTable(header, (): AnswerTable => {
-    const given = { taxYear, paying, asOf, rejectedOn, state, filer, reliefBegins, postponedTo };
+    const given = {
+      taxYear,
+      paidWithRequest,
+      asOf,
+      rejectedOn,
+      state,
+      filerType,
+      postponementBegins,
+      postponementEnds,
+    };
     return waysOf(singles(given)).map((way) => [
-      way.route,
+      way.method,
       way.closedBecause === undefined ? "yes" : `no: ${way.closedBecause}`,
       dayCell(way.lastDay),
       way.needs,
@@ -118,9 +136,9 @@ export function routeLines(
  * @customfunction MAILTO
  * @param taxYear Tax year of the form such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param state Postal code of the state of residence, foreign, estate (foreign estate or trust) or nonresident (other 1040-NR and 1040-SS).
- * @param paying Dollars paid with the request, or yes or no; blank is no.
+ * @param paidWithRequest Dollars paid with the request, or yes or no; blank is no.
  * @param [carrier] Blank or no for the postal service; yes, or the name of a designated service, for a private carrier.
- * @param [filer] Blank or resident; abroad and nonresident have addresses of their own.
+ * @param [filerType] Blank or resident; abroad and nonresident have addresses of their own.
  * @param [asLines] Yes to spill the address as lines, for one client.
  * @returns {any[][]} The address on one line, marked where it is from memory; or a header row and its lines with their source.
  * @throws `#VALUE!` for an argument that cannot be read, or a carrier's service that is not designated; `#N/A` for an edition of the form that is not held.
@@ -130,13 +148,15 @@ export function routeLines(
 export function mailTo(
   taxYear: unknown[][],
   state: unknown[][],
-  paying: unknown[][],
+  paidWithRequest: unknown[][],
   carrier?: unknown[][],
-  filer?: unknown[][],
+  filerType?: unknown[][],
   asLines?: unknown[][]
 ): unknown[][] {
   const address = (
-    cells: Readonly<Record<"taxYear" | "state" | "paying" | "carrier" | "filer", unknown>>
+    cells: Readonly<
+      Record<"taxYear" | "state" | "paidWithRequest" | "carrier" | "filerType", unknown>
+    >
   ) => {
     const by = carrierOf("carrier", cells.carrier);
     if (by === "not designated")
@@ -146,13 +166,13 @@ export function mailTo(
       );
     return mailingAddress(
       readTaxYear("taxYear", cells.taxYear),
-      mailingResidence(cells.state, cells.filer),
-      isPaying("paying", cells.paying),
+      mailingResidence(cells.state, cells.filerType),
+      isPaying("paidWithRequest", cells.paidWithRequest),
       by !== undefined,
       rulebook
     );
   };
-  const given = { taxYear, state, paying, carrier, filer };
+  const given = { taxYear, state, paidWithRequest, carrier, filerType };
   if (!answered(() => yesNo("asLines", single("asLines", asLines)))) {
     return answerRows(given, (cells) => {
       const { lines, source } = address(cells);
@@ -168,12 +188,12 @@ export function mailTo(
 /**
  * Whether a private delivery service is a designated one, so that mailing by it in time is filing in time.
  *
- * @customfunction CARRIER
+ * @customfunction ISDESIGNATED
  * @param service Carrier and service level as the carrier names it; one cell or a column.
  * @returns {any[][]} TRUE or FALSE.
  * @throws `#VALUE!` for an empty cell.
  * @see 26 U.S.C. 7502(f); Notice 2016-30
- * @example =EXT.CARRIER("UPS 2nd Day Air") is TRUE; =EXT.CARRIER("UPS Ground") is FALSE
+ * @example =EXT.ISDESIGNATED("UPS 2nd Day Air") is TRUE; =EXT.ISDESIGNATED("UPS Ground") is FALSE
  */
 export function carrier(service: unknown[][]): unknown[][] {
   return answerRows({ service }, (cells) => {

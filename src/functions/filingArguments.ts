@@ -1,12 +1,12 @@
 import { deliveryService } from "../calculation/request/deliveryService";
 import type { MailingResidence } from "../calculation/request/mailingAddress";
-import type { Carrier } from "../calculation/request/requestToCheck";
+import type { Carrier } from "../calculation/request/clientRequest";
 import { InputError } from "../inputError";
-import { ROUTES, type RequestRoute } from "../rules/requestTables";
+import { METHODS, type RequestMethod } from "../rules/requestTables";
 import { rulebook } from "../rules/rulebook";
 import { cellValue, isBlankOrZero, shown } from "./cells";
 import { money } from "./moneyArguments";
-import { filer, state, yesNo } from "./wordArguments";
+import { filerType, state, yesNo } from "./wordArguments";
 
 /** A word as it is compared: small letters, single spaces. */
 function wordIn(cell: unknown): string {
@@ -24,11 +24,11 @@ function isYesOrNo(cell: unknown): boolean {
 }
 
 /** Reads how a request goes in; nothing where it is left out. */
-export function requestRoute(name: string, cell: unknown): RequestRoute | undefined {
+export function requestRoute(name: string, cell: unknown): RequestMethod | undefined {
   const value = cellValue(cell);
   if (isBlankOrZero(value)) return undefined;
-  const known = ROUTES.find((route) => route === wordIn(cell));
-  if (!known) throw new InputError(name, `${shown(value)} is none of ${ROUTES.join(", ")}`);
+  const known = METHODS.find((method) => method === wordIn(cell));
+  if (!known) throw new InputError(name, `${shown(value)} is none of ${METHODS.join(", ")}`);
   return known;
 }
 
@@ -53,10 +53,10 @@ export function isPaying(name: string, cell: unknown): boolean {
 export function mailingResidence(stateCell: unknown, filerCell: unknown): MailingResidence {
   const word = wordIn(stateCell);
   if (word === "estate" || word === "nonresident") return word;
-  const who = filer("filer", filerCell);
+  const who = filerType("filerType", filerCell);
   const residence = state("state", stateCell);
   if (who === "nonresident") return "nonresident";
-  if (who === "abroad") return state("state", "foreign") ?? "nonresident";
+  if (who === "out of country") return state("state", "foreign") ?? "nonresident";
   if (residence === undefined)
     throw new InputError("state", "is empty; give a postal code, foreign, estate or nonresident");
   return residence;

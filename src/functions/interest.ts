@@ -1,5 +1,5 @@
-import { underpaymentInterest } from "../calculation/interest/underpaymentInterest";
-import { underpaymentRate } from "../calculation/interest/underpaymentRate";
+import { underpaymentInterest } from "../calculation/penalty/underpaymentInterest";
+import { underpaymentRate } from "../calculation/penalty/underpaymentRate";
 import { InputError } from "../inputError";
 import { toCents } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";

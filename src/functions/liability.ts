@@ -77,31 +77,31 @@ export function paymentsTotal(items: unknown[][]): unknown {
 /**
  * Total tax projected from last year's total tax and a few changes: a documented basis for line 4 when nothing better is there.
  *
- * @customfunction PROJECT
+ * @customfunction PROJECTEDTAX
  * @param taxYear The year to project, such as 2025, or the last day of a fiscal year.
  * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
- * @param priorTax Dollars of total tax on last year's return.
- * @param priorTaxableIncome Dollars of taxable income on last year's return.
+ * @param priorYearTax Dollars of total tax on last year's return.
+ * @param priorYearTaxableIncome Dollars of taxable income on last year's return.
  * @param [changes] Rows of label and difference from last year, falls negative: wages, interest, business profit, long-term gain, deductions, children under 17.
  * @returns Whole dollars.
  * @throws `#VALUE!` for an argument that cannot be read, naming the row; `#N/A` where either year's figures are not held.
  * @see 26 CFR 1.6081-4(b); Form 4868, line 4
- * @example =EXT.PROJECT(2025,"single",8341,60000) is 7,949.00
+ * @example =EXT.PROJECTEDTAX(2025,"single",8341,60000) is 7,949.00
  */
 export function project(
   taxYear: unknown,
   status: unknown,
-  priorTax: unknown,
-  priorTaxableIncome: unknown,
+  priorYearTax: unknown,
+  priorYearTaxableIncome: unknown,
   changes?: unknown[][]
 ): unknown {
   return answered(() => {
-    const cells = singles({ taxYear, status, priorTax, priorTaxableIncome });
+    const cells = singles({ taxYear, status, priorYearTax, priorYearTaxableIncome });
     const input = {
       taxYear: readTaxYear("taxYear", cells.taxYear),
       status: filingStatus("status", cells.status),
-      priorTax: money("priorTax", cells.priorTax),
-      priorTaxableIncome: money("priorTaxableIncome", cells.priorTaxableIncome),
+      priorYearTax: money("priorYearTax", cells.priorYearTax),
+      priorYearTaxableIncome: money("priorYearTaxableIncome", cells.priorYearTaxableIncome),
       ...readChanges("changes", changes),
     };
     return wholeDollarCell(projectedTax(input, rulebook));

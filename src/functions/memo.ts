@@ -33,16 +33,16 @@ function textOf(name: string, cell: unknown): string {
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param totalTax Estimated total tax in dollars, line 4.
  * @param payments Withholding, estimates and credits in dollars, line 5.
- * @param [paying] Dollars to pay with the request; blank is nothing.
+ * @param [paidWithRequest] Dollars to pay with the request; blank is nothing.
  * @param [length] short (the default) or full.
- * @param [askedOn] Day the request was made; blank while it is still to be made.
- * @param [plannedOn] Day the return is planned to be filed and the rest paid, for what waiting costs in the full memo; blank is the extended due date.
+ * @param [requestedOn] Day the request was made; blank while it is still to be made.
+ * @param [plannedFilingDate] Day the return is planned to be filed and the rest paid, for what waiting costs in the full memo; blank is the extended due date.
  * @param [missing] What the client still has to send, in your words.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
+ * @param [filerType] Blank or resident; abroad; nonresident.
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} Text, with its caution; read it before you send it.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year that is not held and, in the full memo, an interest rate that is not published.
  * @see 26 U.S.C. 6081, 6151(a), 6601, 6651; Form 4868
@@ -52,36 +52,46 @@ export function memo(
   taxYear: unknown[][],
   totalTax: unknown[][],
   payments: unknown[][],
-  paying?: unknown[][],
+  paidWithRequest?: unknown[][],
   length?: unknown[][],
-  askedOn?: unknown[][],
-  plannedOn?: unknown[][],
+  requestedOn?: unknown[][],
+  plannedFilingDate?: unknown[][],
   missing?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
+  filerType?: unknown[][],
   assumedRate?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
   const given = {
-    ...{ taxYear, totalTax, payments, paying, length, askedOn, plannedOn, missing },
-    ...{ state, filer, assumedRate, reliefBegins, postponedTo },
+    ...{
+      taxYear,
+      totalTax,
+      payments,
+      paidWithRequest,
+      length,
+      requestedOn,
+      plannedFilingDate,
+      missing,
+    },
+    ...{ state, filerType, assumedRate, postponementBegins, postponementEnds },
   };
   return answerRows(given, (cells) => {
     const who = client(cells);
     const dates = datesOf(who);
     const tax = money("totalTax", cells.totalTax);
     const paid = money("payments", cells.payments);
-    const sent = optionalMoney("paying", cells.paying) ?? ZERO;
+    const sent = optionalMoney("paidWithRequest", cells.paidWithRequest) ?? ZERO;
     const size = memoLength("length", cells.length);
-    const until = optionalDay("plannedOn", cells.plannedOn) ?? dates.extended.lastDay;
-    requireAfterTaxYear("plannedOn", until, who.taxYear);
-    const askedOn = optionalDay("askedOn", cells.askedOn);
-    if (askedOn !== undefined) requireAfterTaxYear("askedOn", askedOn, who.taxYear);
-    if (askedOn !== undefined && askedOn > dates.regular.lastDay)
+    const until =
+      optionalDay("plannedFilingDate", cells.plannedFilingDate) ?? dates.extended.lastDay;
+    requireAfterTaxYear("plannedFilingDate", until, who.taxYear);
+    const requestedOn = optionalDay("requestedOn", cells.requestedOn);
+    if (requestedOn !== undefined) requireAfterTaxYear("requestedOn", requestedOn, who.taxYear);
+    if (requestedOn !== undefined && requestedOn > dates.regular.lastDay)
       throw new InputError(
-        "askedOn",
-        `${askedOn} is after the last day to ask, ${dates.regular.lastDay}; a late request gives no extension to write about`
+        "requestedOn",
+        `${requestedOn} is after the last day to ask, ${dates.regular.lastDay}; a late request gives no extension to write about`
       );
     const costOfWaiting = () =>
       charges(
@@ -102,8 +112,8 @@ export function memo(
         dates,
         totalTax: tax,
         payments: paid,
-        paying: sent,
-        askedOn,
+        paidWithRequest: sent,
+        requestedOn,
         missing: textOf("missing", cells.missing),
         waiting: size === "full" ? { until, charges: costOfWaiting() } : undefined,
       },

@@ -11,8 +11,8 @@ export interface MemoContent {
   readonly dates: ClientDates;
   readonly totalTax: Decimal;
   readonly payments: Decimal;
-  readonly paying: Decimal;
-  readonly askedOn: CalendarDate | undefined;
+  readonly paidWithRequest: Decimal;
+  readonly requestedOn: CalendarDate | undefined;
   /** What the client still has to send, in the preparer's words. */
   readonly missing: string;
   /** What waiting until the planned day costs; only in the full memo. */
@@ -34,20 +34,26 @@ function dollars(amount: Decimal): string {
   return `$${whole.replace(/\B(?=(\d{3})+$)/g, ",")}.${cents}`;
 }
 
-function payment({ dates, totalTax, payments, paying, askedOn }: MemoContent): readonly string[] {
+function payment({
+  dates,
+  totalTax,
+  payments,
+  paidWithRequest,
+  requestedOn,
+}: MemoContent): readonly string[] {
   const short = shortfall(totalTax, payments);
   const payBy = inWords(dates.payment.lastDay);
-  const rest = shortfall(short, paying);
+  const rest = shortfall(short, paidWithRequest);
   if (short.isZero())
     return ["By our estimate your payments cover the tax, and nothing is due now."];
-  if (paying.isZero())
+  if (paidWithRequest.isZero())
     return [
       `By our estimate ${dollars(short)} is still unpaid; whatever is not paid by ${payBy} bears interest.`,
     ];
   return [
-    askedOn === undefined
-      ? `Please pay ${dollars(paying)} by ${payBy}, electronically if you can, marked as an extension payment.`
-      : `The request counts on ${dollars(paying)} being paid by ${payBy}.`,
+    requestedOn === undefined
+      ? `Please pay ${dollars(paidWithRequest)} by ${payBy}, electronically if you can, marked as an extension payment.`
+      : `The request counts on ${dollars(paidWithRequest)} being paid by ${payBy}.`,
     rest.isZero()
       ? "By our estimate that covers the tax."
       : `By our estimate ${dollars(rest)} then remains unpaid and bears interest from ${payBy}.`,
@@ -78,13 +84,13 @@ function waitingCost({ waiting, dates }: MemoContent): readonly string[] {
  * @returns The sentences in order.
  */
 export function memoSentences(content: MemoContent, length: "short" | "full"): readonly string[] {
-  const { taxYear, dates, totalTax, payments, askedOn, missing } = content;
+  const { taxYear, dates, totalTax, payments, requestedOn, missing } = content;
   const year = String(yearOf(taxYear.lastDay));
   const extended = inWords(dates.extended.lastDay);
   const asked =
-    askedOn === undefined
+    requestedOn === undefined
       ? `We are asking for more time to file your ${year} federal income tax return, until ${extended}.`
-      : `On ${inWords(askedOn)} we asked for more time to file your ${year} federal income tax return, until ${extended}.`;
+      : `On ${inWords(requestedOn)} we asked for more time to file your ${year} federal income tax return, until ${extended}.`;
   const isFull = length === "full";
   return [
     asked,

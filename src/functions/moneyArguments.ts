@@ -1,7 +1,7 @@
 import { InputError } from "../inputError";
 import { Decimal } from "../money/dollars";
-import type { AssumedRate } from "../calculation/interest/underpaymentRate";
-import type { PaymentAim } from "../calculation/request/suggestedPayment";
+import type { AssumedRate } from "../calculation/penalty/underpaymentRate";
+import type { PaymentTarget } from "../calculation/request/suggestedPayment";
 import { cellValue, isBlank, isBlankOrZero, shown, type CellValue } from "./cells";
 
 const WRITTEN_MONEY = /^\$?\s*(\d{1,3}(,\d{3})+|\d+)?(\.\d*)?$/;
@@ -90,11 +90,11 @@ function fractionOf(value: CellValue): Decimal | undefined {
  *
  * @returns `full` when left out.
  */
-export function paymentAim(name: string, cell: unknown): PaymentAim {
+export function paymentAim(name: string, cell: unknown): PaymentTarget {
   const value = cellValue(cell);
   if (isBlankOrZero(value)) return "full";
   const word = typeof value === "string" ? value.trim().toLowerCase() : "";
-  if (word === "full" || word === "protect") return word;
+  if (word === "full" || word === "reasonable cause") return word;
   const fraction = fractionOf(value);
   if (!fraction?.greaterThan(0) || fraction.greaterThan(2)) {
     throw new InputError(

@@ -2,7 +2,7 @@ import type { NextDate } from "../calculation/season/nextDate";
 
 const WORDS = {
   ask: "ask or file",
-  "send again": "send the request again",
+  resend: "send the request again",
   file: "file",
   pay: "pay",
 } satisfies Record<NextDate["acts"][number], string>;

@@ -1,6 +1,6 @@
-import type { LatePayment } from "../calculation/interest/underpaymentInterest";
+import type { LatePayment } from "../calculation/penalty/underpaymentInterest";
 import type { TaxYear } from "../calculation/taxYear";
-import { compareDays } from "../calendar/calendarDate";
+import { compareDates } from "../calendar/calendarDate";
 import { InputError } from "../inputError";
 import { isEmptyCell } from "./cells";
 import { day as readDay } from "./dayArguments";
@@ -33,5 +33,5 @@ export function payments(
   }
   if (found.length === 0)
     throw new InputError(name, "has no payment in it; leave it out if nothing was paid");
-  return found.sort((one, other) => compareDays(one.day, other.day));
+  return found.sort((one, other) => compareDates(one.day, other.day));
 }

@@ -6,7 +6,7 @@ import { optionalDay, requireAfterTaxYear } from "./dayArguments";
 
 /** The cells in which a preparer keeps what was done when. */
 export interface RecordCells {
-  readonly askedOn: unknown;
+  readonly requestedOn: unknown;
   readonly confirmedOn: unknown;
   readonly rejectedOn: unknown;
   readonly filedOn: unknown;
@@ -16,16 +16,16 @@ export interface RecordCells {
 function requireAfterAsking(
   name: string,
   day: CalendarDate | undefined,
-  askedOn: CalendarDate | undefined
+  requestedOn: CalendarDate | undefined
 ): void {
   if (day === undefined) return;
-  if (askedOn === undefined)
+  if (requestedOn === undefined)
     throw new InputError(
-      "askedOn",
+      "requestedOn",
       `is empty while ${name} is ${day}; give the day the request was made`
     );
-  if (day < askedOn)
-    throw new InputError(name, `${day} is before the request was made, ${askedOn}`);
+  if (day < requestedOn)
+    throw new InputError(name, `${day} is before the request was made, ${requestedOn}`);
 }
 
 /**
@@ -36,14 +36,14 @@ function requireAfterAsking(
  * @returns The record.
  */
 export function requestRecord(cells: RecordCells, year: TaxYear): RequestRecord {
-  const askedOn = optionalDay("askedOn", cells.askedOn);
+  const requestedOn = optionalDay("requestedOn", cells.requestedOn);
   const confirmedOn = optionalDay("confirmedOn", cells.confirmedOn);
   const rejectedOn = optionalDay("rejectedOn", cells.rejectedOn);
   const filedOn = optionalDay("filedOn", cells.filedOn);
   const paidOn = optionalDay("paidOn", cells.paidOn);
-  requireAfterAsking("confirmedOn", confirmedOn, askedOn);
-  requireAfterAsking("rejectedOn", rejectedOn, askedOn);
-  if (askedOn !== undefined) requireAfterTaxYear("askedOn", askedOn, year);
+  requireAfterAsking("confirmedOn", confirmedOn, requestedOn);
+  requireAfterAsking("rejectedOn", rejectedOn, requestedOn);
+  if (requestedOn !== undefined) requireAfterTaxYear("requestedOn", requestedOn, year);
   if (filedOn !== undefined) requireAfterTaxYear("filedOn", filedOn, year);
-  return { askedOn, confirmedOn, rejectedOn, filedOn, paidOn };
+  return { requestedOn, confirmedOn, rejectedOn, filedOn, paidOn };
 }

@@ -6,7 +6,7 @@ import { rulebook } from "../rules/rulebook";
 import { cushion as readCushion, money, optionalMoney, paymentAim } from "./moneyArguments";
 import { citation, EMPTY, moneyCell, optional, wholeDollarCell, type AnswerTable } from "./results";
 import { answerRows, answerTable, singles } from "./rows";
-import { filer as readFiler } from "./wordArguments";
+import { filerType as readFiler } from "./wordArguments";
 
 /**
  * Balance due on the request: estimated total tax less payments, never below zero.
@@ -33,7 +33,7 @@ export function shortfall(totalTax: unknown[][], payments: unknown[][]): unknown
  * @customfunction SUGGEST
  * @param totalTax Estimated total tax in dollars; one cell or a column.
  * @param payments Withholding, estimates and credits in dollars.
- * @param [aim] full (the default), protect (just enough for the 90% presumption against the late-payment addition; interest still runs), or a fraction of total tax such as 95%.
+ * @param [target] full (the default), protect (just enough for the 90% presumption against the late-payment addition; interest still runs), or a fraction of total tax such as 95%.
  * @param [cushion] Against an estimate that proves low: a fraction of total tax below 1 such as 5%, or dollars.
  * @param [firstInstallment] First estimate of the new year in dollars, due the same day. With any aim but full, send it as a payment of its own: what goes with the request pays the old year first.
  * @returns {any[][]} Dollars and cents, rounded up to the cent, never below zero.
@@ -44,17 +44,17 @@ export function shortfall(totalTax: unknown[][], payments: unknown[][]): unknown
 export function suggest(
   totalTax: unknown[][],
   payments: unknown[][],
-  aim?: unknown[][],
+  target?: unknown[][],
   cushion?: unknown[][],
   firstInstallment?: unknown[][]
 ): unknown[][] {
-  return answerRows({ totalTax, payments, aim, cushion, firstInstallment }, (cells) =>
+  return answerRows({ totalTax, payments, target, cushion, firstInstallment }, (cells) =>
     moneyCell(
       suggestedPayment(
         {
           totalTax: money("totalTax", cells.totalTax),
           payments: money("payments", cells.payments),
-          aim: paymentAim("aim", cells.aim),
+          target: paymentAim("target", cells.target),
           cushion: readCushion("cushion", cells.cushion),
           firstInstallment: optionalMoney("firstInstallment", cells.firstInstallment),
         },
@@ -70,8 +70,8 @@ export function suggest(
  * @customfunction LINES
  * @param totalTax Estimated total tax in dollars.
  * @param payments Withholding, estimates and credits in dollars, without what is sent with the request.
- * @param paying Dollars sent with the request, 0 if nothing.
- * @param [filer] Blank or resident; abroad ticks line 8; nonresident ticks line 9.
+ * @param paidWithRequest Dollars sent with the request, 0 if nothing.
+ * @param [filerType] Blank or resident; abroad ticks line 8; nonresident ticks line 9.
  * @returns {any[][]} A header row, then a row a line: line, what, dollars, tick, source.
  * @throws `#VALUE!` for an argument that cannot be read.
  * @see Form 4868, lines 4 to 9; 26 U.S.C. 6102(a)
@@ -80,16 +80,16 @@ export function suggest(
 export function lines(
   totalTax: unknown,
   payments: unknown,
-  paying: unknown,
-  filer?: unknown
+  paidWithRequest: unknown,
+  filerType?: unknown
 ): unknown[][] {
   return answerTable(["Line", "What", "Dollars", "Tick", "Source"], (): AnswerTable => {
-    const cells = singles({ totalTax, payments, paying, filer });
+    const cells = singles({ totalTax, payments, paidWithRequest, filerType });
     const filled = requestLines(
       money("totalTax", cells.totalTax),
       money("payments", cells.payments),
-      money("paying", cells.paying),
-      readFiler("filer", cells.filer),
+      money("paidWithRequest", cells.paidWithRequest),
+      readFiler("filerType", cells.filerType),
       rulebook
     );
     return filled.map(({ line, what, amount, ticked, source }) => [

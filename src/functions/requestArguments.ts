@@ -1,4 +1,4 @@
-import type { RequestToCheck } from "../calculation/request/requestToCheck";
+import type { ClientRequest } from "../calculation/request/clientRequest";
 import { ZERO } from "../money/dollars";
 import { cellValue, isBlankOrZero } from "./cells";
 import { client, datesOf, type ClientCells } from "./client";
@@ -12,32 +12,32 @@ import { yesNo } from "./wordArguments";
 export interface RequestCells extends ClientCells, RecordCells {
   readonly totalTax: unknown;
   readonly payments: unknown;
-  readonly paying: unknown;
+  readonly paidWithRequest: unknown;
   readonly asOf: unknown;
-  readonly route: unknown;
+  readonly method: unknown;
   readonly carrier: unknown;
-  readonly outOfCountry: unknown;
-  readonly priorTax: unknown;
+  readonly line8Checked: unknown;
+  readonly priorYearTax: unknown;
   readonly firstInstallment: unknown;
 }
 
 /** Reads a client's request to be looked over; a blank estimate is a finding, not an error, and blank payments are none. */
-export function requestToCheck(cells: RequestCells): RequestToCheck {
+export function clientRequest(cells: RequestCells): ClientRequest {
   const who = client(cells);
   return {
     ...who,
     dates: datesOf(who),
     totalTax: optionalMoney("totalTax", cells.totalTax),
     payments: optionalMoney("payments", cells.payments) ?? ZERO,
-    paying: optionalMoney("paying", cells.paying) ?? ZERO,
+    paidWithRequest: optionalMoney("paidWithRequest", cells.paidWithRequest) ?? ZERO,
     asOf: readDay("asOf", cells.asOf),
     record: requestRecord(cells, who.taxYear),
-    route: requestRoute("route", cells.route),
+    method: requestRoute("method", cells.method),
     carrier: carrierOf("carrier", cells.carrier),
-    outOfCountry: isBlankOrZero(cellValue(cells.outOfCountry))
+    line8Checked: isBlankOrZero(cellValue(cells.line8Checked))
       ? undefined
-      : yesNo("outOfCountry", cells.outOfCountry),
-    priorTax: optionalMoney("priorTax", cells.priorTax),
+      : yesNo("line8Checked", cells.line8Checked),
+    priorYearTax: optionalMoney("priorYearTax", cells.priorYearTax),
     firstInstallment: optionalMoney("firstInstallment", cells.firstInstallment),
   };
 }

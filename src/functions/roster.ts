@@ -21,7 +21,7 @@ function rowsOf(grid: unknown): readonly (readonly unknown[])[] {
  * @param [assumedRate] Interest rate for days beyond the last published quarter: a fraction a year such as 7%, or latest.
  * @returns {any[][]} A header row, then a row for each row of the list; an empty row stays empty, and a cell that cannot be answered holds its own error.
  * @throws `#VALUE!` for headings that are missing or there twice, and in the cells of a row that cannot be read; `#N/A` in cells whose figure is not held.
- * @see The functions of the same names: DUE, EXTENDED, SHORTFALL, SUGGEST, CHARGES, ROUTE, STAGE, DAYSLEFT, NEXTDATE, CHECKCOUNT
+ * @see The functions of the same names: DUE, EXTENDED, SHORTFALL, SUGGEST, CHARGES, METHOD, STAGE, DAYSLEFT, NEXTDATE, ISSUECOUNT
  * @example =EXT.ROSTER({"Client","Total tax","Payments";"Alder",20000,15000},2025,"2026-04-10") has 5,000.00 as the shortfall
  */
 export function roster(

@@ -1,6 +1,6 @@
 import { charges } from "../calculation/penalty/charges";
-import { requestFindings } from "../calculation/request/requestFindings";
-import { requestRoutes } from "../calculation/request/requestRoutes";
+import { requestIssues } from "../calculation/request/requestIssues";
+import { requestMethods } from "../calculation/request/requestMethods";
 import { shortfall } from "../calculation/request/shortfall";
 import { suggestedPayment } from "../calculation/request/suggestedPayment";
 import { extensionInPlan } from "../calculation/season/extensionInPlan";
@@ -16,7 +16,7 @@ import { hostError } from "./errors";
 import { assumedRate, cushion, money, optionalMoney, paymentAim } from "./moneyArguments";
 import { nextDateText } from "./nextDateText";
 import { requestRecord } from "./recordArguments";
-import { requestToCheck } from "./requestArguments";
+import { clientRequest } from "./requestArguments";
 import { dayCell, EMPTY, moneyCell, type AnswerCell } from "./results";
 import type { RosterField } from "./rosterHeadings";
 
@@ -60,26 +60,33 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
   const cells = {
     taxYear: isBlankOrZero(cellValue(ownYear)) ? list.taxYear : ownYear,
     asOf: list.asOf,
-    ...{ state: cell("state"), filer: cell("filer") },
-    ...{ reliefBegins: cell("reliefBegins"), postponedTo: cell("postponedTo") },
-    ...{ totalTax: cell("totalTax"), payments: cell("payments"), paying: cell("paying") },
-    ...{ askedOn: cell("askedOn"), confirmedOn: cell("confirmedOn") },
+    ...{ state: cell("state"), filerType: cell("filerType") },
+    ...{
+      postponementBegins: cell("postponementBegins"),
+      postponementEnds: cell("postponementEnds"),
+    },
+    ...{
+      totalTax: cell("totalTax"),
+      payments: cell("payments"),
+      paidWithRequest: cell("paidWithRequest"),
+    },
+    ...{ requestedOn: cell("requestedOn"), confirmedOn: cell("confirmedOn") },
     ...{ rejectedOn: cell("rejectedOn"), filedOn: cell("filedOn"), paidOn: cell("paidOn") },
-    ...{ route: cell("route"), carrier: cell("carrier"), outOfCountry: cell("outOfCountry") },
-    ...{ priorTax: cell("priorTax"), firstInstallment: cell("firstInstallment") },
+    ...{ method: cell("method"), carrier: cell("carrier"), line8Checked: cell("line8Checked") },
+    ...{ priorYearTax: cell("priorYearTax"), firstInstallment: cell("firstInstallment") },
   };
   const who = once(() => client(cells));
   const dates = once(() => datesOf(who()));
   const record = once(() => requestRecord(cells, who().taxYear));
   const asOf = once(() => readDay("asOf", list.asOf));
-  const paying = () => optionalMoney("paying", cells.paying) ?? ZERO;
-  const request = once(() => requestToCheck(cells));
+  const paidWithRequest = () => optionalMoney("paidWithRequest", cells.paidWithRequest) ?? ZERO;
+  const request = once(() => clientRequest(cells));
   const stage = once(() => requestStage(dates(), record(), asOf(), rulebook).stage);
   const totalTax = () => money("totalTax", cells.totalTax);
   const payments = () => money("payments", cells.payments);
   const next = once(() => nextDate(dates(), record(), asOf(), rulebook));
 
-  const plannedDay = (field: "plannedOn" | "plannedPaidOn") => {
+  const plannedDay = (field: "plannedFilingDate" | "plannedPaymentDate") => {
     const planned = optionalDay(field, cell(field));
     if (planned !== undefined) requireAfterTaxYear(field, planned, who().taxYear);
     return planned;
@@ -91,7 +98,7 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
         {
           totalTax: totalTax(),
           payments: payments(),
-          aim: paymentAim("aim", cell("aim")),
+          target: paymentAim("target", cell("target")),
           cushion: cushion("cushion", cell("cushion")),
           firstInstallment: optionalMoney("firstInstallment", cells.firstInstallment),
         },
@@ -100,14 +107,14 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
     );
   const chargesToPlannedDay = (): AnswerCell => {
     const extended = extensionInPlan(dates(), record(), asOf(), rulebook);
-    const planned = plannedDay("plannedOn");
-    const plannedPaidOn = plannedDay("plannedPaidOn");
+    const planned = plannedDay("plannedFilingDate");
+    const plannedPaymentDate = plannedDay("plannedPaymentDate");
     const filedOn = record().filedOn ?? planned ?? (extended ? dates().extended.lastDay : asOf());
     const input = paidAtOnce({
       dates: dates(),
       totalTax: totalTax(),
-      paidOnTime: payments().plus(paying()),
-      paidOn: record().paidOn ?? plannedPaidOn ?? filedOn,
+      paidOnTime: payments().plus(paidWithRequest()),
+      paidOn: record().paidOn ?? plannedPaymentDate ?? filedOn,
       filedOn,
       extended,
       assumedRate: assumedRate("assumedRate", list.assumedRate),
@@ -115,15 +122,21 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
     return moneyCell(charges(input, rulebook).total);
   };
   const wayToAsk = (): AnswerCell => {
-    if (stage() !== "not asked" && stage() !== "rejected") return EMPTY;
+    if (stage() !== "not requested" && stage() !== "rejected") return EMPTY;
     const { taxYear } = who();
     const { rejectedOn } = record();
-    const input = { taxYear, dates: dates(), paying: paying(), asOf: asOf(), rejectedOn };
-    const [best] = requestRoutes(input, rulebook);
-    return best && best.closedBecause === undefined ? best.route : "too late";
+    const input = {
+      taxYear,
+      dates: dates(),
+      paidWithRequest: paidWithRequest(),
+      asOf: asOf(),
+      rejectedOn,
+    };
+    const [best] = requestMethods(input, rulebook);
+    return best && best.closedBecause === undefined ? best.method : "too late";
   };
-  const findings = () =>
-    requestFindings(request(), rulebook).filter(({ gravity }) => gravity !== "reminder");
+  const issues = () =>
+    requestIssues(request(), rulebook).filter(({ severity }) => severity !== "reminder");
 
   return [
     cellOf(() => cellValue(cell("client")) ?? EMPTY),
@@ -139,6 +152,6 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
       const due = next();
       return due ? nextDateText(due) : EMPTY;
     }),
-    cellOf(() => findings().length),
+    cellOf(() => issues().length),
   ];
 }

@@ -11,7 +11,7 @@ import { figure as readFigure } from "./wordArguments";
  * Where a figure of the rules comes from, and whether it was read in the official text.
  *
  * @customfunction SOURCE
- * @param figure Name of the table, such as underpayment rate; EDITION lists them. One cell or a column.
+ * @param figure Name of the table, such as underpayment rate; RULETABLES lists them. One cell or a column.
  * @param [day] Day whose figure is asked for, in the sense the table is kept by; the newest figure if left out.
  * @returns {any[][]} The citation.
  * @throws `#VALUE!` for an unknown figure, naming the nearest; `#N/A` for a day without a figure.
@@ -31,7 +31,7 @@ export function source(figure: unknown[][], day?: unknown[][]): unknown[][] {
  * Last day for which a table of the rules is known; 9999-12-31 for standing law.
  *
  * @customfunction KNOWNTHROUGH
- * @param figure Name of the table, such as underpayment rate; EDITION lists them. One cell or a column.
+ * @param figure Name of the table, such as underpayment rate; RULETABLES lists them. One cell or a column.
  * @returns {any[][]} The day, as a worksheet date.
  * @throws `#VALUE!` for an unknown figure, naming the nearest.
  * @example =EXT.KNOWNTHROUGH("underpayment rate") is 2026-12-31 in this edition
@@ -45,9 +45,9 @@ export function knownThrough(figure: unknown[][]): unknown[][] {
 /**
  * Version of the add-in and every table of its rules: what it is, what its day means, from when through when it is known. Spills; put it outside tables.
  *
- * @customfunction EDITION
+ * @customfunction RULETABLES
  * @returns {any[][]} A header row, the version, then a row a table.
- * @example =EXT.EDITION() begins with the version of the add-in
+ * @example =EXT.RULETABLES() begins with the version of the add-in
  */
 export function edition(): unknown[][] {
   const header = [

@@ -15,9 +15,9 @@ const weekdayCell = (of: CalendarDate): AnswerCell => WEEKDAYS[weekdayOf(of)] ??
  * @customfunction CALENDAR
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} A header row, then a row a date.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a tax year whose dates are not held.
  * @see 26 U.S.C. 6072, 6081, 6151, 6654(c), 7503, 7508A
@@ -26,14 +26,16 @@ const weekdayCell = (of: CalendarDate): AnswerCell => WEEKDAYS[weekdayOf(of)] ??
 export function calendar(
   taxYear: unknown,
   state?: unknown,
-  filer?: unknown,
-  reliefBegins?: unknown,
-  postponedTo?: unknown
+  filerType?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
 ): unknown[][] {
   const header = ["What", "Day", "Weekday", "Moved from", "Why", "Source"];
   return answerTable(header, (): AnswerTable => {
-    const given = client(singles({ taxYear, state, filer, reliefBegins, postponedTo }));
-    const dates = seasonCalendar(given.taxYear, given.filer, given.circumstances, rulebook);
+    const given = client(
+      singles({ taxYear, state, filerType, postponementBegins, postponementEnds })
+    );
+    const dates = seasonCalendar(given.taxYear, given.filerType, given.circumstances, rulebook);
     return dates.map(({ what, day: of, moves, source }) => [
       what,
       dayCell(of),

@@ -24,14 +24,14 @@ function nextDateOf(cells: StandingCells): NextDate | undefined {
  * @customfunction STAGE
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param asOf The day looked at.
- * @param [askedOn] First day the request was made; an electronic payment marked for it is one.
+ * @param [requestedOn] First day the request was made; an electronic payment marked for it is one.
  * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} not asked; waiting (asked, no proof yet); rejected (to be sent again); extended; filed; missed (a last day has passed).
  * @throws `#VALUE!` for an argument that cannot be read, or a day before the request it answers; `#N/A` for a tax year, or days to send again, that are not held.
  * @see 26 CFR 1.6081-4; Pub. 1345
@@ -40,18 +40,18 @@ function nextDateOf(cells: StandingCells): NextDate | undefined {
 export function stage(
   taxYear: unknown[][],
   asOf: unknown[][],
-  askedOn?: unknown[][],
+  requestedOn?: unknown[][],
   confirmedOn?: unknown[][],
   rejectedOn?: unknown[][],
   filedOn?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
   const given = {
-    ...{ taxYear, asOf, askedOn, confirmedOn, rejectedOn, filedOn },
-    ...{ state, filer, reliefBegins, postponedTo },
+    ...{ taxYear, asOf, requestedOn, confirmedOn, rejectedOn, filedOn },
+    ...{ state, filerType, postponementBegins, postponementEnds },
   };
   return answerRows(given, (cells) => {
     const who = client(cells);
@@ -66,15 +66,15 @@ export function stage(
  * @customfunction DAYSLEFT
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param asOf The day looked at.
- * @param [askedOn] First day the request was made; an electronic payment marked for it is one.
+ * @param [requestedOn] First day the request was made; an electronic payment marked for it is one.
  * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed.
  * @param [paidOn] Day the tax was paid in full, or any day once nothing is owed; until then the day to pay counts.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} A whole number of days, or empty.
  * @throws `#VALUE!` for an argument that cannot be read, or a day before the request it answers; `#N/A` for a tax year, or days to send again, that are not held.
  * @see 26 CFR 1.6081-4; 26 U.S.C. 6151(a)
@@ -83,19 +83,19 @@ export function stage(
 export function daysLeft(
   taxYear: unknown[][],
   asOf: unknown[][],
-  askedOn?: unknown[][],
+  requestedOn?: unknown[][],
   confirmedOn?: unknown[][],
   rejectedOn?: unknown[][],
   filedOn?: unknown[][],
   paidOn?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
   const given = {
-    ...{ taxYear, asOf, askedOn, confirmedOn, rejectedOn, filedOn, paidOn },
-    ...{ state, filer, reliefBegins, postponedTo },
+    ...{ taxYear, asOf, requestedOn, confirmedOn, rejectedOn, filedOn, paidOn },
+    ...{ state, filerType, postponementBegins, postponementEnds },
   };
   return answerRows(given, (cells) => nextDateOf(cells)?.daysLeft ?? EMPTY);
 }
@@ -106,15 +106,15 @@ export function daysLeft(
  * @customfunction NEXTDATE
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param asOf The day looked at.
- * @param [askedOn] First day the request was made; an electronic payment marked for it is one.
+ * @param [requestedOn] First day the request was made; an electronic payment marked for it is one.
  * @param [confirmedOn] Day its proof came in: acknowledgment, confirmation number, mailing receipt; of one sent again after a rejection, the day it was sent again.
  * @param [rejectedOn] Day an e-filed request was rejected.
  * @param [filedOn] Day the return was filed.
  * @param [paidOn] Day the tax was paid in full, or any day once nothing is owed; until then the day to pay counts.
  * @param [state] Postal code of the state of residence, or foreign.
- * @param [filer] Blank or resident; abroad; nonresident.
- * @param [reliefBegins] First day of a disaster-relief period announced for the client's address.
- * @param [postponedTo] Day to which that relief postpones what falls inside it.
+ * @param [filerType] Blank or resident; abroad; nonresident.
+ * @param [postponementBegins] First day of a disaster-relief period announced for the client's address.
+ * @param [postponementEnds] Day to which that relief postpones what falls inside it.
  * @returns {any[][]} Text with the day as 2026-04-15, or empty once the return is filed.
  * @throws `#VALUE!` for an argument that cannot be read, or a day before the request it answers; `#N/A` for a tax year, or days to send again, that are not held.
  * @see 26 CFR 1.6081-4; 26 U.S.C. 6151(a)
@@ -123,19 +123,19 @@ export function daysLeft(
 export function nextDate(
   taxYear: unknown[][],
   asOf: unknown[][],
-  askedOn?: unknown[][],
+  requestedOn?: unknown[][],
   confirmedOn?: unknown[][],
   rejectedOn?: unknown[][],
   filedOn?: unknown[][],
   paidOn?: unknown[][],
   state?: unknown[][],
-  filer?: unknown[][],
-  reliefBegins?: unknown[][],
-  postponedTo?: unknown[][]
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
 ): unknown[][] {
   const given = {
-    ...{ taxYear, asOf, askedOn, confirmedOn, rejectedOn, filedOn, paidOn },
-    ...{ state, filer, reliefBegins, postponedTo },
+    ...{ taxYear, asOf, requestedOn, confirmedOn, rejectedOn, filedOn, paidOn },
+    ...{ state, filerType, postponementBegins, postponementEnds },
   };
   return answerRows(given, (cells) => {
     const next = nextDateOf(cells);

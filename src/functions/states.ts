@@ -14,13 +14,13 @@ import { state as readState, yesNo } from "./wordArguments";
 interface StateCells {
   readonly taxYear: unknown;
   readonly state: unknown;
-  readonly acceptOld: unknown;
+  readonly allowUnverified: unknown;
 }
 
 interface SituationCells extends StateCells {
-  readonly federalExtended: unknown;
-  readonly paidShare: unknown;
-  readonly ownRequest: unknown;
+  readonly federalExtension: unknown;
+  readonly percentPaid: unknown;
+  readonly stateRequest: unknown;
 }
 
 function askedFor(cells: StateCells): StateRule & { readonly taxYear: TaxYear } {
@@ -32,15 +32,15 @@ function askedFor(cells: StateCells): StateRule & { readonly taxYear: TaxYear } 
     );
   const state = readState("state", cells.state);
   if (state === undefined) throw new InputError("state", "is empty; give a postal code such as NY");
-  const acceptOld = yesNo("acceptOld", cells.acceptOld);
-  return { taxYear, ...ruleOf(taxYear, state, acceptOld, rulebook) };
+  const allowUnverified = yesNo("allowUnverified", cells.allowUnverified);
+  return { taxYear, ...ruleOf(taxYear, state, allowUnverified, rulebook) };
 }
 
 function isGranted(cells: SituationCells, { rule }: StateRule): boolean {
   return stateExtensionGranted(rule, {
-    federalExtended: yesNo("federalExtended", cells.federalExtended),
-    paidShare: optionalShare("paidShare", cells.paidShare),
-    ownRequest: yesNo("ownRequest", cells.ownRequest),
+    federalExtension: yesNo("federalExtension", cells.federalExtension),
+    percentPaid: optionalShare("percentPaid", cells.percentPaid),
+    stateRequest: yesNo("stateRequest", cells.stateRequest),
   });
 }
 
@@ -64,7 +64,7 @@ function dayOf(
  * @customfunction STATEDUE
  * @param taxYear Tax year such as 2025; one cell or a column.
  * @param state Postal code of the state.
- * @param [acceptOld] Yes to answer from memory, or where reports disagree; blank refuses such states.
+ * @param [allowUnverified] Yes to answer from memory, or where reports disagree; blank refuses such states.
  * @returns {any[][]} The day, as a worksheet date; no return where the state has no broad income tax.
  * @throws `#VALUE!` for an argument that cannot be read or a fiscal year; `#N/A` for a state whose rule is not held or is refused.
  * @see The state's own text, named by STATERULE; a move off a weekend is common practice, no source
@@ -73,9 +73,9 @@ function dayOf(
 export function stateDue(
   taxYear: unknown[][],
   state: unknown[][],
-  acceptOld?: unknown[][]
+  allowUnverified?: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, state, acceptOld }, (cells) => {
+  return answerRows({ taxYear, state, allowUnverified }, (cells) => {
     const asked = askedFor(cells);
     return dayOf(asked, asked.rule.dueDay);
   });
@@ -87,10 +87,10 @@ export function stateDue(
  * @customfunction STATEEXTENDED
  * @param taxYear Tax year such as 2025; one cell or a column.
  * @param state Postal code of the state.
- * @param [federalExtended] Yes if the federal request was made in time; blank is no.
- * @param [paidShare] Share of the state tax paid by the state's due date, such as 90%; needed where the state looks at it.
- * @param [ownRequest] Yes if the state's own request was made in time; blank is no.
- * @param [acceptOld] Yes to answer from memory, or where reports disagree; blank refuses such states.
+ * @param [federalExtension] Yes if the federal request was made in time; blank is no.
+ * @param [percentPaid] Share of the state tax paid by the state's due date, such as 90%; needed where the state looks at it.
+ * @param [stateRequest] Yes if the state's own request was made in time; blank is no.
+ * @param [allowUnverified] Yes to answer from memory, or where reports disagree; blank refuses such states.
  * @returns {any[][]} The day, as a worksheet date; no return where the state has no broad income tax.
  * @throws `#VALUE!` for an argument that cannot be read or is needed, or a fiscal year; `#N/A` for a state whose rule is not held or is refused.
  * @see The state's own text, named by STATERULE; a move off a weekend is common practice, no source
@@ -99,12 +99,12 @@ export function stateDue(
 export function stateExtended(
   taxYear: unknown[][],
   state: unknown[][],
-  federalExtended?: unknown[][],
-  paidShare?: unknown[][],
-  ownRequest?: unknown[][],
-  acceptOld?: unknown[][]
+  federalExtension?: unknown[][],
+  percentPaid?: unknown[][],
+  stateRequest?: unknown[][],
+  allowUnverified?: unknown[][]
 ): unknown[][] {
-  const given = { taxYear, state, federalExtended, paidShare, ownRequest, acceptOld };
+  const given = { taxYear, state, federalExtension, percentPaid, stateRequest, allowUnverified };
   return answerRows(given, (cells) => {
     const asked = askedFor(cells);
     const { dueDay, extendedDay } = asked.rule;
@@ -118,10 +118,10 @@ export function stateExtended(
  * @customfunction STATERULE
  * @param taxYear Tax year such as 2025.
  * @param state Postal code of the state.
- * @param [federalExtended] Yes if the federal request was made in time; blank is no.
- * @param [paidShare] Share of the state tax paid by the state's due date, such as 90%; without it a state that looks at it leaves the client's case open.
- * @param [ownRequest] Yes if the state's own request was made in time; blank is no.
- * @param [acceptOld] Yes to answer from memory, or where reports disagree; blank refuses such states.
+ * @param [federalExtension] Yes if the federal request was made in time; blank is no.
+ * @param [percentPaid] Share of the state tax paid by the state's due date, such as 90%; without it a state that looks at it leaves the client's case open.
+ * @param [stateRequest] Yes if the state's own request was made in time; blank is no.
+ * @param [allowUnverified] Yes to answer from memory, or where reports disagree; blank refuses such states.
  * @returns {any[][]} A header row, then rows of what, day, text, source.
  * @throws `#VALUE!` for an argument that cannot be read or a fiscal year; `#N/A` for a state whose rule is not held or is refused.
  * @see The state's own text, named in the answer; a move off a weekend is common practice, no source
@@ -130,21 +130,28 @@ export function stateExtended(
 export function stateRule(
   taxYear: unknown,
   state: unknown,
-  federalExtended?: unknown,
-  paidShare?: unknown,
-  ownRequest?: unknown,
-  acceptOld?: unknown
+  federalExtension?: unknown,
+  percentPaid?: unknown,
+  stateRequest?: unknown,
+  allowUnverified?: unknown
 ): unknown[][] {
   return answerTable(["What", "Day", "Text", "Source"], (): AnswerTable => {
-    const cells = singles({ taxYear, state, federalExtended, paidShare, ownRequest, acceptOld });
+    const cells = singles({
+      taxYear,
+      state,
+      federalExtension,
+      percentPaid,
+      stateRequest,
+      allowUnverified,
+    });
     const asked = askedFor(cells);
     const { rule } = asked;
     const looksAtShare =
       rule.grant === "automatic if paid" ||
       (rule.grant === "with the federal extension if paid" &&
-        yesNo("federalExtended", cells.federalExtended) &&
-        !yesNo("ownRequest", cells.ownRequest));
-    const isOpen = looksAtShare && optionalShare("paidShare", cells.paidShare) === undefined;
+        yesNo("federalExtension", cells.federalExtension) &&
+        !yesNo("stateRequest", cells.stateRequest));
+    const isOpen = looksAtShare && optionalShare("percentPaid", cells.percentPaid) === undefined;
     const granted = isOpen ? undefined : isGranted(cells, asked);
     const { dueDay, extendedDay } = rule;
     const days = {

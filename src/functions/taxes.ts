@@ -19,7 +19,7 @@ import { filingStatus } from "./wordArguments";
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
  * @param taxableIncome Dollars of taxable income, gains and qualified dividends included.
- * @param [preferential] Dollars of net long-term gain and qualified dividends in it.
+ * @param [preferentialIncome] Dollars of net long-term gain and qualified dividends in it.
  * @returns {any[][]} Dollars; whole from the Tax Table, cents from the worksheet.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a year whose rates are not held.
  * @see 26 U.S.C. 1(h), (j), 3; Instructions for Form 1040, line 16
@@ -29,11 +29,11 @@ export function incomeTax(
   taxYear: unknown[][],
   status: unknown[][],
   taxableIncome: unknown[][],
-  preferential?: unknown[][]
+  preferentialIncome?: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, status, taxableIncome, preferential }, (cells) => {
+  return answerRows({ taxYear, status, taxableIncome, preferentialIncome }, (cells) => {
     const income = money("taxableIncome", cells.taxableIncome);
-    const gain = optionalMoney("preferential", cells.preferential) ?? ZERO;
+    const gain = optionalMoney("preferentialIncome", cells.preferentialIncome) ?? ZERO;
     const year = readTaxYear("taxYear", cells.taxYear);
     return moneyCell(
       toCents(incomeTaxOf(year, filingStatus("status", cells.status), income, gain, rulebook))
@@ -97,7 +97,7 @@ export function extraMedicare(
  * @customfunction NETINVESTMENTTAX
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
- * @param netInvestment Dollars of net investment income.
+ * @param netInvestmentIncome Dollars of net investment income.
  * @param adjustedGrossIncome Dollars, with excluded foreign income added back.
  * @returns {any[][]} Dollars and cents.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a year before 2022.
@@ -107,13 +107,13 @@ export function extraMedicare(
 export function netInvestmentTax(
   taxYear: unknown[][],
   status: unknown[][],
-  netInvestment: unknown[][],
+  netInvestmentIncome: unknown[][],
   adjustedGrossIncome: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, status, netInvestment, adjustedGrossIncome }, (cells) => {
+  return answerRows({ taxYear, status, netInvestmentIncome, adjustedGrossIncome }, (cells) => {
     const year = readTaxYear("taxYear", cells.taxYear);
     const who = filingStatus("status", cells.status);
-    const investment = signedMoney("netInvestment", cells.netInvestment);
+    const investment = signedMoney("netInvestmentIncome", cells.netInvestmentIncome);
     const income = signedMoney("adjustedGrossIncome", cells.adjustedGrossIncome);
     return moneyCell(toCents(netInvestmentIncomeTax(year, who, investment, income, rulebook)));
   });
@@ -126,8 +126,8 @@ export function netInvestmentTax(
  * @param taxYear Tax year such as 2025, or the last day of a fiscal year; one cell or a column.
  * @param status Filing status: single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS.
  * @param taxableIncome Dollars of regular taxable income.
- * @param addedBack Dollars added back: the standard deduction or state and local taxes, incentive stock options and the like.
- * @param [preferential] Dollars of net long-term gain and qualified dividends in taxable income.
+ * @param amtAdjustments Dollars added back: the standard deduction or state and local taxes, incentive stock options and the like.
+ * @param [preferentialIncome] Dollars of net long-term gain and qualified dividends in taxable income.
  * @returns {any[][]} Dollars and cents.
  * @throws `#VALUE!` for an argument that cannot be read; `#N/A` for a year whose figures are not held.
  * @see 26 U.S.C. 55, 56(b)(1); Form 6251
@@ -137,19 +137,22 @@ export function minimumTax(
   taxYear: unknown[][],
   status: unknown[][],
   taxableIncome: unknown[][],
-  addedBack: unknown[][],
-  preferential?: unknown[][]
+  amtAdjustments: unknown[][],
+  preferentialIncome?: unknown[][]
 ): unknown[][] {
-  return answerRows({ taxYear, status, taxableIncome, addedBack, preferential }, (cells) => {
-    const income = money("taxableIncome", cells.taxableIncome);
-    const gain = optionalMoney("preferential", cells.preferential) ?? ZERO;
-    const input = {
-      taxYear: readTaxYear("taxYear", cells.taxYear),
-      status: filingStatus("status", cells.status),
-      taxableIncome: income,
-      addedBack: money("addedBack", cells.addedBack),
-      preferential: gain,
-    };
-    return moneyCell(toCents(alternativeMinimumTax(input, rulebook)));
-  });
+  return answerRows(
+    { taxYear, status, taxableIncome, amtAdjustments, preferentialIncome },
+    (cells) => {
+      const income = money("taxableIncome", cells.taxableIncome);
+      const gain = optionalMoney("preferentialIncome", cells.preferentialIncome) ?? ZERO;
+      const input = {
+        taxYear: readTaxYear("taxYear", cells.taxYear),
+        status: filingStatus("status", cells.status),
+        taxableIncome: income,
+        amtAdjustments: money("amtAdjustments", cells.amtAdjustments),
+        preferentialIncome: gain,
+      };
+      return moneyCell(toCents(alternativeMinimumTax(input, rulebook)));
+    }
+  );
 }

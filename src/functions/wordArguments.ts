@@ -1,10 +1,10 @@
 import { closest } from "fastest-levenshtein";
-import { FILERS, type Filer } from "../calculation/filer";
+import { FILER_TYPES, type FilerType } from "../calculation/filerType";
 import { FILING_STATUSES, type FilingStatus } from "../calculation/filingStatus";
 import type { InstallmentNumber } from "../calculation/dueDate/installmentDueDate";
 import { isState, type State } from "../calculation/state";
 import { InputError } from "../inputError";
-import { GRAVITIES, type Gravity } from "../rules/requestTables";
+import { SEVERITIES, type Severity } from "../rules/requestTables";
 import { ruleTables, type RuleTable } from "../rules/ruleTables";
 import { cellValue, isBlankOrZero, shown, type CellValue } from "./cells";
 
@@ -25,12 +25,12 @@ function plain(value: CellValue): CellValue {
  *
  * @returns `resident` when left out.
  */
-export function filer(name: string, cell: unknown): Filer {
+export function filerType(name: string, cell: unknown): FilerType {
   const value = cellValue(cell);
   if (isBlankOrZero(value)) return "resident";
   const word = plain(value);
-  const known = FILERS.find((filer) => filer === word);
-  if (!known) throw new InputError(name, `${shown(value)} is none of ${FILERS.join(", ")}`);
+  const known = FILER_TYPES.find((filerType) => filerType === word);
+  if (!known) throw new InputError(name, `${shown(value)} is none of ${FILER_TYPES.join(", ")}`);
   return known;
 }
 
@@ -110,11 +110,11 @@ export function count(name: string, cell: unknown, most: number): number {
 }
 
 /** Reads down to which gravity findings count; blank is down to a risk. */
-export function gravityCounted(name: string, cell: unknown): readonly Gravity[] {
+export function gravityCounted(name: string, cell: unknown): readonly Severity[] {
   const value = cellValue(cell);
-  const least = isBlankOrZero(value) ? "risk" : GRAVITIES.find((word) => word === plain(value));
-  if (!least) throw new InputError(name, `${shown(value)} is none of ${GRAVITIES.join(", ")}`);
-  return GRAVITIES.slice(0, GRAVITIES.indexOf(least) + 1);
+  const least = isBlankOrZero(value) ? "risk" : SEVERITIES.find((word) => word === plain(value));
+  if (!least) throw new InputError(name, `${shown(value)} is none of ${SEVERITIES.join(", ")}`);
+  return SEVERITIES.slice(0, SEVERITIES.indexOf(least) + 1);
 }
 
 /** Reads the length of a memo: short, the default, or full. */
@@ -132,7 +132,7 @@ export function figure(name: string, cell: unknown): RuleTable {
   if (isBlankOrZero(value))
     throw new InputError(
       name,
-      "is empty; give the name of a table such as underpayment rate, EXT.EDITION lists them all"
+      "is empty; give the name of a table such as underpayment rate, EXT.RULETABLES lists them all"
     );
   const word = String(plain(value)).slice(0, LONGEST_WORD);
   const byTitle = [...ruleTables.values()].find(({ title }) => plain(title) === word);
@@ -141,6 +141,6 @@ export function figure(name: string, cell: unknown): RuleTable {
   const nearest = closest(word.slice(0, 60).replace(/ /g, "-"), ids);
   throw new InputError(
     name,
-    `${shown(value)} is no figure of the rules; the nearest is ${nearest}, EXT.EDITION lists them all`
+    `${shown(value)} is no figure of the rules; the nearest is ${nearest}, EXT.RULETABLES lists them all`
   );
 }

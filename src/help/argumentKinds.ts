@@ -25,12 +25,12 @@ const NAMES: Readonly<Record<KindName, string>> = {
   state: "state",
   "state-of-return": "",
   "residence-on-form": "",
-  filer: "filer",
+  filerType: "filerType",
   "yes-no":
     "extended farmer specifiedService asLines acceptOld federalExtended ownRequest outOfCountry",
   "assumed-rate": "assumedRate",
-  share: "paidShare",
-  aim: "aim",
+  share: "percentPaid",
+  target: "target",
   cushion: "cushion",
   "installment-number": "number",
   count: "additions children otherDependents",
@@ -49,8 +49,8 @@ const NAMES: Readonly<Record<KindName, string>> = {
 /** Arguments that are of another kind in one function than their name is elsewhere. */
 const IN_ONE_FUNCTION: Readonly<Record<string, KindName>> = {
   "LEDGER payments": "payment-rows",
-  "ESTIMATECHARGE payments": "payment-rows",
-  "ESTIMATELINES payments": "payment-rows",
+  "ESTPENALTY payments": "payment-rows",
+  "ESTPENALTYLINES payments": "payment-rows",
   "NETINVESTMENTTAX adjustedGrossIncome": "signed-money",
   "MAILTO state": "residence-on-form",
   "MAILTO paying": "money-or-yes-no",

@@ -1,6 +1,6 @@
 import { formulaCall } from "../addin/formulaCall";
-import type { StandInHost } from "../tryout/host/standInHost";
-import { type AnswerCell, type Argument, OMITTED } from "../tryout/workbook/cellValues";
+import type { StandInHost } from "../host/standInHost";
+import { type AnswerCell, type Argument, OMITTED } from "../host/cellValues";
 
 /** An example with what the built function answers to it. */
 export interface Example {

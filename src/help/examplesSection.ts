@@ -2,8 +2,8 @@ import type { Example } from "./example";
 import type { FunctionHelp } from "./helpModel";
 import { formulaCode, html, type Content, type Markup } from "./markup";
 import { remarkOf, shownCell } from "./shownAnswer";
-import { columnLetters } from "../tryout/workbook/cellAddress";
-import type { AnswerCell } from "../tryout/workbook/cellValues";
+import { columnLetters } from "../host/cellAddress";
+import type { AnswerCell } from "../host/cellValues";
 
 /** Rows of a spilled table that a page shows. */
 const MOST_ROWS = 15;

@@ -34,7 +34,7 @@ function tablesOf({ tables, everyTable }: FunctionHelp, version: string): Conten
   return html`<p>
       It may use these tables, in the edition of version ${version}. Beyond the day shown it answers
       <code>#N/A</code> rather than an old figure.
-      <a href="EDITION.html"><code>EXT.EDITION</code></a> lists every table in a sheet,
+      <a href="RULETABLES.html"><code>EXT.RULETABLES</code></a> lists every table in a sheet,
       <a href="SOURCE.html"><code>EXT.SOURCE</code></a> says where a figure comes from.
     </p>
     ${tableOf(tables, true)}`;

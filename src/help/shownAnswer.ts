@@ -1,5 +1,5 @@
 import { formatCellValue } from "@cj-tech-master/excelts";
-import type { AnswerCell } from "../tryout/workbook/cellValues";
+import type { AnswerCell } from "../host/cellValues";
 
 /** A cell as the sheet shows it. */
 export interface ShownCell {

@@ -62,8 +62,8 @@ export const singleKinds = {
     taken: [],
     refused: [],
   },
-  filer: {
-    title: "Filer",
+  filerType: {
+    title: "FilerType",
     told: "`resident`, the ordinary case, also where the cell is empty; `abroad`, a citizen or resident living and working outside the country on the due date (line 8); `nonresident`, Form 1040-NR without wages subject to withholding (line 9).",
     taken: ['""', '"resident"', '"abroad"', '"nonresident"'],
     refused: ['"overseas"'],
@@ -86,7 +86,7 @@ export const singleKinds = {
     taken: [],
     refused: [],
   },
-  aim: {
+  target: {
     title: "Aim",
     told: "`full`, also where the cell is empty: the whole shortfall. `protect`: just enough for the 90% presumption. Or a fraction of total tax to have paid in all, at most 2.",
     taken: ['"full"', '"protect"', "95%", "1.1", '""'],
@@ -112,7 +112,7 @@ export const singleKinds = {
   },
   "table-name": {
     title: "Name of a table",
-    told: "The name or the title of a table of the rules, in any capitals, with spaces or hyphens. `EXT.EDITION` lists them all; for a name nobody knows the nearest is named.",
+    told: "The name or the title of a table of the rules, in any capitals, with spaces or hyphens. `EXT.RULETABLES` lists them all; for a name nobody knows the nearest is named.",
     taken: ['"underpayment rate"', '"failure-to-pay"'],
     refused: ['"rate of interest"', '""'],
   },

@@ -1,6 +1,6 @@
 import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { BUILD_FOLDER, hostOfBuiltAddIn } from "../tryout/host/builtAddIn";
+import { BUILD_FOLDER, hostOfBuiltAddIn } from "../host/builtAddIn";
 import { contentsPage } from "./contentsPage";
 import { readFunctionDocs } from "./functionDocs";
 import { functionPage } from "./functionPage";

@@ -1,9 +1,9 @@
 import addresses from "../../rules/mailing-addresses.json";
 import services from "../../rules/private-delivery-services.json";
-import rejectWindow from "../../rules/reject-window.json";
-import checks from "../../rules/request-checks.json";
+import perfectionPeriod from "../../rules/perfection-period.json";
+import checks from "../../rules/request-issues.json";
 import requestLines from "../../rules/request-lines.json";
-import routes from "../../rules/request-routes.json";
+import methods from "../../rules/request-methods.json";
 import streets from "../../rules/service-center-streets.json";
 import { readDatedTable } from "./datedTable";
 import { oneOf, readListTable } from "./listTable";
@@ -15,14 +15,14 @@ export interface RequestLine {
 }
 
 /** Ways to make the request. */
-export const ROUTES = ["electronic payment", "e-file", "paper"] as const;
+export const METHODS = ["electronic payment", "e-file", "paper"] as const;
 
 /** A way to make the request. */
-export type RequestRoute = (typeof ROUTES)[number];
+export type RequestMethod = (typeof METHODS)[number];
 
 /** What a way needs and gives. */
-export interface RouteRule {
-  readonly route: RequestRoute;
+export interface MethodRule {
+  readonly method: RequestMethod;
   /** Open only to those who pay with the request. */
   readonly needsPayment: boolean;
   /** Open to fiscal-year filers. */
@@ -42,7 +42,7 @@ export interface MailingAddress {
   /** Tax year of the form. */
   readonly edition: number;
   readonly residences: readonly string[];
-  readonly paying: boolean;
+  readonly paidWithRequest: boolean;
   readonly lines: readonly string[];
   /** The center itself, where the address is not a post office box. */
   readonly center: ServiceCenter | undefined;
@@ -61,10 +61,10 @@ export interface DeliveryService {
 }
 
 /** How grave a finding is: it fails as it stands, it may cost money, it is not to be forgotten. */
-export const GRAVITIES = ["wrong", "risk", "reminder"] as const;
+export const SEVERITIES = ["problem", "risk", "reminder"] as const;
 
 /** How grave a finding is. */
-export type Gravity = (typeof GRAVITIES)[number];
+export type Severity = (typeof SEVERITIES)[number];
 
 /** What may be wrong with a request; the list runs from the gravest down. */
 export const CHECKS = [
@@ -80,9 +80,9 @@ export const CHECKS = [
 export type RequestCheck = (typeof CHECKS)[number];
 
 /** How a finding is worded and what to do about it. */
-export interface CheckRule {
+export interface IssueRule {
   readonly check: RequestCheck;
-  readonly gravity: Gravity;
+  readonly severity: Severity;
   readonly what: string;
   readonly remedy: string;
 }
@@ -93,18 +93,18 @@ export const requestTables = {
     line: row.line,
     what: row.what,
   })),
-  requestRoutes: readListTable(routes, routes.routes, (row): RouteRule => ({
-    route: oneOf(ROUTES, row.route),
+  requestMethods: readListTable(methods, methods.methods, (row): MethodRule => ({
+    method: oneOf(METHODS, row.method),
     needsPayment: row.needsPayment,
     fiscalYear: row.fiscalYear,
     needs: row.needs,
     proof: row.proof,
   })),
-  rejectWindow: readDatedTable(rejectWindow, ["days"]),
+  perfectionPeriod: readDatedTable(perfectionPeriod, ["days"]),
   mailingAddresses: readListTable(addresses, addresses.addresses, (row): MailingAddress => ({
     edition: row.edition,
     residences: row.residences,
-    paying: row.paying,
+    paidWithRequest: row.paidWithRequest,
     lines: row.lines,
     center: row.center === undefined ? undefined : oneOf(CENTERS, row.center),
   })),
@@ -116,9 +116,9 @@ export const requestTables = {
     carrier: row.carrier,
     service: row.service,
   })),
-  requestChecks: readListTable(checks, checks.checks, (row): CheckRule => ({
+  requestIssues: readListTable(checks, checks.checks, (row): IssueRule => ({
     check: oneOf(CHECKS, row.check),
-    gravity: oneOf(GRAVITIES, row.gravity),
+    severity: oneOf(SEVERITIES, row.severity),
     what: row.what,
     remedy: row.remedy,
   })),

@@ -2,7 +2,7 @@ import combatZone from "../../rules/combat-zone.json";
 import companionDates from "../../rules/companion-dates.json";
 import installments from "../../rules/estimated-tax-installments.json";
 import extensionOfTime from "../../rules/extension-of-time.json";
-import presumption from "../../rules/extension-payment-presumption.json";
+import presumption from "../../rules/reasonable-cause-test.json";
 import minimum from "../../rules/failure-to-file-minimum.json";
 import failureToFile from "../../rules/failure-to-file.json";
 import failureToPay from "../../rules/failure-to-pay.json";
@@ -36,7 +36,7 @@ export type Act = (typeof ACTS)[number];
 export interface NationwidePostponement {
   readonly dueFrom: CalendarDate;
   readonly dueThrough: CalendarDate;
-  readonly postponedTo: CalendarDate;
+  readonly postponementEnds: CalendarDate;
   readonly acts: readonly Act[];
   /** Whether the time does not count for interest and additions (section 7508A), or only the last day moved. */
   readonly periodDisregarded: boolean;
@@ -65,7 +65,7 @@ export const rulebook = {
   returnDueDate: readDatedTable(returnDueDate, [
     "dayOfMonth",
     "regularMonth",
-    "abroadMonth",
+    "outOfCountryMonth",
     "nonresidentMonth",
   ]),
   extensionOfTime: readDatedTable(extensionOfTime, ["months"]),
@@ -86,7 +86,7 @@ export const rulebook = {
     (row): NationwidePostponement => ({
       dueFrom: calendarDate(row.dueFrom),
       dueThrough: calendarDate(row.dueThrough),
-      postponedTo: calendarDate(row.postponedTo),
+      postponementEnds: calendarDate(row.postponedTo),
       acts: row.acts.map((act) => oneOf(ACTS, act)),
       periodDisregarded: row.periodDisregarded,
     })
@@ -114,7 +114,7 @@ export const rulebook = {
     when: oneOf(PAYMENT_KINDS, row.when),
     what: row.what,
   })),
-  extensionPaymentPresumption: readDatedTable(presumption, ["shareToPay"]),
+  reasonableCauseTest: readDatedTable(presumption, ["shareToPay"]),
   ...requestTables,
   ...stateTable,
   ...liabilityTables,

@@ -24,7 +24,7 @@ export interface StateExtension {
   readonly dueDay: string | undefined;
   readonly extendedDay: string | undefined;
   /** Share of the state tax to be paid by the due date for the grant to stand. */
-  readonly paidShare: Decimal | undefined;
+  readonly percentPaid: Decimal | undefined;
   /** First tax year the rule is for, where it is not older than the table. */
   readonly fromTaxYear: number | undefined;
   /** Tax year of the text that was read; nothing where it bears none. */
@@ -47,7 +47,7 @@ export const stateTable = {
     grant: oneOf(GRANTS, row.grant),
     dueDay: row.dueDay,
     extendedDay: row.extendedDay,
-    paidShare: row.paidShare === undefined ? undefined : new Decimal(row.paidShare),
+    percentPaid: row.percentPaid === undefined ? undefined : new Decimal(row.percentPaid),
     fromTaxYear: row.fromTaxYear,
     sourceTaxYear: row.sourceTaxYear,
     unsettled: row.unsettled,

@@ -1,6 +1,6 @@
 import { parseArgs } from "node:util";
 import { logErrorMessage } from "office-addin-cli";
-import { compareDays, parseCalendarDate, type CalendarDate } from "../calendar/calendarDate";
+import { compareDates, parseCalendarDate, type CalendarDate } from "../calendar/calendarDate";
 import { ruleTables, summarize, type RuleTableSummary } from "../rules/ruleTables";
 
 /** Tables that hold nothing for a day, those that ran out first ahead. */
@@ -8,7 +8,7 @@ function runOutBy(day: CalendarDate): readonly RuleTableSummary[] {
   return [...ruleTables.values()]
     .map(summarize)
     .filter(({ knownThrough }) => knownThrough < day)
-    .sort((one, other) => compareDays(one.knownThrough, other.knownThrough));
+    .sort((one, other) => compareDates(one.knownThrough, other.knownThrough));
 }
 
 /** Prints the tables that run out before the day given with `--on`: what next year's figures must be added to. */

@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { clientGrid } from "../../src/addin/clientGrid";
-import { worksheetDate } from "../../src/tryout/season/sheetStyle";
-import { hostOfBuiltAddIn } from "../../src/tryout/host/builtAddIn";
-import { recalculateWorkbook } from "../../src/tryout/workbook/workbook";
+import { worksheetDate } from "../../src/demo/season/sheetStyle";
+import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
+import { recalculateWorkbook } from "../../src/demo/workbook/workbook";
 import { Workbook } from "@cj-tech-master/excelts";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 
@@ -18,7 +18,7 @@ describe("a new client list", () => {
 
   it("offers the states and the kinds of filer to choose from", () => {
     expect(choices[2]).toContain("ME");
-    expect(choices[3]).toEqual(["resident", "abroad", "nonresident"]);
+    expect(choices[3]).toEqual(["resident", "out of country", "nonresident"]);
   });
 
   it("answers its example: due April 15, 5,000.00 short, charges on the 2,000.00 left", async () => {
@@ -42,7 +42,7 @@ describe("a new client list", () => {
     expect(under("Shortfall")).toBe(5000);
     // as =EXT.CHARGES(2025,20000,18000,"2026-10-15","2026-10-15","yes"): 90% is paid, interest alone
     expect(under("Charges to planned day")).toBe(67.12);
-    expect(under("Stage")).toBe("not asked");
+    expect(under("Stage")).toBe("not requested");
     expect(under("Days left")).toBe(14);
   });
 });

@@ -25,7 +25,7 @@ describe("a live answer", () => {
     ['=EXT.DUE(2023,,"abroad")', "2024-06-17"],
     ["=EXT.SHORTFALL(18250,15000)", "3,250.00"],
     ['=EXT.UNDERPAYRATE("2026-04-01")', "6.00%"],
-    ['=EXT.CARRIER("UPS Ground")', "FALSE"],
+    ['=EXT.ISDESIGNATED("UPS Ground")', "FALSE"],
     ['=EXT.STATEDUE(2025,"VA")', "2026-05-01 (rule of 2021)"],
   ])("%s reads as the sheet would show it: %s", (formula, text) => {
     expect(only(formula)?.text).toBe(text);

@@ -32,9 +32,9 @@ describe("the formula that lays out a working", () => {
     ],
     [
       "the count of findings opens into the findings, without what is counted",
-      '=EXT.CHECKCOUNT(B2,E2,F2,G2,$B$1,,,,,,,,,,,,,,"wrong")',
+      '=EXT.ISSUECOUNT(B2,E2,F2,G2,$B$1,,,,,,,,,,,,,,"problem")',
       0,
-      "=EXT.CHECK('Clients'!B2,'Clients'!E2,'Clients'!F2,'Clients'!G2,'Clients'!$B$1)",
+      "=EXT.ISSUES('Clients'!B2,'Clients'!E2,'Clients'!F2,'Clients'!G2,'Clients'!$B$1)",
     ],
     [
       "text that looks like a cell, a name and another sheet's cell stay",
@@ -53,12 +53,12 @@ describe("the formula that lays out a working", () => {
   });
 
   it("doubles an apostrophe in the sheet's name", () => {
-    expect(workingFormula("=EXT.ROUTE(B2,G2,$B$1)", "Ann's", 0)).toBe(
-      "=EXT.ROUTELINES('Ann''s'!B2,'Ann''s'!G2,'Ann''s'!$B$1)"
+    expect(workingFormula("=EXT.METHOD(B2,G2,$B$1)", "Ann's", 0)).toBe(
+      "=EXT.METHODLINES('Ann''s'!B2,'Ann''s'!G2,'Ann''s'!$B$1)"
     );
   });
 
-  it.each(["=SUM(A1:A9)", "=EXT.SHORTFALL(E2,F2)", "=EXT.EDITION()"])(
+  it.each(["=SUM(A1:A9)", "=EXT.SHORTFALL(E2,F2)", "=EXT.RULETABLES()"])(
     "there is none for %s",
     (formula) => {
       expect(workingFormula(formula, "Clients", 0)).toBeUndefined();
@@ -72,9 +72,9 @@ describe("the formula that lays out a working", () => {
       ["CHARGES", "CHARGELINES"],
       ["EFFECTIVERATE", "CHARGELINES"],
       ["LIABILITY", "LIABILITYLINES"],
-      ["ESTIMATECHARGE", "ESTIMATELINES"],
-      ["ROUTE", "ROUTELINES"],
-      ["CHECKCOUNT", "CHECK"],
+      ["ESTPENALTY", "ESTPENALTYLINES"],
+      ["METHOD", "METHODLINES"],
+      ["ISSUECOUNT", "ISSUES"],
       ["DUE", "CALENDAR"],
       ["EXTENDED", "CALENDAR"],
       ["PAYBY", "CALENDAR"],

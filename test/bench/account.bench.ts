@@ -25,7 +25,7 @@ describe("LEDGER, by the count of payments", () => {
   }
 });
 
-describe("ESTIMATELINES, by the count of payments", () => {
+describe("ESTPENALTYLINES, by the count of payments", () => {
   for (const count of [4, 200]) {
     const rows = Array.from({ length: count }, (_, row) => [45_662 + row, 40]);
     bench(`${String(count)} payments`, () => {

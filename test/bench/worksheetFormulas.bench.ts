@@ -1,7 +1,7 @@
 import { bench, describe } from "vitest";
 import { interest } from "../../src/functions/interest";
 import { toSerialDay } from "../../src/calendar/serialDay";
-import { ratePeriods } from "../../src/calculation/interest/ratePeriods";
+import { ratePeriods } from "../../src/calculation/penalty/ratePeriods";
 import { rulebook } from "../../src/rules/rulebook";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import { answers } from "../secondOpinion/sheet";

@@ -1,5 +1,5 @@
 import type { AddressInfo } from "node:net";
-import { serveSheet } from "../../src/tryout/serve/sheetServer";
+import { serveSheet } from "../../src/demo/serve/sheetServer";
 import { openBrowser, watchedPage, type Watched } from "./browser";
 
 /** The try-out sheet in a page of its own. */

@@ -170,12 +170,12 @@ describe("the try-out sheet", () => {
     await expect
       .poll(() => values("Season", "A4:B9"), { timeout: 20_000 })
       .toEqual([
-        ["not asked", 5],
-        ["waiting", 1],
+        ["not requested", 5],
+        ["unconfirmed", 1],
         ["rejected", 0],
         ["extended", 26],
         ["filed", 11],
-        ["missed", 4],
+        ["past due", 4],
       ]);
   });
 
@@ -202,7 +202,9 @@ describe("the try-out sheet", () => {
       )
       .toBe(true);
     await page.keyboard.type("GE(");
-    await expect.poll(() => page.getByText("askedOn", { exact: false }).count()).toBeGreaterThan(0);
+    await expect
+      .poll(() => page.getByText("requestedOn", { exact: false }).count())
+      .toBeGreaterThan(0);
     await page.keyboard.press("Escape");
     await page.keyboard.press("Escape");
   });

@@ -4,9 +4,9 @@ import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { strFromU8, unzipSync } from "fflate";
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { hostOfBuiltAddIn } from "../../src/tryout/host/builtAddIn";
-import { seasonWorkbook } from "../../src/tryout/season/seasonWorkbook";
-import { recalculateWorkbook } from "../../src/tryout/workbook/workbook";
+import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
+import { seasonWorkbook } from "../../src/demo/season/seasonWorkbook";
+import { recalculateWorkbook } from "../../src/demo/workbook/workbook";
 import { openSheet } from "./openSheet";
 
 type Grid = typeof globalThis & {

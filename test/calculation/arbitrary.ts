@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { addDays, daysBetween, type CalendarDate } from "../../src/calendar/calendarDate";
-import { FILERS, type Filer } from "../../src/calculation/filer";
+import { FILER_TYPES, type FilerType } from "../../src/calculation/filerType";
 import { STATES, type State } from "../../src/calculation/state";
 import { calendarTaxYear, type TaxYear } from "../../src/calculation/taxYear";
 import { Decimal } from "../../src/money/dollars";
@@ -26,7 +26,7 @@ export const heldTaxYears: fc.Arbitrary<TaxYear> = fc
   .map(calendarTaxYear);
 
 /** Who files. */
-export const filers: fc.Arbitrary<Filer> = fc.constantFrom(...FILERS);
+export const filers: fc.Arbitrary<FilerType> = fc.constantFrom(...FILER_TYPES);
 
 /** Where they live; the two states with a holiday of their own as often as all others together. */
 export const states: fc.Arbitrary<State | undefined> = fc.oneof(

@@ -4,12 +4,12 @@ import {
   addDays,
   addMonths,
   calendarDate,
-  compareDays,
+  compareDates,
   daysBetween,
   daysInYear,
-  earlierDay,
+  earlierDate,
   lastDayOfMonth,
-  laterDay,
+  laterDate,
   monthOf,
   parseCalendarDate,
   weekdayOf,
@@ -78,9 +78,9 @@ describe("days between", () => {
 describe("two days", () => {
   it("are compared as the calendar has them, whichever is given first", () => {
     const [eve, day] = [calendarDate("2025-12-31"), calendarDate("2026-01-01")];
-    expect([earlierDay(eve, day), earlierDay(day, eve)]).toEqual([eve, eve]);
-    expect([laterDay(eve, day), laterDay(day, eve)]).toEqual([day, day]);
-    expect([compareDays(eve, day), compareDays(day, eve), compareDays(day, day)]).toEqual([
+    expect([earlierDate(eve, day), earlierDate(day, eve)]).toEqual([eve, eve]);
+    expect([laterDate(eve, day), laterDate(day, eve)]).toEqual([day, day]);
+    expect([compareDates(eve, day), compareDates(day, eve), compareDates(day, day)]).toEqual([
       -1, 1, 0,
     ]);
   });

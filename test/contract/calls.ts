@@ -13,11 +13,11 @@ const DAYS = [
 const SERIALS = [45725, 45752, 46127].flatMap((day) => [day, day + 0.5, day + 0.9999]);
 const YEARS = [2010, 2015, 2017, 2019, 2020, 2021, 2022, 2023, 2024, 2025];
 const FISCAL = ["2023-02-28", "2024-02-29", "2025-06-30", "2026-09-30"];
-const CLIENTS = [[], ["ME"], ["MA", "nonresident"], ["foreign", "abroad"]] as const;
+const CLIENTS = [[], ["ME"], ["MA", "nonresident"], ["foreign", "out of country"]] as const;
 const RELIEF = ["CA", "", "2025-01-07", "2025-10-15"];
 
 const dates: Call[] = [...YEARS, ...FISCAL].flatMap((year) => [
-  ...["DUE", "EXTENDED", "PAYBY"].map((id): Call => [id, year, "MA", "abroad"]),
+  ...["DUE", "EXTENDED", "PAYBY"].map((id): Call => [id, year, "MA", "out of country"]),
   ["INSTALLMENT", year, [[1], [2], [3], [4]]],
   ["CALENDAR", year],
 ]);
@@ -32,7 +32,7 @@ const clients: Call[] = CLIENTS.flatMap((client) => [
 const days: Call[] = [...DAYS, ...SERIALS].flatMap((day): Call[] => [
   ["UNDERPAYRATE", day],
   ["INTEREST", 10000, "2024-02-28", day],
-  ["RELIEF", day, "2025-01-07", "2025-10-15"],
+  ["DISASTERDATE", day, "2025-01-07", "2025-10-15"],
   ["SOURCE", "underpayment rate", day],
 ]);
 const PAYMENTS = [
@@ -55,12 +55,12 @@ const money: Call[] = [
   ["EFFECTIVERATE", 2024, 20000, 15000, "2025-11-02", "2025-10-15", "yes"],
   ["REQUIREDPAYMENT", 2025, "MFS", 30000, [[""], [0], [20000]], 80000],
   ["FIRSTINSTALLMENT", 2026, "joint", 24000, 20000, 120000, 8000],
-  ["ESTIMATECHARGE", 2025, 16000, 2000, PAYMENTS],
-  ["ESTIMATELINES", 2023, 16000, 2000, [["2023-09-28", 3000]], "2024-03-10"],
+  ["ESTPENALTY", 2025, 16000, 2000, PAYMENTS],
+  ["ESTPENALTYLINES", 2023, 16000, 2000, [["2023-09-28", 3000]], "2024-03-10"],
   ["LIABILITY", 2025, "joint", ITEMS],
   ["LIABILITYLINES", 2026, "head", ITEMS],
   ["PAYMENTSTOTAL", ITEMS],
-  ["PROJECT", 2025, "single", 8341, 60000, [["wages", 5000]]],
+  ["PROJECTEDTAX", 2025, "single", 8341, 60000, [["wages", 5000]]],
   ["INCOMETAX", 2025, "single", [[99999.99], [100000], [900000]], [[0], [5000], [700000]]],
   ["STANDARDDEDUCTION", 2025, "head", 1],
   ["SETAX", 2025, 250000, 50000],
@@ -77,13 +77,13 @@ const others: Call[] = [
   ["CHARGELINES", 2025, 9000, 0, "2028-03-12", "2027-11-07", "", "", "", "8%", "2027-03-14"],
   ["COMBATZONE", 2025, "2026-03-08", "2026-11-01"],
   ["SHORTFALL", [[1.005], ["$2,000.10"]], [[0], [0.1]]],
-  ["SUGGEST", 20000, 15000, "protect", "5%", 2500],
-  ["LINES", 18249.5, 15000.49, 3000, "abroad"],
+  ["SUGGEST", 20000, 15000, "reasonable cause", "5%", 2500],
+  ["LINES", 18249.5, 15000.49, 3000, "out of country"],
   ["KNOWNTHROUGH", [["underpayment rate"], ["legal holidays"]]],
-  ["EDITION"],
-  ["ROUTE", 2025, 1500, "2026-04-10"],
-  ["ROUTE", "2025-06-30", [[0], [500]], "2025-10-01"],
-  ["ROUTELINES", 2025, 0, "2026-04-18", "2026-04-15"],
+  ["RULETABLES"],
+  ["METHOD", 2025, 1500, "2026-04-10"],
+  ["METHOD", "2025-06-30", [[0], [500]], "2025-10-01"],
+  ["METHODLINES", 2025, 0, "2026-04-18", "2026-04-15"],
   [
     "MAILTO",
     2025,
@@ -92,7 +92,7 @@ const others: Call[] = [
   ],
   ["MAILTO", 2022, "NY", 0, "", "", "yes"],
   ["MAILTO", 2025, "OR", 100, "UPS Next Day Air"],
-  ["CARRIER", [["FedEx 2 Day"], ["DHL express 9:00"], ["UPS Ground"]]],
+  ["ISDESIGNATED", [["FedEx 2 Day"], ["DHL express 9:00"], ["UPS Ground"]]],
   [
     "STAGE",
     2025,
@@ -111,10 +111,10 @@ const others: Call[] = [
     "",
     "2026-04-15",
   ],
-  ["NEXTDATE", 2025, [["2026-04-01"], ["2026-05-01"]], "", "", "", "", "", "CA", "abroad"],
-  ["CHECK", 2025, "", 100, 0, "2026-04-16", "", "", "", "", "NY", "", "paper", "yes", "x", 900],
+  ["NEXTDATE", 2025, [["2026-04-01"], ["2026-05-01"]], "", "", "", "", "", "CA", "out of country"],
+  ["ISSUES", 2025, "", 100, 0, "2026-04-16", "", "", "", "", "NY", "", "paper", "yes", "x", 900],
   [
-    "CHECKCOUNT",
+    "ISSUECOUNT",
     2025,
     [[20000], [0]],
     15000,
@@ -138,10 +138,10 @@ const others: Call[] = [
   [
     "ROSTER",
     [
-      ["Client", "Line 4", "PAYMENTS", "Filer", "Asked on", "Color"],
+      ["Client", "Line 4", "PAYMENTS", "FilerType", "Asked on", "Color"],
       ["Alder", 20000, 15000, "", "2026-04-10", "green"],
       ["", "", "", "", "", ""],
-      ["Birch", "", 15000, "abroad", "", ""],
+      ["Birch", "", 15000, "out of country", "", ""],
     ],
     2025,
     "2026-04-12",

@@ -57,7 +57,7 @@ describe("a signature", () => {
   const [year, state] = before["DUE"] as [Signature[number], Signature[number]];
 
   it("may gain an optional argument at its end, and a function beside it", () => {
-    expect(breaks(before, due(year, state, ["filer", "matrix", true]))).toEqual([]);
+    expect(breaks(before, due(year, state, ["filerType", "matrix", true]))).toEqual([]);
     expect(breaks(before, { ...before, RELIEF: [["day", "matrix", false]] })).toEqual([]);
   });
 
@@ -77,7 +77,7 @@ describe("a signature", () => {
     ],
     [
       "gain a required argument",
-      due(year, state, ["filer", "matrix", false]),
+      due(year, state, ["filerType", "matrix", false]),
       "DUE: filer is added and required",
     ],
   ] as [string, Signatures, string][])("may not %s", (_what, after, complaint) => {

@@ -32,8 +32,8 @@ describe("WHATIF", () => {
         extras,
         someDays,
         fc.boolean(),
-        fc.constantFrom("", "abroad"),
-        (extra, tried, extended, filer) => {
+        fc.constantFrom("", "out of country"),
+        (extra, tried, extended, filerType) => {
           const [, ...rows] = whatIf(
             2024,
             20_000,
@@ -42,7 +42,7 @@ describe("WHATIF", () => {
             [tried],
             extended,
             "ME",
-            filer
+            filerType
           );
           rows.forEach(([, ...cells], row) => {
             const paid = (1_234_567 + Math.round((extra[row] ?? NaN) * 100)) / 100;
@@ -55,7 +55,7 @@ describe("WHATIF", () => {
                 [[day]],
                 [[extended]],
                 [["ME"]],
-                [[filer]]
+                [[filerType]]
               )
             );
             expect(cells).toEqual(across.map((answer) => answer[0]?.[0]));

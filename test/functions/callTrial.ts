@@ -5,7 +5,15 @@ import { faultOfAnswer, faultOfThrown } from "./soundAnswer";
 const MOST_MILLISECONDS = 50;
 
 /** Functions that answer a day, and the serials that a sheet shows as one. */
-const DAYS = ["DUE", "EXTENDED", "PAYBY", "INSTALLMENT", "RELIEF", "COMBATZONE", "KNOWNTHROUGH"];
+const DAYS = [
+  "DUE",
+  "EXTENDED",
+  "PAYBY",
+  "INSTALLMENT",
+  "DISASTERDATE",
+  "COMBATZONE",
+  "KNOWNTHROUGH",
+];
 const [FIRST_DAY, LAST_DAY] = [61, 2_958_465];
 /** Functions that answer dollars, which no argument makes negative. */
 const DOLLARS = ["SHORTFALL", "SUGGEST", "INTEREST", "LATEFILE", "LATEPAY", "CHARGES"];

@@ -15,8 +15,8 @@ describe("LATEFILE", () => {
     ["a request in time", [2025, 2000, "2026-05-20", "yes"], 0],
     ["a request in time, filed after it", [2025, 2000, "2026-10-16", "x"], 100],
     ["a state with a holiday", [2023, 2000, "2024-04-17", "no", "ME"], 0],
-    ["abroad", [2025, 2000, "2026-06-15", "", "", "abroad"], 0],
-    ["relief", [2025, 2000, "2026-06-08", "", "", "", ...RELIEF], 0],
+    ["out of country", [2025, 2000, "2026-06-15", "", "", "out of country"], 0],
+    ["postponement", [2025, 2000, "2026-06-08", "", "", "", ...RELIEF], 0],
     ["relief, filed after it", [2025, 2000, "2026-06-09", "", "", "", ...RELIEF], 100],
     ["nothing unpaid", [2025, 0, "2026-12-31"], 0],
     // due 2025-10-15, with the extension 2026-04-15: the minimum is the 510 of returns due in 2025
@@ -48,9 +48,9 @@ describe("LATEPAY", () => {
     ["two months begun", [2025, 1000, "2026-06-01"], 10],
     ["the last day", [2025, 1000, "2026-04-15"], 0],
     ["a state with a holiday", [2023, 1000, "2024-04-17", "ME"], 0],
-    ["abroad", [2025, 1000, "2026-06-16", "", "abroad"], 5],
+    ["out of country", [2025, 1000, "2026-06-16", "", "out of country"], 5],
     ["an agreement", [2025, 1000, "2026-06-01", "", "", "2026-05-20"], 7.5],
-    ["relief", [2025, 1000, "2026-06-09", "", "", "", ...RELIEF], 5],
+    ["postponement", [2025, 1000, "2026-06-09", "", "", "", ...RELIEF], 5],
     ["the maximum", [2019, 1000, "2026-04-15"], 250],
   ])("knows %s", (_what, values, dollars) => {
     expect(inCell(latePay, ...values)).toBe(dollars);
@@ -68,11 +68,15 @@ describe("CHARGES", () => {
     ["paid in time, filed before", [2025, 20000, 0, "2026-04-15", "2026-04-01"], 0],
     [
       "abroad: interest from April all the same",
-      [2025, 100, 0, "2026-06-15", "2026-06-15", "", "", "abroad"],
+      [2025, 100, 0, "2026-06-15", "2026-06-15", "", "", "out of country"],
       1.01,
     ],
     ["a state with a holiday", [2023, 20000, 0, "2024-04-17", "2024-04-17", "", "ME"], 0],
-    ["relief", [2025, 20000, 0, "2026-06-08", "2026-06-08", "", "", "", "", "", ...RELIEF], 0],
+    [
+      "postponement",
+      [2025, 20000, 0, "2026-06-08", "2026-06-08", "", "", "", "", "", ...RELIEF],
+      0,
+    ],
   ])("know %s", (_what, values, dollars) => {
     expect(inCell(charges, ...values)).toBe(dollars);
   });

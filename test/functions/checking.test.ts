@@ -5,14 +5,14 @@ import { rulebook } from "../../src/rules/rulebook";
 import { RUNS } from "../calculation/arbitrary";
 import { answerOf, badInput, down, inCell, notHeld, serial } from "./sheet";
 
-const HEADINGS = ["Gravity", "What", "Day", "Dollars", "About", "What to do", "Source"];
+const HEADINGS = ["Severity", "What", "Day", "Dollars", "About", "What to do", "Source"];
 
-/** The arguments of CHECK in order, and a client of whom nothing is to be said. */
+/** The arguments of ISSUES in order, and a client of whom nothing is to be said. */
 const PLAIN = {
-  ...{ taxYear: 2025, totalTax: 20000, payments: 15000, paying: 5000, asOf: "2026-04-10" },
-  ...{ askedOn: "", confirmedOn: "", rejectedOn: "", filedOn: "", state: "", filer: "" },
-  ...{ route: "", carrier: "", outOfCountry: "", priorTax: "", firstInstallment: 0 },
-  ...{ reliefBegins: "", postponedTo: "" },
+  ...{ taxYear: 2025, totalTax: 20000, payments: 15000, paidWithRequest: 5000, asOf: "2026-04-10" },
+  ...{ requestedOn: "", confirmedOn: "", rejectedOn: "", filedOn: "", state: "", filerType: "" },
+  ...{ method: "", carrier: "", line8Checked: "", priorYearTax: "", firstInstallment: 0 },
+  ...{ postponementBegins: "", postponementEnds: "" },
 };
 type Cells = Partial<Record<keyof typeof PLAIN, unknown>>;
 const argumentsOf = (cells: Cells): unknown[] => Object.values({ ...PLAIN, ...cells });
@@ -24,14 +24,14 @@ const count = (cells: Cells, counted: unknown = ""): unknown =>
   inCell(checkCount, ...argumentsOf(cells), counted);
 
 /** Findings by their word in the rules. */
-const wordOf = new Map(rulebook.requestChecks.rows.map((row) => [row.what, row.check as string]));
+const wordOf = new Map(rulebook.requestIssues.rows.map((row) => [row.what, row.check as string]));
 const found = (cells: Cells): unknown[] =>
   rowsOf(cells).map((row) => (row[0] === "none" ? "none" : wordOf.get(String(row[1]))));
 
 /** Rejected three days before the due date: to be sent again by 2026-04-17. */
-const SENT_BACK: Cells = { askedOn: "2026-04-11", rejectedOn: "2026-04-12" };
+const SENT_BACK: Cells = { requestedOn: "2026-04-11", rejectedOn: "2026-04-12" };
 
-describe("CHECK", () => {
+describe("ISSUES", () => {
   it("says so where nothing is found", () => {
     expect(table({})).toEqual([HEADINGS, ["none", "Nothing found", "", "", "", "", ""]]);
     expect(rowsOf({ filedOn: "2026-04-10", totalTax: "" })[0]?.[0]).toBe("none");
@@ -39,7 +39,7 @@ describe("CHECK", () => {
 
   // 26 CFR 301.6651-1(c)(3): 18,000 of 20,000; 26 U.S.C. 6601(a).
   it("tells the gravity, the finding, its day and dollars, the remedy and the law", () => {
-    expect(table({ paying: 1000 })).toEqual([
+    expect(table({ paidWithRequest: 1000 })).toEqual([
       HEADINGS,
       [
         ...["risk", "Less than 90% of the estimate will be paid by the due date"],
@@ -58,25 +58,29 @@ describe("CHECK", () => {
     const unpaid = (cells: Cells): unknown =>
       rowsOf(cells).find((row) => row[0] === "reminder")?.[3];
     expect(unpaid({ payments: "" })).toBe(15000);
-    expect(unpaid({ paying: "" })).toBe(5000);
-    expect(unpaid({ payments: "", paying: "" })).toBe(20000);
+    expect(unpaid({ paidWithRequest: "" })).toBe(5000);
+    expect(unpaid({ payments: "", paidWithRequest: "" })).toBe(20000);
   });
 
   it("names the state, the filer or the way it is about", () => {
     const about = (cells: Cells): unknown => rowsOf(cells)[0]?.[4];
     expect(about({ state: "NY" })).toMatch(/^New York: /);
-    expect(about({ outOfCountry: "yes" })).toBe("resident");
-    expect(about({ taxYear: "2025-06-30", asOf: "2025-10-01", route: "e-file" })).toBe("e-file");
+    expect(about({ line8Checked: "yes" })).toBe("resident");
+    expect(about({ taxYear: "2025-06-30", asOf: "2025-10-01", method: "e-file" })).toBe("e-file");
   });
 
   it.each([
     ["a blank estimate", { totalTax: "" }, ["estimate blank"]],
-    ["blank payments", { payments: "", paying: 20000 }, ["none"]],
-    ["a blank payment", { paying: "", payments: 20000 }, ["none"]],
-    ["a request asked late", { askedOn: "2026-04-16", asOf: "2026-04-17" }, ["asked late"]],
-    ["a request without proof", { askedOn: "2026-04-09" }, ["not confirmed"]],
-    ["proof", { askedOn: "2026-04-09", confirmedOn: "2026-04-09" }, ["none"]],
-    ["a rejection", { askedOn: "2026-04-09", rejectedOn: "2026-04-10" }, ["reject window open"]],
+    ["blank payments", { payments: "", paidWithRequest: 20000 }, ["none"]],
+    ["a blank payment", { paidWithRequest: "", payments: 20000 }, ["none"]],
+    ["a request asked late", { requestedOn: "2026-04-16", asOf: "2026-04-17" }, ["asked late"]],
+    ["a request without proof", { requestedOn: "2026-04-09" }, ["not confirmed"]],
+    ["proof", { requestedOn: "2026-04-09", confirmedOn: "2026-04-09" }, ["none"]],
+    [
+      "a rejection",
+      { requestedOn: "2026-04-09", rejectedOn: "2026-04-10" },
+      ["reject window open"],
+    ],
     [
       "a rejection, the last day to send again",
       { ...SENT_BACK, asOf: "2026-04-17" },
@@ -94,27 +98,43 @@ describe("CHECK", () => {
       ["reject window over"],
     ],
     ["a state", { state: "NY" }, ["state asks for its own", "state rule not sure"]],
-    ["a filer and line 8", { filer: "abroad", outOfCountry: "no" }, ["abroad not ticked"]],
-    ["line 8", { outOfCountry: "x" }, ["abroad ticked"]],
-    ["a zero for line 8, which is a blank", { filer: "abroad", outOfCountry: 0 }, ["none"]],
-    ["FALSE for line 8", { filer: "abroad", outOfCountry: false }, ["abroad not ticked"]],
+    [
+      "a filer and line 8",
+      { filerType: "out of country", line8Checked: "no" },
+      ["abroad not ticked"],
+    ],
+    ["line 8", { line8Checked: "x" }, ["abroad ticked"]],
+    [
+      "a zero for line 8, which is a blank",
+      { filerType: "out of country", line8Checked: 0 },
+      ["none"],
+    ],
+    [
+      "FALSE for line 8",
+      { filerType: "out of country", line8Checked: false },
+      ["abroad not ticked"],
+    ],
     [
       "a way",
-      { taxYear: "2025-06-30", asOf: "2025-10-01", route: " E-File " },
+      { taxYear: "2025-06-30", asOf: "2025-10-01", method: " E-File " },
       ["fiscal year not on paper"],
     ],
     [
       "a way without money",
-      { paying: 0, payments: 20000, route: "electronic payment" },
+      { paidWithRequest: 0, payments: 20000, method: "electronic payment" },
       ["no payment to mark"],
     ],
     ["a carrier", { carrier: "yes" }, ["carrier to a post office box"]],
     [
       "a service",
-      { carrier: "UPS Ground", paying: 0, payments: 20000 },
+      { carrier: "UPS Ground", paidWithRequest: 0, payments: 20000 },
       ["carrier not designated"],
     ],
-    ["a listed service", { carrier: "UPS Next Day Air", paying: 0, payments: 20000 }, ["none"]],
+    [
+      "a listed service",
+      { carrier: "UPS Next Day Air", paidWithRequest: 0, payments: 20000 },
+      ["none"],
+    ],
     ["the postal service, said", { carrier: "no" }, ["none"]],
     ["a written 0 for the carrier", { carrier: " 0 " }, ["none"]],
     ["a 0 for the carrier, which is a blank", { carrier: 0 }, ["none"]],
@@ -133,25 +153,29 @@ describe("CHECK", () => {
     ],
     [
       "a tax last year",
-      { totalTax: 0, payments: 0, paying: 0, priorTax: 900 },
+      { totalTax: 0, payments: 0, paidWithRequest: 0, priorYearTax: 900 },
       ["zero beside last year"],
     ],
     ["no word of the first estimate", { firstInstallment: "" }, ["first estimate due"]],
-    ["relief", { reliefBegins: "2026-01-22", postponedTo: "2026-06-08" }, ["relief moves dates"]],
-  ])("reads %s", (_what, cells, findings) => {
-    expect(found(cells)).toEqual(findings);
+    [
+      "postponement",
+      { postponementBegins: "2026-01-22", postponementEnds: "2026-06-08" },
+      ["relief moves dates"],
+    ],
+  ])("reads %s", (_what, cells, issues) => {
+    expect(found(cells)).toEqual(issues);
   });
 
   it.each([
-    [{ route: "fax" }, badInput('route: "fax" is none of electronic payment, e-file, paper')],
-    [{ route: 7 }, badInput("route: 7 is none of electronic payment, e-file, paper")],
+    [{ method: "fax" }, badInput('route: "fax" is none of electronic payment, e-file, paper')],
+    [{ method: 7 }, badInput("route: 7 is none of electronic payment, e-file, paper")],
     [
-      { outOfCountry: "maybe" },
+      { line8Checked: "maybe" },
       badInput('outOfCountry: "maybe" is neither yes nor no; give yes, no, TRUE, FALSE, x, 1 or 0'),
     ],
     [{ totalTax: "x" }, badInput('totalTax: "x" is not an amount in dollars')],
     [{ payments: -1 }, badInput("payments: -1 is negative; give dollars, zero or more")],
-    [{ priorTax: "?" }, badInput('priorTax: "?" is not an amount in dollars')],
+    [{ priorYearTax: "?" }, badInput('priorTax: "?" is not an amount in dollars')],
     [
       { confirmedOn: "2026-04-10" },
       badInput(
@@ -160,7 +184,7 @@ describe("CHECK", () => {
     ],
     [{ asOf: "" }, badInput("asOf: is empty; give a worksheet date, or text such as 2026-04-15")],
     [
-      { taxYear: 2021, askedOn: "2022-04-14", rejectedOn: "2022-04-15", asOf: "2022-04-19" },
+      { taxYear: 2021, requestedOn: "2022-04-14", rejectedOn: "2022-04-15", asOf: "2022-04-19" },
       notHeld(
         "Days to send a rejected request again: no figure for 2022-04-18; held only from 2023-01-01 on (rules/reject-window.json)"
       ),
@@ -177,48 +201,48 @@ const clients: fc.Arbitrary<Cells> = fc.record(
   {
     totalTax: fc.constantFrom<unknown>("", 0, 20000),
     payments: fc.constantFrom<unknown>("", 0, 17999.99, 25000),
-    paying: fc.constantFrom<unknown>("", 0, 0.01, 5000),
+    paidWithRequest: fc.constantFrom<unknown>("", 0, 0.01, 5000),
     asOf: fc.constantFrom("2026-04-10", "2026-04-16", "2026-04-21", "2026-10-16"),
-    askedOn: fc.constantFrom("2026-04-09", "2026-04-16"),
+    requestedOn: fc.constantFrom("2026-04-09", "2026-04-16"),
     filedOn: fc.constantFrom("", "2026-04-15"),
     state: fc.constantFrom("NY", "OH", "CA", "TX", "KS"),
-    filer: fc.constantFrom("", "abroad"),
-    route: fc.constantFrom("", "e-file", "paper", "electronic payment"),
+    filerType: fc.constantFrom("", "out of country"),
+    method: fc.constantFrom("", "e-file", "paper", "electronic payment"),
     carrier: fc.constantFrom("", "yes", "UPS Ground"),
-    outOfCountry: fc.constantFrom("", "yes", "no"),
-    priorTax: fc.constantFrom<unknown>("", 0, 900),
+    line8Checked: fc.constantFrom("", "yes", "no"),
+    priorYearTax: fc.constantFrom<unknown>("", 0, 900),
     firstInstallment: fc.constantFrom<unknown>("", 0, 2500),
   },
   { requiredKeys: [] }
 );
 
-describe("CHECKCOUNT", () => {
+describe("ISSUECOUNT", () => {
   it("counts what is wrong and risky, or that wrong alone, or reminders too", () => {
-    const cells = { paying: 1000, carrier: "UPS Ground" };
+    const cells = { paidWithRequest: 1000, carrier: "UPS Ground" };
     expect(found(cells)).toEqual([
       ...["carrier to a post office box", "carrier not designated"],
       ...["paying less than protects", "interest"],
     ]);
     expect(count(cells)).toBe(3);
     expect(count(cells, "risk")).toBe(3);
-    expect(count(cells, "wrong")).toBe(2);
+    expect(count(cells, "problem")).toBe(2);
     expect(count(cells, " Reminder ")).toBe(4);
     expect(count({})).toBe(0);
-    expect(count({ filedOn: "2026-04-10", paying: 0 }, "reminder")).toBe(0);
+    expect(count({ filedOn: "2026-04-10", paidWithRequest: 0 }, "reminder")).toBe(0);
   });
 
-  it("agrees with the rows of CHECK by gravity", () => {
+  it("agrees with the rows of ISSUES by gravity", () => {
     fc.assert(
       fc.property(clients, (cells) => {
         const graver = {
-          wrong: ["wrong"],
-          risk: ["wrong", "risk"],
-          reminder: ["wrong", "risk", "reminder"],
+          wrong: ["problem"],
+          risk: ["problem", "risk"],
+          reminder: ["problem", "risk", "reminder"],
         };
         const gravities = rowsOf(cells).map((row) => String(row[0]));
         for (const [counted, those] of Object.entries(graver))
           expect(count(cells, counted)).toBe(
-            gravities.filter((gravity) => those.includes(gravity)).length
+            gravities.filter((severity) => those.includes(severity)).length
           );
         expect(count(cells)).toBe(count(cells, "risk"));
       }),
@@ -231,9 +255,9 @@ describe("CHECKCOUNT", () => {
   });
 
   it("answers a client list, each row for itself", () => {
-    const paying = down(1000, 5000, "x", "");
+    const paidWithRequest = down(1000, 5000, "x", "");
     const totalTax = down(20000, 20000, 20000, "");
-    expect(checkCount([[2025]], totalTax, [[15000]], paying, [["2026-04-10"]])).toEqual([
+    expect(checkCount([[2025]], totalTax, [[15000]], paidWithRequest, [["2026-04-10"]])).toEqual([
       [1],
       [0],
       [badInput('paying: "x" is not an amount in dollars')],

@@ -4,17 +4,17 @@ import { client, datesOf } from "../../src/functions/client";
 const cells = {
   taxYear: 2023,
   state: null,
-  filer: null,
-  reliefBegins: null,
-  postponedTo: null,
+  filerType: null,
+  postponementBegins: null,
+  postponementEnds: null,
 };
 
 describe("a client's dates", () => {
   it("are read from cells of which all but the year may be empty", () => {
     expect(client(cells)).toEqual({
       taxYear: { firstDay: "2023-01-01", lastDay: "2023-12-31" },
-      filer: "resident",
-      circumstances: { state: undefined, relief: undefined },
+      filerType: "resident",
+      circumstances: { state: undefined, postponement: undefined },
     });
   });
 
@@ -24,10 +24,10 @@ describe("a client's dates", () => {
       {},
       { taxYear: 2024 },
       { state: "ME" },
-      { filer: "abroad" },
-      { reliefBegins: "2024-01-10", postponedTo: "2024-06-17" },
-      { reliefBegins: "2024-01-10", postponedTo: "2024-07-15" },
-      { reliefBegins: "2024-05-01", postponedTo: "2024-07-15" },
+      { filerType: "out of country" },
+      { postponementBegins: "2024-01-10", postponementEnds: "2024-06-17" },
+      { postponementBegins: "2024-01-10", postponementEnds: "2024-07-15" },
+      { postponementBegins: "2024-05-01", postponementEnds: "2024-07-15" },
       { state: "me" },
       {},
     ];
@@ -50,8 +50,8 @@ describe("a client's dates", () => {
   it("stay right when more clients are asked for than are remembered", () => {
     const first = datesOf(client(cells));
     for (let day = 1; day <= 5_200; day++) {
-      const reliefBegins = 36_526 + day;
-      datesOf(client({ ...cells, reliefBegins, postponedTo: reliefBegins + 1 }));
+      const postponementBegins = 36_526 + day;
+      datesOf(client({ ...cells, postponementBegins, postponementEnds: postponementBegins + 1 }));
     }
     expect(datesOf(client(cells))).toEqual(first);
   });

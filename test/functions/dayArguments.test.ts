@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import {
   day,
-  disasterRelief,
+  disasterPostponement,
   optionalDay,
   requireAfterTaxYear,
   taxYear,
@@ -131,29 +131,29 @@ describe("a disaster-relief period", () => {
   const both = "give both days of the relief, or neither";
 
   it("is read from both its days", () => {
-    expect(disasterRelief("2026-01-22", 46181)).toEqual({
+    expect(disasterPostponement("2026-01-22", 46181)).toEqual({
       begins: "2026-01-22",
-      postponedTo: "2026-06-08",
+      postponementEnds: "2026-06-08",
     });
-    expect(disasterRelief("2026-01-22", "2026-01-22")).toBeDefined();
+    expect(disasterPostponement("2026-01-22", "2026-01-22")).toBeDefined();
   });
 
   it("may be left out, its cells empty in any way", () => {
-    expect(disasterRelief(null, 0)).toBeUndefined();
-    expect(disasterRelief("", undefined)).toBeUndefined();
+    expect(disasterPostponement(null, 0)).toBeUndefined();
+    expect(disasterPostponement("", undefined)).toBeUndefined();
   });
 
   it.each([
-    [null, "2026-06-08", "reliefBegins", `is empty while postponedTo is given; ${both}`],
-    ["2026-01-22", 0, "postponedTo", `is empty while reliefBegins is given; ${both}`],
+    [null, "2026-06-08", "postponementBegins", `is empty while postponedTo is given; ${both}`],
+    ["2026-01-22", 0, "postponementEnds", `is empty while reliefBegins is given; ${both}`],
     [
       "2026-06-08",
       "2026-06-07",
-      "postponedTo",
+      "postponementEnds",
       "2026-06-07 is before the relief begins, 2026-06-08",
     ],
   ])("is refused from %j to %j", (begins, until, argument, complaint) => {
-    expect(() => disasterRelief(begins, until)).toThrow(new InputError(argument, complaint));
+    expect(() => disasterPostponement(begins, until)).toThrow(new InputError(argument, complaint));
   });
 });
 

@@ -5,7 +5,7 @@ import {
   extended,
   installment,
   payBy,
-  relief,
+  postponement,
 } from "../../src/functions/dueDates";
 import { answerOf, badInput, down, inCell, notHeld, serial } from "./sheet";
 
@@ -16,9 +16,15 @@ describe("DUE, EXTENDED and PAYBY", () => {
   it.each([
     ["an ordinary year", [2025], "2026-04-15", "2026-10-15", "2026-04-15"],
     ["a state with a holiday", [2023, "ME"], "2024-04-17", "2024-10-15", "2024-04-17"],
-    ["abroad", [2023, undefined, "abroad"], "2024-06-17", "2024-10-15", "2024-04-15"],
+    [
+      "out of country",
+      [2023, undefined, "out of country"],
+      "2024-06-17",
+      "2024-10-15",
+      "2024-04-15",
+    ],
     ["nonresident", [2025, undefined, "nonresident"], "2026-06-15", "2026-12-15", "2026-06-15"],
-    ["relief", [2023, "CA", "", ...RELIEF], "2024-06-17", "2024-10-15", "2024-06-17"],
+    ["postponement", [2023, "CA", "", ...RELIEF], "2024-06-17", "2024-10-15", "2024-06-17"],
     ["a fiscal year", ["2026-06-30"], "2026-10-15", "2027-04-15", "2026-10-15"],
     ["everything a date can be", [46022, null, 0, 0, ""], "2026-04-15", "2026-10-15", "2026-04-15"],
   ])("know %s", (_what, values, regular, withExtension, payment) => {
@@ -116,10 +122,10 @@ describe("INSTALLMENT", () => {
   });
 });
 
-describe("RELIEF", () => {
+describe("DISASTERDATE", () => {
   it("moves the days inside the period to its end and no others", () => {
     const days = down("2024-01-20", "2024-01-21", 45397, "2024-06-17", "2024-06-18", null);
-    expect(relief(days, [[RELIEF[0]]], [[RELIEF[1]]])).toEqual([
+    expect(postponement(days, [[RELIEF[0]]], [[RELIEF[1]]])).toEqual([
       [serial("2024-01-20")],
       [serial("2024-06-17")],
       [serial("2024-06-17")],
@@ -143,7 +149,7 @@ describe("RELIEF", () => {
       "postponedTo: 2024-01-21 is before the relief begins, 2024-06-17",
     ],
   ])("refuses %j from %j to %j", (day, begins, until, sentence) => {
-    expect(inCell(relief, day, begins, until)).toEqual(badInput(sentence));
+    expect(inCell(postponement, day, begins, until)).toEqual(badInput(sentence));
   });
 });
 

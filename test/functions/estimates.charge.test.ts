@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { estimateCharge, estimateLines } from "../../src/functions/estimates";
 import { answerOf, badInput, NONE, serial } from "./sheet";
 
-describe("ESTIMATECHARGE and ESTIMATELINES", () => {
+describe("ESTPENALTY and ESTPENALTYLINES", () => {
   const payments = [
     [serial("2026-01-15"), 1000],
     ["", ""],
@@ -59,8 +59,8 @@ describe("ESTIMATECHARGE and ESTIMATELINES", () => {
   });
 
   it("charge nothing below $1,000 after withholding, if the year's tax is given", () => {
-    const given = (currentTax: unknown): unknown =>
-      estimateCharge(2025, 8100, 8000, NONE, undefined, undefined, currentTax);
+    const given = (currentYearTax: unknown): unknown =>
+      estimateCharge(2025, 8100, 8000, NONE, undefined, undefined, currentYearTax);
     // 26 U.S.C. 6654(e)(1): less than $1,000
     expect(given("8,999.99")).toBe(0);
     expect(given(9000)).toBe(given(""));

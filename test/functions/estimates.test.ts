@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { firstInstallment, requiredPayment } from "../../src/functions/estimates";
+import { firstInstallment, requiredAnnualPayment } from "../../src/functions/estimates";
 import { badInput, inCell } from "./sheet";
 
 const STATUSES = "give single, joint, separate, head, survivor, or S, MFJ, MFS, HOH, QSS";
@@ -16,12 +16,12 @@ describe("REQUIREDPAYMENT", () => {
     [[2026, "HOH", "10,000.01", "", 0], 9000.01],
     [[2026, "QSS", 27_000, 20_000, 160_000, "yes"], 18_000],
   ])("of %j is %d", (values, dollars) => {
-    expect(inCell(requiredPayment, ...values)).toBe(dollars);
+    expect(inCell(requiredAnnualPayment, ...values)).toBe(dollars);
   });
 
   it("answers a client list in one call, a bad row with its own error", () => {
     const column = (...cells: unknown[]): unknown[][] => cells.map((cell) => [cell]);
-    const answers = requiredPayment(
+    const answers = requiredAnnualPayment(
       [[2026]],
       column("S", "widow", "S"),
       column(10_000, 10_000, ""),
@@ -48,11 +48,11 @@ describe("REQUIREDPAYMENT", () => {
       'farmer: "maybe" is neither yes nor no; give yes, no, TRUE, FALSE, x, 1 or 0',
     ],
   ])("refuses %j", (values, sentence) => {
-    expect(inCell(requiredPayment, ...values)).toEqual(badInput(sentence));
+    expect(inCell(requiredAnnualPayment, ...values)).toEqual(badInput(sentence));
   });
 
   it("does not answer for a year before 2003", () => {
-    expect(inCell(requiredPayment, 2002, "S", 1, 1, 1)).toEqual({
+    expect(inCell(requiredAnnualPayment, 2002, "S", 1, 1, 1)).toEqual({
       code: "#N/A",
       message:
         "Required annual payment of estimated tax: no figure for 2002-12-31; held only from 2003-12-31 on (rules/required-annual-payment.json)",

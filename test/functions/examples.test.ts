@@ -83,7 +83,7 @@ const TOLD: Readonly<Record<string, { example: string; shows: (table: Table) => 
   },
   ESTIMATELINES: {
     example:
-      '=EXT.ESTIMATELINES(2025,8000,0,{"2025-04-15",6000}) shows one line: 2,000 of the fourth installment for 90 days, 34.52',
+      '=EXT.ESTPENALTYLINES(2025,8000,0,{"2025-04-15",6000}) shows one line: 2,000 of the fourth installment for 90 days, 34.52',
     shows: (table) => {
       expect(table).toHaveLength(2);
       expect(columnOf(table, "Installment")).toEqual([4]);
@@ -101,14 +101,14 @@ const TOLD: Readonly<Record<string, { example: string; shows: (table: Table) => 
     },
   },
   ROUTELINES: {
-    example: '=EXT.ROUTELINES(2025,1500,"2026-04-10") begins with electronic payment',
+    example: '=EXT.METHODLINES(2025,1500,"2026-04-10") begins with electronic payment',
     shows: (table) => {
       expect(table[1]?.slice(0, 3)).toEqual(["electronic payment", "yes", serial("2026-04-15")]);
     },
   },
   CHECK: {
     example:
-      '=EXT.CHECK(2025,20000,15000,1000,"2026-04-10") begins with paying less than 90%: 2,000.00 is missing',
+      '=EXT.ISSUES(2025,20000,15000,1000,"2026-04-10") begins with paying less than 90%: 2,000.00 is missing',
     shows: (table) => {
       expect(table[1]?.[1]).toMatch(/^Less than 90%/);
       expect(columnOf(table, "Dollars")[0]).toBe(2000);
@@ -139,7 +139,7 @@ const TOLD: Readonly<Record<string, { example: string; shows: (table: Table) => 
     },
   },
   EDITION: {
-    example: "=EXT.EDITION() begins with the version of the add-in",
+    example: "=EXT.RULETABLES() begins with the version of the add-in",
     shows: (table) => {
       expect(table[1]?.slice(0, 2)).toEqual(["add-in", `version ${version}`]);
     },
@@ -172,8 +172,8 @@ describe("the example of each worksheet function", () => {
 
 describe("reading a formula", () => {
   it.each([
-    ["=EXT.EDITION()", "EDITION", []],
-    ['=EXT.DUE(2023,,"abroad")', "DUE", [2023, undefined, "abroad"]],
+    ["=EXT.RULETABLES()", "RULETABLES", []],
+    ['=EXT.DUE(2023,,"abroad")', "DUE", [2023, undefined, "out of country"]],
     ["=EXT.SUGGEST(1.5,-2,,5%,TRUE)", "SUGGEST", [1.5, -2, undefined, 0.05, true]],
     ['=EXT.DUE("say ""ME"", please",1)', "DUE", ['say "ME", please', 1]],
     ["=EXT.DUE(2025,)", "DUE", [2025, undefined]],

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { STATES } from "../../src/calculation/state";
-import { carrier, mailTo, route, routeLines } from "../../src/functions/filing";
+import { carrier, mailTo, method, routeLines } from "../../src/functions/filing";
 import published from "../fixtures/published/mailing-addresses.json";
 import { RUNS } from "../calculation/arbitrary";
 import { answerOf, badInput, down, inCell, notHeld, serial } from "./sheet";
@@ -9,7 +9,7 @@ import { answerOf, badInput, down, inCell, notHeld, serial } from "./sheet";
 const RELIEF = ["2026-01-22", "2026-06-08"];
 
 // Form 4868 (2025), how to ask; 26 CFR 1.6081-4(b): by the due date of the return.
-describe("ROUTE", () => {
+describe("METHOD", () => {
   it.each([
     ["a payment marked for it", [2025, 1500, "2026-04-10"], "electronic payment"],
     ["a cent of it", [2025, 0.01, "2026-04-15"], "electronic payment"],
@@ -35,12 +35,12 @@ describe("ROUTE", () => {
     ["a rejection still to come", [2025, 0, "2026-04-16", "2026-04-17"], "too late"],
     ["a state with a holiday", [2023, 0, "2024-04-17", "", "ME"], "e-file"],
     ["a state without it", [2023, 0, "2024-04-17", "", "NY"], "too late"],
-    ["abroad", [2025, 0, "2026-06-15", "", "", "abroad"], "e-file"],
-    ["abroad, too late", [2025, 0, "2026-06-16", "", "", "abroad"], "too late"],
-    ["relief", [2025, 0, "2026-06-08", "", "", "", ...RELIEF], "e-file"],
+    ["out of country", [2025, 0, "2026-06-15", "", "", "out of country"], "e-file"],
+    ["abroad, too late", [2025, 0, "2026-06-16", "", "", "out of country"], "too late"],
+    ["postponement", [2025, 0, "2026-06-08", "", "", "", ...RELIEF], "e-file"],
     ["relief, too late", [2025, 0, "2026-06-09", "", "", "", ...RELIEF], "too late"],
   ])("knows %s", (_what, values, way) => {
-    expect(inCell(route, ...values)).toBe(way);
+    expect(inCell(method, ...values)).toBe(way);
   });
 
   it.each([
@@ -86,14 +86,14 @@ describe("ROUTE", () => {
         "rejectedOn: 2025-06-30 is not after the tax year ends, 2025-06-30; check the year, and that the workbook does not count dates from 1904"
       ),
     ],
-  ])("refuses %j, and ROUTELINES with it", (values, refusal) => {
-    expect(inCell(route, ...values)).toEqual(refusal);
-    const [taxYear, paying, asOf, rejectedOn] = values;
-    expect(answerOf(() => routeLines(taxYear, paying, asOf, rejectedOn))).toEqual(refusal);
+  ])("refuses %j, and METHODLINES with it", (values, refusal) => {
+    expect(inCell(method, ...values)).toEqual(refusal);
+    const [taxYear, paidWithRequest, asOf, rejectedOn] = values;
+    expect(answerOf(() => routeLines(taxYear, paidWithRequest, asOf, rejectedOn))).toEqual(refusal);
   });
 
   it("answers a client list, a bad row with its own error", () => {
-    expect(route(down(2025, 2025, 0), down(0, -1, 0), [["2026-04-10"]])).toEqual([
+    expect(method(down(2025, 2025, 0), down(0, -1, 0), [["2026-04-10"]])).toEqual([
       ["e-file"],
       [badInput("paying: -1 is negative; give dollars, zero or more")],
       [""],
@@ -101,7 +101,7 @@ describe("ROUTE", () => {
   });
 });
 
-describe("ROUTELINES", () => {
+describe("METHODLINES", () => {
   it("is a table of one width, headings first, with the law behind each way", () => {
     const table = routeLines(2025, 0, "2026-04-10");
     expect(table[0]).toEqual(["Way", "Open", "Last day", "Needs", "Proof", "Source"]);
@@ -125,14 +125,14 @@ describe("ROUTELINES", () => {
     ]);
   });
 
-  it("begins with the way that ROUTE names", () => {
+  it("begins with the way that METHOD names", () => {
     const days = ["2026-04-10", "2026-04-15", "2026-04-16", "2026-04-20", "2026-04-21"];
     for (const asOf of days)
-      for (const paying of [0, 1500])
+      for (const paidWithRequest of [0, 1500])
         for (const rejectedOn of ["", "2026-04-09", "2026-04-11", "2026-04-15"]) {
-          const [, first = []] = routeLines(2025, paying, asOf, rejectedOn);
+          const [, first = []] = routeLines(2025, paidWithRequest, asOf, rejectedOn);
           const best = first[1] === "yes" ? first[0] : "too late";
-          expect(inCell(route, 2025, paying, asOf, rejectedOn)).toBe(best);
+          expect(inCell(method, 2025, paidWithRequest, asOf, rejectedOn)).toBe(best);
         }
   });
 
@@ -148,7 +148,7 @@ describe("MAILTO", () => {
   it.each(published.cases)("$case ($source.mark)", ({ inputs, expected, source }) => {
     const mark = source.mark === "memory" ? " (from memory: check)" : "";
     for (const residence of inputs.residences)
-      expect(inCell(mailTo, inputs.taxYear, residence, inputs.paying)).toBe(
+      expect(inCell(mailTo, inputs.taxYear, residence, inputs.paidWithRequest)).toBe(
         expected.join(", ") + mark
       );
   });
@@ -183,8 +183,8 @@ describe("MAILTO", () => {
     ["a written 1 for the payment", [2025, "TX", "1"], CHARLOTTE],
     ["a written 0 for the payment", [2025, "TX", "0"], AUSTIN],
     ["a designated service", [2025, "NY", 1500, "UPS Next Day Air"], KANSAS_CITY],
-    ["abroad, whatever the state", [2025, "TX", 0, "", "abroad"], AUSTIN_ABROAD],
-    ["abroad without a state", [2025, "", 0, "", "abroad"], AUSTIN_ABROAD],
+    ["abroad, whatever the state", [2025, "TX", 0, "", "out of country"], AUSTIN_ABROAD],
+    ["abroad without a state", [2025, "", 0, "", "out of country"], AUSTIN_ABROAD],
     ["a nonresident", [2025, "TX", 0, "", "nonresident"], AUSTIN_ABROAD],
     ["a nonresident named as a state", [2025, "Nonresident", 0], AUSTIN_ABROAD],
     ["a fiscal year", ["2026-06-30", "TX", 1500], CHARLOTTE],
@@ -205,7 +205,7 @@ describe("MAILTO", () => {
       badInput("state: is empty; give a postal code, foreign, estate or nonresident"),
     ],
     [
-      [2025, "ZZ", 0, "", "abroad"],
+      [2025, "ZZ", 0, "", "out of country"],
       badInput('state: "ZZ" is no state; give a postal code such as ME, or foreign'),
     ],
     [
@@ -283,24 +283,32 @@ describe("MAILTO", () => {
 
   it("by carrier is no post office box and does not depend on payment, whoever asks", () => {
     const states = fc.constantFrom(...STATES, "estate", "nonresident");
-    const filers = fc.constantFrom("resident", "abroad", "nonresident");
+    const filers = fc.constantFrom("resident", "out of country", "nonresident");
     fc.assert(
-      fc.property(fc.integer({ min: 2021, max: 2026 }), states, filers, (year, state, filer) => {
-        const found = [0, 1500].map((paying) => inCell(mailTo, year, state, paying, "yes", filer));
-        expect(found[0]).toEqual(found[1]);
-        if (typeof found[0] === "string")
-          expect(found[0]).toMatch(
-            /^Internal Revenue Submission Processing Center, \d.*, [A-Z]{2} \d{5}( \(from memory: check\))?$/
+      fc.property(
+        fc.integer({ min: 2021, max: 2026 }),
+        states,
+        filers,
+        (year, state, filerType) => {
+          const found = [0, 1500].map((paidWithRequest) =>
+            inCell(mailTo, year, state, paidWithRequest, "yes", filerType)
           );
-        else expect(found[0]).toMatchObject({ code: "#N/A", message: expect.stringMatching(/./) });
-      }),
+          expect(found[0]).toEqual(found[1]);
+          if (typeof found[0] === "string")
+            expect(found[0]).toMatch(
+              /^Internal Revenue Submission Processing Center, \d.*, [A-Z]{2} \d{5}( \(from memory: check\))?$/
+            );
+          else
+            expect(found[0]).toMatchObject({ code: "#N/A", message: expect.stringMatching(/./) });
+        }
+      ),
       RUNS
     );
   });
 });
 
 // Notice 2016-30.
-describe("CARRIER", () => {
+describe("ISDESIGNATED", () => {
   it.each([
     ["UPS 2nd Day Air", true],
     ["ups 2nd day air a.m.", true],

@@ -163,7 +163,7 @@ describe("PAYMENTSTOTAL", () => {
   });
 });
 
-describe("PROJECT", () => {
+describe("PROJECTEDTAX", () => {
   it("carries last year's tax into this year, with changes or without", () => {
     expect(project(2025, "single", 8_341, 60_000)).toBe(7_949);
     expect(project([[2025]], [["S"]], [["$8,341"]], [[60_000]], [["wages", 10_000]])).toBe(10_149);

@@ -9,9 +9,16 @@ import { badInput, down, inCell, notHeld, serial, type Refusal } from "./sheet";
 
 /** The arguments of MEMO in order: tax of $20,000, $15,000 paid. */
 const PLAIN = {
-  ...{ taxYear: 2025, totalTax: 20000, payments: 15000, paying: "", length: "", askedOn: "" },
-  ...{ plannedOn: "", missing: "", state: "", filer: "", assumedRate: "" },
-  ...{ reliefBegins: "", postponedTo: "" },
+  ...{
+    taxYear: 2025,
+    totalTax: 20000,
+    payments: 15000,
+    paidWithRequest: "",
+    length: "",
+    requestedOn: "",
+  },
+  ...{ plannedFilingDate: "", missing: "", state: "", filerType: "", assumedRate: "" },
+  ...{ postponementBegins: "", postponementEnds: "" },
 };
 type Cells = Partial<Record<keyof typeof PLAIN, unknown>>;
 const written = (cells: Cells): unknown => inCell(memo, ...Object.values({ ...PLAIN, ...cells }));
@@ -26,15 +33,15 @@ const CAUTION =
 
 const BEFORE_THE_YEAR_ENDS =
   "2025-12-31 is not after the tax year ends, 2025-12-31; check the year, and that the workbook does not count dates from 1904";
-const tooLate = (askedOn: string, lastDay: string): Refusal =>
+const tooLate = (requestedOn: string, lastDay: string): Refusal =>
   badInput(
-    `askedOn: ${askedOn} is after the last day to ask, ${lastDay}; a late request gives no extension to write about`
+    `askedOn: ${requestedOn} is after the last day to ask, ${lastDay}; a late request gives no extension to write about`
   );
 
 // 26 U.S.C. 6081 (time to file), 6151(a) and 6601(a) (payment and interest); the wording is our own.
 describe("MEMO", () => {
   it("says what is asked until when, what it does not do, what to pay by when, and that it is an estimate", () => {
-    expect(sentences({ paying: 5000 })).toEqual([
+    expect(sentences({ paidWithRequest: 5000 })).toEqual([
       ASKED,
       NOT_TO_PAY,
       "Please pay $5,000.00 by April 15, 2026, electronically if you can, marked as an extension payment.",
@@ -59,14 +66,14 @@ describe("MEMO", () => {
   it.each([
     [
       "part of what is short",
-      { paying: 2000 },
+      { paidWithRequest: 2000 },
       "By our estimate $3,000.00 then remains unpaid and bears interest from April 15, 2026.",
     ],
-    ["all of it", { paying: 5000 }, "By our estimate that covers the tax."],
-    ["more than it", { paying: 6000 }, "By our estimate that covers the tax."],
+    ["all of it", { paidWithRequest: 5000 }, "By our estimate that covers the tax."],
+    ["more than it", { paidWithRequest: 6000 }, "By our estimate that covers the tax."],
     [
       "a cent less",
-      { paying: 4999.99 },
+      { paidWithRequest: 4999.99 },
       "By our estimate $0.01 then remains unpaid and bears interest from April 15, 2026.",
     ],
     [
@@ -76,7 +83,7 @@ describe("MEMO", () => {
     ],
     [
       "an overpayment",
-      { payments: 25000, paying: 0 },
+      { payments: 25000, paidWithRequest: 0 },
       "By our estimate your payments cover the tax, and nothing is due now.",
     ],
     [
@@ -102,17 +109,17 @@ describe("MEMO", () => {
     ["what is missing as a number", { missing: 1099 }, "We still need from you: 1099."],
     [
       "a day it was asked on",
-      { askedOn: "2026-04-03" },
+      { requestedOn: "2026-04-03" },
       "On April 3, 2026 we asked for more time to file your 2025 federal income tax return, until October 15, 2026.",
     ],
     [
       "a day as worksheet date",
-      { askedOn: serial("2026-04-03") },
+      { requestedOn: serial("2026-04-03") },
       "On April 3, 2026 we asked for more time to file your 2025 federal income tax return, until October 15, 2026.",
     ],
     [
       "a payment that went with a request made",
-      { askedOn: "2026-04-03", paying: 5000 },
+      { requestedOn: "2026-04-03", paidWithRequest: 5000 },
       "The request counts on $5,000.00 being paid by April 15, 2026.",
     ],
     [
@@ -127,17 +134,17 @@ describe("MEMO", () => {
     ],
     [
       "the payment in April of who lives abroad",
-      { filer: "abroad" },
+      { filerType: "out of country" },
       "By our estimate $5,000.00 is still unpaid; whatever is not paid by April 15, 2026 bears interest.",
     ],
     [
       "the dates of a nonresident",
-      { filer: "nonresident" },
+      { filerType: "nonresident" },
       "By our estimate $5,000.00 is still unpaid; whatever is not paid by June 15, 2026 bears interest.",
     ],
     [
-      "relief",
-      { reliefBegins: "2026-01-22", postponedTo: "2026-06-08" },
+      "postponement",
+      { postponementBegins: "2026-01-22", postponementEnds: "2026-06-08" },
       "By our estimate $5,000.00 is still unpaid; whatever is not paid by June 8, 2026 bears interest.",
     ],
     [
@@ -162,7 +169,7 @@ describe("MEMO", () => {
   });
 
   it("asks for no payment once the request is made, but says that it counts on one", () => {
-    expect(sentences({ askedOn: "2026-04-03", paying: 2000 })).toEqual([
+    expect(sentences({ requestedOn: "2026-04-03", paidWithRequest: 2000 })).toEqual([
       "On April 3, 2026 we asked for more time to file your 2025 federal income tax return, until October 15, 2026.",
       NOT_TO_PAY,
       "The request counts on $2,000.00 being paid by April 15, 2026.",
@@ -172,17 +179,21 @@ describe("MEMO", () => {
   });
 
   it.each([
-    [{ askedOn: "2026-01-01" }, "On January 1, 2026 we asked"],
-    [{ askedOn: "2026-04-15" }, "On April 15, 2026 we asked"],
-    [{ askedOn: "2026-06-15", filer: "abroad" }, "On June 15, 2026 we asked"],
+    [{ requestedOn: "2026-01-01" }, "On January 1, 2026 we asked"],
+    [{ requestedOn: "2026-04-15" }, "On April 15, 2026 we asked"],
+    [{ requestedOn: "2026-06-15", filerType: "out of country" }, "On June 15, 2026 we asked"],
     [
-      { askedOn: "2026-06-08", reliefBegins: "2026-01-22", postponedTo: "2026-06-08" },
+      {
+        requestedOn: "2026-06-08",
+        postponementBegins: "2026-01-22",
+        postponementEnds: "2026-06-08",
+      },
       "On June 8, 2026 we asked",
     ],
-    [{ taxYear: "2025-06-30", askedOn: "2025-07-01" }, "On July 1, 2025 we asked"],
-    [{ taxYear: "2025-06-30", askedOn: "2025-10-15" }, "On October 15, 2025 we asked"],
-    [{ plannedOn: "2026-01-01" }, "We are asking"],
-    [{ plannedOn: "2026-01-01", length: "full" }, "We are asking"],
+    [{ taxYear: "2025-06-30", requestedOn: "2025-07-01" }, "On July 1, 2025 we asked"],
+    [{ taxYear: "2025-06-30", requestedOn: "2025-10-15" }, "On October 15, 2025 we asked"],
+    [{ plannedFilingDate: "2026-01-01" }, "We are asking"],
+    [{ plannedFilingDate: "2026-01-01", length: "full" }, "We are asking"],
   ])("takes the first and the last day: %j", (cells, beginning) => {
     expect(String(written(cells)).startsWith(`${beginning} for more time`)).toBe(true);
   });
@@ -190,8 +201,8 @@ describe("MEMO", () => {
   it.each([
     ["2026-10-15", false],
     ["2026-10-16", true],
-  ])("planned on %s, says that the return is late: %s", (plannedOn, isLate) => {
-    const text = String(written({ length: "full", plannedOn, assumedRate: "latest" }));
+  ])("planned on %s, says that the return is late: %s", (plannedFilingDate, isLate) => {
+    const text = String(written({ length: "full", plannedFilingDate, assumedRate: "latest" }));
     const late = "A return filed after October 15, 2026 is late and costs more each month.";
     expect(text.includes(late)).toBe(isLate);
   });
@@ -205,39 +216,49 @@ describe("MEMO", () => {
   it.each([
     [{ totalTax: "" }, badInput("totalTax: is empty; give dollars, 0 if there is nothing")],
     [{ payments: "x" }, badInput('payments: "x" is not an amount in dollars')],
-    [{ paying: -1 }, badInput("paying: -1 is negative; give dollars, zero or more")],
+    [{ paidWithRequest: -1 }, badInput("paying: -1 is negative; give dollars, zero or more")],
     [{ length: "long" }, badInput('length: "long" is neither short nor full')],
     [
-      { askedOn: "soon" },
+      { requestedOn: "soon" },
       badInput('askedOn: "soon" is not a date; give a worksheet date, or text such as 2026-04-15'),
     ],
     [
-      { plannedOn: "soon" },
+      { plannedFilingDate: "soon" },
       badInput(
         'plannedOn: "soon" is not a date; give a worksheet date, or text such as 2026-04-15'
       ),
     ],
     [{ missing: { code: "#N/A" } }, { code: "#N/A" }],
-    [{ plannedOn: "2025-12-31" }, badInput(`plannedOn: ${BEFORE_THE_YEAR_ENDS}`)],
-    [{ plannedOn: "2025-12-31", length: "full" }, badInput(`plannedOn: ${BEFORE_THE_YEAR_ENDS}`)],
-    [{ askedOn: "2025-12-31" }, badInput(`askedOn: ${BEFORE_THE_YEAR_ENDS}`)],
+    [{ plannedFilingDate: "2025-12-31" }, badInput(`plannedOn: ${BEFORE_THE_YEAR_ENDS}`)],
     [
-      { taxYear: "2025-06-30", askedOn: "2025-06-30" },
+      { plannedFilingDate: "2025-12-31", length: "full" },
+      badInput(`plannedOn: ${BEFORE_THE_YEAR_ENDS}`),
+    ],
+    [{ requestedOn: "2025-12-31" }, badInput(`askedOn: ${BEFORE_THE_YEAR_ENDS}`)],
+    [
+      { taxYear: "2025-06-30", requestedOn: "2025-06-30" },
       badInput(`askedOn: ${BEFORE_THE_YEAR_ENDS.replaceAll("2025-12-31", "2025-06-30")}`),
     ],
-    [{ askedOn: "2026-04-16" }, tooLate("2026-04-16", "2026-04-15")],
-    [{ askedOn: "2026-04-16", length: "full" }, tooLate("2026-04-16", "2026-04-15")],
-    [{ askedOn: "2026-06-16", filer: "abroad" }, tooLate("2026-06-16", "2026-06-15")],
+    [{ requestedOn: "2026-04-16" }, tooLate("2026-04-16", "2026-04-15")],
+    [{ requestedOn: "2026-04-16", length: "full" }, tooLate("2026-04-16", "2026-04-15")],
     [
-      { askedOn: "2026-06-09", reliefBegins: "2026-01-22", postponedTo: "2026-06-08" },
+      { requestedOn: "2026-06-16", filerType: "out of country" },
+      tooLate("2026-06-16", "2026-06-15"),
+    ],
+    [
+      {
+        requestedOn: "2026-06-09",
+        postponementBegins: "2026-01-22",
+        postponementEnds: "2026-06-08",
+      },
       tooLate("2026-06-09", "2026-06-08"),
     ],
-    [{ taxYear: "2025-06-30", askedOn: "2025-10-16" }, tooLate("2025-10-16", "2025-10-15")],
+    [{ taxYear: "2025-06-30", requestedOn: "2025-10-16" }, tooLate("2025-10-16", "2025-10-15")],
   ])("refuses %j", (cells, refusal) => {
     expect(written(cells)).toEqual(refusal);
   });
 
-  const FAR = { taxYear: 2026, plannedOn: "2027-10-15" };
+  const FAR = { taxYear: 2026, plannedFilingDate: "2027-10-15" };
   it("in full is not worked out where the rate is not published and none is assumed", () => {
     expect(written({ ...FAR, length: "full" })).toEqual(
       notHeld(
@@ -274,13 +295,13 @@ const clients = fc.record({
   taxYear: fc.constantFrom(2022, 2023, 2024, 2025),
   totalTax: fc.integer({ min: 0, max: 5_000_000 }).map((cents) => cents / 100),
   payments: fc.integer({ min: 0, max: 5_000_000 }).map((cents) => cents / 100),
-  paying: fc.oneof(
+  paidWithRequest: fc.oneof(
     fc.constant(0),
     fc.integer({ min: 1, max: 5_000_000 }).map((cents) => cents / 100)
   ),
   missing: fc.constantFrom("", "K-1", "1099-B, W-2"),
   state: fc.constantFrom("", "ME", "CA"),
-  filer: fc.constantFrom("", "abroad"),
+  filerType: fc.constantFrom("", "out of country"),
 });
 
 describe("every MEMO", () => {
@@ -288,10 +309,10 @@ describe("every MEMO", () => {
     fc.assert(
       fc.property(clients, (cells) => {
         const text = String(written({ ...cells, length: "full" }));
-        const until = inCell(extended, cells.taxYear, cells.state, cells.filer);
+        const until = inCell(extended, cells.taxYear, cells.state, cells.filerType);
         const short = Number(inCell(shortfall, cells.totalTax, cells.payments));
-        const pay = inWords(inCell(payBy, cells.taxYear, cells.state, cells.filer));
-        const inTime = Math.round((cells.payments + cells.paying) * 100) / 100;
+        const pay = inWords(inCell(payBy, cells.taxYear, cells.state, cells.filerType));
+        const inTime = Math.round((cells.payments + cells.paidWithRequest) * 100) / 100;
         const cost = Number(
           inCell(
             charges,
@@ -303,7 +324,7 @@ describe("every MEMO", () => {
               until,
               "yes",
               cells.state,
-              cells.filer,
+              cells.filerType,
             ]
           )
         );
@@ -311,12 +332,12 @@ describe("every MEMO", () => {
         expect(text).toContain(`the total tax at ${dollars(cells.totalTax)} and`);
         expect(text).toContain(`payments so far at ${dollars(cells.payments)}.`);
         expect(text.includes("nothing is due now")).toBe(short === 0);
-        if (short > 0 && cells.paying === 0)
+        if (short > 0 && cells.paidWithRequest === 0)
           expect(text).toContain(
             `${dollars(short)} is still unpaid; whatever is not paid by ${pay}`
           );
-        if (short > 0 && cells.paying > 0)
-          expect(text).toContain(`Please pay ${dollars(cells.paying)} by ${pay},`);
+        if (short > 0 && cells.paidWithRequest > 0)
+          expect(text).toContain(`Please pay ${dollars(cells.paidWithRequest)} by ${pay},`);
         if (cost > 0) expect(text).toContain(`come to about ${dollars(cost)};`);
         else expect(text).toContain(`by ${inWords(until)}, no addition or interest is expected.`);
       }),
@@ -345,8 +366,13 @@ describe("every MEMO", () => {
     const late = fc.constantFrom("", "2026-01-01", "2026-12-01");
     const harsh = /\b(must|penalt\w*|immediately|fines?|enforce\w*|warn\w*|urgent\w*|fail\w*)\b|!/i;
     fc.assert(
-      fc.property(clients, late, (cells, plannedOn) => {
-        const text = written({ ...cells, plannedOn, length: "full", assumedRate: "latest" });
+      fc.property(clients, late, (cells, plannedFilingDate) => {
+        const text = written({
+          ...cells,
+          plannedFilingDate,
+          length: "full",
+          assumedRate: "latest",
+        });
         expect(text).toMatch(/^We are asking/);
         expect(text).not.toMatch(harsh);
       }),

@@ -107,7 +107,7 @@ describe("the aim of a payment", () => {
   });
 
   it("is the presumption for protect", () => {
-    expect(paymentAim("tax", "Protect")).toBe("protect");
+    expect(paymentAim("tax", "Protect")).toBe("reasonable cause");
   });
 
   it.each([

@@ -67,27 +67,27 @@ const TEXTS = [
   ],
 ];
 const WORDS = {
-  filer: ["resident", "abroad", "NONRESIDENT", " Abroad ", null, 0, ""],
+  filerType: ["resident", "out of country", "NONRESIDENT", " Abroad ", null, 0, ""],
   state: ["ME", "ma", "CA", "NY", "tx", "Va", "oh", "foreign", "DC", "pr", null, ""],
   extended: ["yes", "no", "Y", "x", true, false, 1, 0, null, ""],
-  aim: ["full", "protect", 0.95, "110%", null, 0],
+  target: ["full", "reasonable cause", 0.95, "110%", null, 0],
   assumedRate: ["latest", 0.07, "8%", 0.999999, "latest"],
   status: ["single", "MFJ", "separate", "head of household", "QSS"],
-  farmer: ["yes", "", null],
+  farmerOrFisherman: ["yes", "", null],
   specifiedService: ["no", "x", null],
   additions: [0, 1, 4, null],
   children: [0, 2, "3"],
   otherDependents: [0, 1, null],
   carrier: [null, "", "yes", "UPS Next Day Air", "fedex 2 day", "UPS Ground"],
   service: ["UPS 2nd Day Air", "FedEx Priority Overnight", "DHL Express 12:00", "pigeon"],
-  route: ["paper", "E-File", "electronic payment", null, ""],
-  outOfCountry: ["yes", "no", null, ""],
-  counted: ["wrong", "Reminder", null],
+  method: ["paper", "E-File", "electronic payment", null, ""],
+  line8Checked: ["yes", "no", null, ""],
+  counted: ["problem", "Reminder", null],
   asLines: ["yes", "", null],
-  acceptOld: ["yes", "x", ""],
-  federalExtended: ["yes", "no", ""],
-  ownRequest: ["yes", "", null],
-  paidShare: ["90%", 1, 0.8, 0, 1],
+  allowUnverified: ["yes", "x", ""],
+  federalExtension: ["yes", "no", ""],
+  stateRequest: ["yes", "", null],
+  percentPaid: ["90%", 1, 0.8, 0, 1],
   length: ["short", "FULL", null],
   missing: ["K-1", "1099-B; W-2", "", null],
   figure: ["underpayment rate", "legal-holidays", "failure to pay", "Combat Zone", "request-lines"],
@@ -137,7 +137,7 @@ interface Story {
   readonly year: number;
   /** First day after the tax year, as a worksheet date. */
   readonly begins: number;
-  readonly relief: readonly [unknown, unknown];
+  readonly postponement: readonly [unknown, unknown];
   /** How likely a cell is anything at all. */
   readonly oddness: number;
 }
@@ -172,23 +172,23 @@ export class RandomArguments {
     return this.of([amount, this.below(50_000), `$${amount.toFixed(2)}`, this.next() * 1e6, 0]);
   }
 
-  private likely(name: string, { year, begins, relief }: Story): unknown {
+  private likely(name: string, { year, begins, postponement }: Story): unknown {
     if (name in WORDS) return this.of<unknown>(WORDS[name as keyof typeof WORDS]);
     switch (name) {
       case "taxYear":
         return this.of([year, String(year), `${String(year)}-12-31`, `${String(year)}-06-30`]);
       case "number":
         return 1 + this.below(4);
-      case "reliefBegins":
-        return relief[0];
-      case "postponedTo":
-        return relief[1];
-      case "askedOn":
+      case "postponementBegins":
+        return postponement[0];
+      case "postponementEnds":
+        return postponement[1];
+      case "requestedOn":
         return this.of([null, begins + 60 + this.below(60)]);
       case "confirmedOn":
       case "rejectedOn":
         return this.of([null, null, null, begins + 120 + this.below(60)]);
-      case "agreementFrom":
+      case "agreementBegins":
         return this.of([null, this.day(begins, 700)]);
       case "from":
       case "entered":
@@ -205,8 +205,24 @@ export class RandomArguments {
 
   /** A client list with headings, as ROSTER takes it. */
   private clientList(story: Story, length: number): unknown[][] {
-    const fields = ["totalTax", "payments", "state", "filer", "askedOn", "plannedOn", "carrier"];
-    const headings = ["Total tax", "Payments", "State", "Filer", "Asked on", "Planned", "Carrier"];
+    const fields = [
+      "totalTax",
+      "payments",
+      "state",
+      "filerType",
+      "requestedOn",
+      "plannedFilingDate",
+      "carrier",
+    ];
+    const headings = [
+      "Total tax",
+      "Payments",
+      "State",
+      "FilerType",
+      "Asked on",
+      "Planned",
+      "Carrier",
+    ];
     const rows = Array.from({ length }, () =>
       fields.map((field) =>
         this.next() < story.oddness ? this.anything() : this.likely(field, story)
@@ -262,15 +278,17 @@ export class RandomArguments {
     ];
     const year = first + this.below(span);
     const begins = Date.parse(`${String(year + 1)}-01-01`) / 86_400_000 + DAYS_TO_1970;
-    const reliefBegins = begins + this.below(120);
-    const relief = [reliefBegins, reliefBegins + this.below(300)] as const;
+    const postponementBegins = begins + this.below(120);
+    const postponement = [postponementBegins, postponementBegins + this.below(300)] as const;
     const oddness = this.of([0, 0, 0.01, 0.05, 0.2, 0.6]);
-    return { year, begins, relief: this.next() < 0.7 ? [null, null] : relief, oddness };
+    return { year, begins, postponement: this.next() < 0.7 ? [null, null] : postponement, oddness };
   }
 
   /** A list of arguments for parameters of these names; the last ones may be missing, and one too many may come. */
   list(names: readonly string[]): unknown[] {
-    const isHeld = ["acceptOld", "carrier", "rejectedOn"].some((name) => names.includes(name));
+    const isHeld = ["allowUnverified", "carrier", "rejectedOn"].some((name) =>
+      names.includes(name)
+    );
     const isRecent = names.includes("status") || names.includes("profit");
     const story = this.story(isHeld ? "held" : isRecent ? "recent" : "long");
     const takesBlock = names.some((name) =>

@@ -41,7 +41,7 @@ describe("SUGGEST", () => {
   it.each([
     [[20000, 15000], 5000],
     [[20000, 15000, "full"], 5000],
-    [[20000, 15000, "protect"], 3000],
+    [[20000, 15000, "reasonable cause"], 3000],
     [[20000, 15000, 0.95], 4000],
     [[20000, 15000, "95%"], 4000],
     [[20000, 15000, undefined, 0.05], 6000],
@@ -52,7 +52,7 @@ describe("SUGGEST", () => {
     [[20000, 15000, 0, 0, 0], 5000],
     [[20000, 15000, "", "", ""], 5000],
     [[20000, 25000], 0],
-    [[100.01, 0, "protect"], 90.01],
+    [[100.01, 0, "reasonable cause"], 90.01],
   ])("%j is %d", (values, pay) => {
     expect(inCell(suggest, ...values)).toBe(pay);
   });
@@ -71,8 +71,8 @@ describe("SUGGEST", () => {
 });
 
 describe("LINES", () => {
-  const dollarsAndTicks = (filer: unknown) =>
-    lines(18249.5, 15000.49, [[3000]], filer).map((row) => [row[0], row[2], row[3]]);
+  const dollarsAndTicks = (filerType: unknown) =>
+    lines(18249.5, 15000.49, [[3000]], filerType).map((row) => [row[0], row[2], row[3]]);
 
   it("is a table of one width, headings first, with the law behind each line", () => {
     const table = lines(18249.5, 15000.49, 3000);
@@ -98,12 +98,12 @@ describe("LINES", () => {
   });
 
   it.each([
-    ["abroad", ["X", ""]],
+    ["out of country", ["X", ""]],
     ["nonresident", ["", "X"]],
     ["resident", ["", ""]],
-  ])("ticks lines 8 and 9 for %s", (filer, ticks) => {
+  ])("ticks lines 8 and 9 for %s", (filerType, ticks) => {
     expect(
-      dollarsAndTicks(filer)
+      dollarsAndTicks(filerType)
         .slice(-2)
         .map((row) => row[2])
     ).toEqual(ticks);
@@ -114,7 +114,7 @@ describe("LINES", () => {
     [0, "x", 0, 'payments: "x" is not an amount in dollars'],
     [0, 0, null, "paying: is empty; give dollars, 0 if there is nothing"],
     [down(1, 2), 0, 0, "totalTax: is a range of 2 cells; give one cell"],
-  ])("refuses %j, %j, %j", (totalTax, payments, paying, sentence) => {
-    expect(answerOf(() => lines(totalTax, payments, paying))).toEqual(badInput(sentence));
+  ])("refuses %j, %j, %j", (totalTax, payments, paidWithRequest, sentence) => {
+    expect(answerOf(() => lines(totalTax, payments, paidWithRequest))).toEqual(badInput(sentence));
   });
 });

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { charges } from "../../src/functions/charges";
 import { checkCount } from "../../src/functions/checking";
 import { due, extended } from "../../src/functions/dueDates";
-import { route } from "../../src/functions/filing";
+import { method } from "../../src/functions/filing";
 import { shortfall, suggest } from "../../src/functions/request";
 import { roster } from "../../src/functions/roster";
 import { ROSTER_HEADINGS, type RosterField } from "../../src/functions/rosterHeadings";
@@ -38,57 +38,65 @@ const answerFor = (asOf: string, client: Client): Readonly<Record<string, unknow
 describe("ROSTER", () => {
   it("answers a client list, a row a client", () => {
     const list = [
-      ["Client", "Total tax", "Payments", "State", "Filer", "Paying"],
+      ["Client", "Total tax", "Payments", "State", "FilerType", "Paying"],
       ["Alder", 20000, 18500, "OH", "", 0],
       ["Bramble", 20000, 15000, "ME", "", 0],
-      ["Cress", 9000, 6000, "CA", "abroad", 3000],
+      ["Cress", 9000, 6000, "CA", "out of country", 3000],
     ];
     const [april, june, october] = ["2026-04-15", "2026-06-15", "2026-10-15"].map(serial);
     expect(roster(list, 2025, "2026-04-10")).toEqual([
       ANSWERS,
       [
-        ...["Alder", april, october, 1500, 1500, 50.34, "e-file", "not asked", 5],
+        ...["Alder", april, october, 1500, 1500, 50.34, "e-file", "not requested", 5],
         ...["ask or file, and pay, by 2026-04-15", 0],
       ],
       [
-        ...["Bramble", april, october, 5000, 5000, 317.81, "e-file", "not asked", 5],
+        ...["Bramble", april, october, 5000, 5000, 317.81, "e-file", "not requested", 5],
         ...["ask or file, and pay, by 2026-04-15", 1],
       ],
       [
-        ...["Cress", june, october, 3000, 3000, 0, "electronic payment", "not asked", 5],
+        ...["Cress", june, october, 3000, 3000, 0, "electronic payment", "not requested", 5],
         ...["pay by 2026-04-15", 0],
       ],
     ]);
   });
 
   it.each([
-    ["the day planned", { plannedOn: "2026-06-01" }, "2026-04-10"],
-    ["the day of the return", { filedOn: "2026-06-01", plannedOn: "2026-09-01" }, "2026-07-01"],
-    ["the day of payment", { paidOn: "2026-06-01", plannedOn: "2026-09-01" }, "2026-07-01"],
+    ["the day planned", { plannedFilingDate: "2026-06-01" }, "2026-04-10"],
+    [
+      "the day of the return",
+      { filedOn: "2026-06-01", plannedFilingDate: "2026-09-01" },
+      "2026-07-01",
+    ],
+    ["the day of payment", { paidOn: "2026-06-01", plannedFilingDate: "2026-09-01" }, "2026-07-01"],
     [
       "the day payment is planned",
-      { plannedPaidOn: "2026-06-01", plannedOn: "2026-09-01" },
+      { plannedPaymentDate: "2026-06-01", plannedFilingDate: "2026-09-01" },
       "2026-04-10",
     ],
-    ["the day payment is planned, no other", { plannedPaidOn: "2026-06-01" }, "2026-04-10"],
+    ["the day payment is planned, no other", { plannedPaymentDate: "2026-06-01" }, "2026-04-10"],
     [
       "the day payment is planned after the return",
-      { plannedPaidOn: "2026-06-01", filedOn: "2026-05-01" },
+      { plannedPaymentDate: "2026-06-01", filedOn: "2026-05-01" },
       "2026-05-10",
     ],
     [
       "the day of payment, whatever was planned",
-      { paidOn: "2026-06-01", plannedPaidOn: "2026-08-01", plannedOn: "2026-09-01" },
+      { paidOn: "2026-06-01", plannedPaymentDate: "2026-08-01", plannedFilingDate: "2026-09-01" },
       "2026-07-01",
     ],
   ])("charges to %s", (_what, days, asOf) => {
-    const asked = { askedOn: "2026-04-01", confirmedOn: "2026-04-01" };
+    const asked = { requestedOn: "2026-04-01", confirmedOn: "2026-04-01" };
     const direct = inCell(charges, 2025, 20000, 15000, "2026-06-01", "2026-06-01", "yes");
     expect(answerFor(asOf, { ...asked, ...days })["Charges to planned day"]).toBe(direct);
   });
 
   it("adds for a return planned late, whenever payment is planned", () => {
-    const asked = { askedOn: "2026-04-01", plannedOn: "2026-11-02", plannedPaidOn: "2026-12-01" };
+    const asked = {
+      requestedOn: "2026-04-01",
+      plannedFilingDate: "2026-11-02",
+      plannedPaymentDate: "2026-12-01",
+    };
     expect(answerFor("2026-04-10", asked)["Charges to planned day"]).toBe(
       inCell(charges, 2025, 20000, 15000, "2026-12-01", "2026-11-02", "yes")
     );
@@ -98,8 +106,8 @@ describe("ROSTER", () => {
     ["on the last day to send again", { confirmedOn: "2026-04-17" }, "yes"],
     ["a day late", { confirmedOn: "2026-04-18" }, "no"],
   ])("reckons with the extension of a rejected request sent again %s", (_what, sent, extension) => {
-    const record = { askedOn: "2026-04-11", rejectedOn: "2026-04-12", ...sent };
-    const planned = { ...record, plannedOn: "2026-09-01" };
+    const record = { requestedOn: "2026-04-11", rejectedOn: "2026-04-12", ...sent };
+    const planned = { ...record, plannedFilingDate: "2026-09-01" };
     expect(answerFor("2026-05-01", planned)["Charges to planned day"]).toBe(
       inCell(charges, 2025, 20000, 15000, "2026-09-01", "2026-09-01", extension)
     );
@@ -109,7 +117,7 @@ describe("ROSTER", () => {
     const asOf = "2026-06-10";
     const direct = inCell(charges, 2025, 20000, 15000, asOf, asOf, "no");
     expect(answerFor(asOf, {})["Charges to planned day"]).toBe(direct);
-    const extendedMissed = { askedOn: "2026-04-01", plannedOn: "2026-11-02" };
+    const extendedMissed = { requestedOn: "2026-04-01", plannedFilingDate: "2026-11-02" };
     expect(answerFor("2026-10-20", extendedMissed)["Charges to planned day"]).toBe(
       inCell(charges, 2025, 20000, 15000, "2026-11-02", "2026-11-02", "yes")
     );
@@ -117,14 +125,14 @@ describe("ROSTER", () => {
 
   it.each([
     ["2026-04-10", {}, "e-file"],
-    ["2026-04-10", { paying: 1 }, "electronic payment"],
+    ["2026-04-10", { paidWithRequest: 1 }, "electronic payment"],
     ["2026-04-16", {}, ""],
-    ["2026-04-10", { askedOn: "2026-04-09" }, ""],
-    ["2026-04-17", { askedOn: "2026-04-14", rejectedOn: "2026-04-15" }, "e-file"],
-    ["2026-04-20", { askedOn: "2026-04-14", rejectedOn: "2026-04-15" }, "e-file"],
-    ["2026-04-21", { askedOn: "2026-04-14", rejectedOn: "2026-04-15" }, ""],
-    ["2026-04-16", { askedOn: "2026-04-10", rejectedOn: "2026-04-11" }, "e-file"],
-    ["2026-04-17", { askedOn: "2026-04-10", rejectedOn: "2026-04-11" }, ""],
+    ["2026-04-10", { requestedOn: "2026-04-09" }, ""],
+    ["2026-04-17", { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" }, "e-file"],
+    ["2026-04-20", { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" }, "e-file"],
+    ["2026-04-21", { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" }, ""],
+    ["2026-04-16", { requestedOn: "2026-04-10", rejectedOn: "2026-04-11" }, "e-file"],
+    ["2026-04-17", { requestedOn: "2026-04-10", rejectedOn: "2026-04-11" }, ""],
     ["2026-04-10", { filedOn: "2026-04-09" }, ""],
   ])(
     "on %s with %j names the way to ask while there is something to ask: %j",
@@ -134,16 +142,16 @@ describe("ROSTER", () => {
   );
 
   it("reads the aim and the cushion", () => {
-    const client = { aim: "protect", cushion: "5%", firstInstallment: 2500 };
+    const client = { target: "reasonable cause", cushion: "5%", firstInstallment: 2500 };
     expect(answerFor("2026-04-10", client)["Suggested payment"]).toBe(
-      inCell(suggest, 20000, 15000, "protect", "5%", 2500)
+      inCell(suggest, 20000, 15000, "reasonable cause", "5%", 2500)
     );
   });
 
   it("uses the assumed rate beside the list", () => {
-    const list = listOf(["totalTax", "payments", "plannedOn"], {
+    const list = listOf(["totalTax", "payments", "plannedFilingDate"], {
       ...ALDER,
-      plannedOn: "2027-06-01",
+      plannedFilingDate: "2027-06-01",
     });
     const chargesCell = (rate?: unknown) => roster(list, 2025, "2026-04-10", rate)[1]?.[5];
     expect(chargesCell()).toMatchObject({ code: "#N/A" });
@@ -189,7 +197,7 @@ describe("a row that cannot be read", () => {
     const empty = badInput("totalTax: is empty; give dollars, 0 if there is nothing");
     expect(row).toEqual([
       ...["Alder", serial("2026-04-15"), serial("2026-10-15"), empty, empty, empty],
-      ...["e-file", "not asked", 5, "ask or file, and pay, by 2026-04-15", 1],
+      ...["e-file", "not requested", 5, "ask or file, and pay, by 2026-04-15", 1],
     ]);
   });
 
@@ -206,11 +214,11 @@ describe("a row that cannot be read", () => {
   const BEFORE =
     "is not after the tax year ends, 2025-12-31; check the year, and that the workbook does not count dates from 1904";
   it.each([
-    ["plannedOn", "soon", `"soon" ${NO_DATE}`],
-    ["plannedOn", "2025-12-31", `2025-12-31 ${BEFORE}`],
-    ["plannedPaidOn", "soon", `"soon" ${NO_DATE}`],
-    ["plannedPaidOn", "2025-12-31", `2025-12-31 ${BEFORE}`],
-    ["plannedPaidOn", serial("2022-04-14"), `2022-04-14 ${BEFORE}`],
+    ["plannedFilingDate", "soon", `"soon" ${NO_DATE}`],
+    ["plannedFilingDate", "2025-12-31", `2025-12-31 ${BEFORE}`],
+    ["plannedPaymentDate", "soon", `"soon" ${NO_DATE}`],
+    ["plannedPaymentDate", "2025-12-31", `2025-12-31 ${BEFORE}`],
+    ["plannedPaymentDate", serial("2022-04-14"), `2022-04-14 ${BEFORE}`],
   ] as const)("with %s %j answers all but the charges", (field, cell, sentence) => {
     expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
       ...answerFor("2026-04-10", {}),
@@ -218,17 +226,19 @@ describe("a row that cannot be read", () => {
     });
   });
 
-  it.each(["plannedOn", "plannedPaidOn"] as const)(
+  it.each(["plannedFilingDate", "plannedPaymentDate"] as const)(
     "is none with %s on the first day after the tax year: nothing is due yet",
     (field) => {
-      const planned = { plannedOn: "2026-04-01", [field]: "2026-01-01" };
+      const planned = { plannedFilingDate: "2026-04-01", [field]: "2026-01-01" };
       expect(answerFor("2026-04-10", planned)["Charges to planned day"]).toBe(0);
     }
   );
 
   it("of a fiscal year is one planned before that year ends", () => {
-    const planned = (plannedOn: string) =>
-      answerFor("2025-10-01", { taxYear: "2025-06-30", plannedOn })["Charges to planned day"];
+    const planned = (plannedFilingDate: string) =>
+      answerFor("2025-10-01", { taxYear: "2025-06-30", plannedFilingDate })[
+        "Charges to planned day"
+      ];
     expect(planned("2025-07-01")).toBe(0);
     expect(planned("2025-06-30")).toEqual(
       badInput(`plannedOn: 2025-06-30 ${BEFORE.replace("2025-12-31", "2025-06-30")}`)
@@ -236,9 +246,9 @@ describe("a row that cannot be read", () => {
   });
 
   it.each([
-    ["priorTax", "?", 'priorTax: "?" is not an amount in dollars'],
-    ["priorTax", -1, "priorTax: -1 is negative; give dollars, zero or more"],
-    ["route", "fax", 'route: "fax" is none of electronic payment, e-file, paper'],
+    ["priorYearTax", "?", 'priorTax: "?" is not an amount in dollars'],
+    ["priorYearTax", -1, "priorTax: -1 is negative; give dollars, zero or more"],
+    ["method", "fax", 'route: "fax" is none of electronic payment, e-file, paper'],
     ["carrier", 5, "carrier: 5 is neither yes nor no; give yes, no, TRUE, FALSE, x, 1 or 0"],
   ] as const)("with %s %j answers all but the findings", (field, cell, sentence) => {
     expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
@@ -250,7 +260,7 @@ describe("a row that cannot be read", () => {
   // rules/request-routes.json ends with tax year 2026, the return's due dates with 2027.
   it("of a year whose ways to ask are not held answers all but the way", () => {
     const { "Way to ask": way, ...rest } = answerFor("2028-04-10", {
-      ...{ taxYear: 2027, plannedOn: "2028-04-10" },
+      ...{ taxYear: 2027, plannedFilingDate: "2028-04-10" },
     });
     expect(way).toEqual(
       notHeld(
@@ -385,37 +395,37 @@ const anyClient = fc
     client: fc.constantFrom("Alder", "Bramble", "Cress"),
     taxYear: maybe(fc.constantFrom(2025, "2025-12-31")),
     state: fc.constantFrom("", "ME", "NY", "CA", "TX"),
-    filer: fc.constantFrom("", "resident", "abroad", "nonresident"),
+    filerType: fc.constantFrom("", "resident", "out of country", "nonresident"),
     totalTax: dollars,
     payments: dollars,
-    paying: maybe(dollars),
-    aim: fc.constantFrom("", "full", "protect", "95%"),
+    paidWithRequest: maybe(dollars),
+    target: fc.constantFrom("", "full", "reasonable cause", "95%"),
     cushion: fc.constantFrom("", "5%", 250),
     firstInstallment: maybe(dollars),
-    priorTax: maybe(dollars),
-    askedOn: maybe(
+    priorYearTax: maybe(dollars),
+    requestedOn: maybe(
       fc.oneof(dayFrom("2026-03-20", "2026-06-20"), dayFrom("2026-04-05", "2026-04-15"))
     ),
     confirmedAfter: maybe(fc.integer({ min: 0, max: 12 })),
     rejectedAfter: maybe(fc.integer({ min: 0, max: 8 })),
     filedOn: maybe(dayFrom("2026-03-20", "2026-12-20")),
     paidOn: maybe(dayFrom("2026-03-20", "2026-12-20")),
-    plannedOn: maybe(dayFrom("2026-03-20", "2026-12-20")),
-    plannedPaidOn: maybe(dayFrom("2026-03-20", "2026-12-20")),
-    route: fc.constantFrom("", "paper", "e-file"),
+    plannedFilingDate: maybe(dayFrom("2026-03-20", "2026-12-20")),
+    plannedPaymentDate: maybe(dayFrom("2026-03-20", "2026-12-20")),
+    method: fc.constantFrom("", "paper", "e-file"),
     carrier: fc.constantFrom("", "yes", "UPS Ground"),
-    outOfCountry: fc.constantFrom("", "yes", "no"),
-    relief: maybe(fc.constant(["2026-01-22", "2026-06-08"] as const)),
+    line8Checked: fc.constantFrom("", "yes", "no"),
+    postponement: maybe(fc.constant(["2026-01-22", "2026-06-08"] as const)),
   })
-  .map(({ confirmedAfter, rejectedAfter, relief, ...client }) => {
+  .map(({ confirmedAfter, rejectedAfter, postponement, ...client }) => {
     const after = (days: number | ""): unknown =>
-      days === "" || client.askedOn === "" ? "" : client.askedOn + days;
+      days === "" || client.requestedOn === "" ? "" : client.requestedOn + days;
     return {
       ...client,
       confirmedOn: after(confirmedAfter),
       rejectedOn: after(rejectedAfter),
-      reliefBegins: relief === "" ? "" : relief[0],
-      postponedTo: relief === "" ? "" : relief[1],
+      postponementBegins: postponement === "" ? "" : postponement[0],
+      postponementEnds: postponement === "" ? "" : postponement[1],
     };
   });
 type AnyClient = typeof anyClient extends fc.Arbitrary<infer Drawn> ? Drawn : never;
@@ -424,9 +434,9 @@ type AnyClient = typeof anyClient extends fc.Arbitrary<infer Drawn> ? Drawn : ne
 function isExtended(client: AnyClient, dueDay: number, extendedDay: number, asOf: number): boolean {
   const came = (cell: unknown): number | undefined =>
     typeof cell === "number" && cell <= asOf ? cell : undefined;
-  const askedOn = came(client.askedOn);
-  if (askedOn === undefined) return asOf <= dueDay;
-  if (askedOn > dueDay) return false;
+  const requestedOn = came(client.requestedOn);
+  if (requestedOn === undefined) return asOf <= dueDay;
+  if (requestedOn > dueDay) return false;
   const [rejectedOn, confirmedOn] = [came(client.rejectedOn), came(client.confirmedOn)];
   if (rejectedOn !== undefined) {
     const again = rejectedOn >= dueDay ? dueDay + 5 : Math.max(dueDay, rejectedOn + 5);
@@ -438,25 +448,34 @@ function isExtended(client: AnyClient, dueDay: number, extendedDay: number, asOf
 
 /** A client's row by the functions of the same names, one call each. */
 function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
-  const { totalTax, payments, state, filer, filedOn, paidOn, plannedOn, plannedPaidOn } = client;
+  const {
+    totalTax,
+    payments,
+    state,
+    filerType,
+    filedOn,
+    paidOn,
+    plannedFilingDate,
+    plannedPaymentDate,
+  } = client;
   const year = client.taxYear === "" ? 2025 : client.taxYear;
-  const relief = [client.reliefBegins, client.postponedTo];
-  const who = [state, filer, ...relief];
-  const record = [client.askedOn, client.confirmedOn, client.rejectedOn, filedOn];
+  const postponement = [client.postponementBegins, client.postponementEnds];
+  const who = [state, filerType, ...postponement];
+  const record = [client.requestedOn, client.confirmedOn, client.rejectedOn, filedOn];
   const dueDay = Number(inCell(due, year, ...who));
   const extendedDay = Number(inCell(extended, year, ...who));
   const inTime = isExtended(client, dueDay, extendedDay, asOf);
-  const filed = filedOn || plannedOn || (inTime ? extendedDay : asOf);
-  const paid = paidOn || plannedPaidOn || filed;
-  const paidOnTime = Math.round((payments + (client.paying || 0)) * 100) / 100;
+  const filed = filedOn || plannedFilingDate || (inTime ? extendedDay : asOf);
+  const paid = paidOn || plannedPaymentDate || filed;
+  const paidOnTime = Math.round((payments + (client.paidWithRequest || 0)) * 100) / 100;
   const standing = inCell(stage, year, asOf, ...record, ...who);
-  const asks = standing === "not asked" || standing === "rejected";
+  const asks = standing === "not requested" || standing === "rejected";
   return [
     client.client,
     dueDay,
     extendedDay,
     inCell(shortfall, totalTax, payments),
-    inCell(suggest, totalTax, payments, client.aim, client.cushion, client.firstInstallment),
+    inCell(suggest, totalTax, payments, client.target, client.cushion, client.firstInstallment),
     inCell(
       charges,
       ...[
@@ -467,20 +486,36 @@ function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
         filed,
         inTime ? "yes" : "no",
         state,
-        filer,
+        filerType,
         "latest",
         "",
       ],
-      ...relief
+      ...postponement
     ),
-    asks ? inCell(route, year, client.paying || 0, asOf, client.rejectedOn, ...who) : "",
+    asks ? inCell(method, year, client.paidWithRequest || 0, asOf, client.rejectedOn, ...who) : "",
     standing,
     inCell(daysLeft, year, asOf, ...record, paidOn, ...who),
     inCell(nextDate, year, asOf, ...record, paidOn, ...who),
     inCell(
       checkCount,
-      ...[year, totalTax, payments, client.paying, asOf, ...record, state, filer, client.route],
-      ...[client.carrier, client.outOfCountry, client.priorTax, client.firstInstallment, ...relief]
+      ...[
+        year,
+        totalTax,
+        payments,
+        client.paidWithRequest,
+        asOf,
+        ...record,
+        state,
+        filerType,
+        client.method,
+      ],
+      ...[
+        client.carrier,
+        client.line8Checked,
+        client.priorYearTax,
+        client.firstInstallment,
+        ...postponement,
+      ]
     ),
   ];
 }
@@ -538,7 +573,7 @@ describe("a list of 5,000 clients", () => {
       totalTax: 5000 + (index % 700) * 10,
       payments: 4000 + (index % 300) * 10,
       state: states[index % states.length],
-      askedOn: index % 3 === 0 ? "2026-04-01" : "",
+      requestedOn: index % 3 === 0 ? "2026-04-01" : "",
     }));
     const answers = answersOf("2026-04-10", ...clients);
     expect(answers).toHaveLength(5000);

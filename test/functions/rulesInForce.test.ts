@@ -11,7 +11,7 @@ describe("SOURCE", () => {
       ["26 U.S.C. 6651(a)(1), (b)(1), (c)(1)"],
       [
         badInput(
-          'figure: "failure to pey" is no figure of the rules; the nearest is failure-to-pay, EXT.EDITION lists them all'
+          'figure: "failure to pey" is no figure of the rules; the nearest is failure-to-pay, EXT.RULETABLES lists them all'
         ),
       ],
       [""],
@@ -63,13 +63,13 @@ describe("KNOWNTHROUGH", () => {
   it("refuses an empty cell, saying where all are named", () => {
     expect(inCell(knownThrough, "")).toEqual(
       badInput(
-        "figure: is empty; give the name of a table such as underpayment rate, EXT.EDITION lists them all"
+        "figure: is empty; give the name of a table such as underpayment rate, EXT.RULETABLES lists them all"
       )
     );
   });
 });
 
-describe("EDITION", () => {
+describe("RULETABLES", () => {
   it("lists every table with its reach, its entries and those from memory", () => {
     const [headings, version, ...tables] = edition();
     expect(headings).toEqual([

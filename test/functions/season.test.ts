@@ -36,11 +36,11 @@ describe("CALENDAR", () => {
   });
 
   it.each([
-    ["abroad", "2026-06-15"],
+    ["out of country", "2026-06-15"],
     ["nonresident", "2026-06-15"],
     ["resident", "2026-04-15"],
-  ])("tells the day to file of who is %s", (filer, day) => {
-    expect(rowOf(calendar(2025, null, filer), "File, or ask for the extension")?.[1]).toBe(
+  ])("tells the day to file of who is %s", (filerType, day) => {
+    expect(rowOf(calendar(2025, null, filerType), "File, or ask for the extension")?.[1]).toBe(
       serial(day)
     );
   });

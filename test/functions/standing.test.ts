@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays } from "../../src/calendar/calendarDate";
-import { FILERS } from "../../src/calculation/filer";
+import { FILER_TYPES } from "../../src/calculation/filerType";
 import { STAGES } from "../../src/calculation/season/requestStage";
 import { due, extended } from "../../src/functions/dueDates";
 import { daysLeft, nextDate, stage } from "../../src/functions/standing";
@@ -20,13 +20,13 @@ const LATE = ["2026-04-21", "2026-04-15"];
 // 26 CFR 1.6081-4(b); Pub. 1345, rejected returns. Arguments: tax year, day, asked, confirmed, rejected, filed, state, filer, relief.
 describe("STAGE", () => {
   it.each([
-    ["the last day to ask", [2025, "2026-04-15"], "not asked"],
-    ["the day after", [2025, "2026-04-16"], "missed"],
-    ["a request without proof", [2025, "2026-04-15", "2026-04-10"], "waiting"],
+    ["the last day to ask", [2025, "2026-04-15"], "not requested"],
+    ["the day after", [2025, "2026-04-16"], "past due"],
+    ["a request without proof", [2025, "2026-04-15", "2026-04-10"], "unconfirmed"],
     ["a request with proof", [2025, "2026-05-01", "2026-04-10", "2026-04-10"], "extended"],
-    ["a request asked late", [2025, "2026-05-01", "2026-04-16", "2026-04-16"], "missed"],
+    ["a request asked late", [2025, "2026-05-01", "2026-04-16", "2026-04-16"], "past due"],
     ["a rejection", [2025, "2026-04-20", "2026-04-14", "", "2026-04-15"], "rejected"],
-    ["a rejection, six days on", [2025, "2026-04-21", "2026-04-14", "", "2026-04-15"], "missed"],
+    ["a rejection, six days on", [2025, "2026-04-21", "2026-04-14", "", "2026-04-15"], "past due"],
     ["sent again", [2025, "2026-04-21", "2026-04-14", "2026-04-18", "2026-04-15"], "extended"],
     [
       "sent again by the due date, where the days to send again are not held",
@@ -34,23 +34,23 @@ describe("STAGE", () => {
       "extended",
     ],
     ["sent again on the fifth day", [...SENT_AGAIN, "2026-04-20", "2026-04-15"], "extended"],
-    ["sent again on the sixth day", [...SENT_AGAIN, "2026-04-21", "2026-04-15"], "missed"],
+    ["sent again on the sixth day", [...SENT_AGAIN, "2026-04-21", "2026-04-15"], "past due"],
     ["a day still to come", [2025, "2026-04-20", "2026-04-14", ...LATE], "rejected"],
     ["a rejection before the due date", [...EARLY("2026-04-17"), "", "2026-04-12"], "rejected"],
-    ["that, six days on", [...EARLY("2026-04-18"), "", "2026-04-12"], "missed"],
+    ["that, six days on", [...EARLY("2026-04-18"), "", "2026-04-12"], "past due"],
     ["that, sent again in time", [...EARLY("2026-05-01"), "2026-04-17", "2026-04-12"], "extended"],
-    ["that, sent again late", [...EARLY("2026-05-01"), "2026-04-18", "2026-04-12"], "missed"],
+    ["that, sent again late", [...EARLY("2026-05-01"), "2026-04-18", "2026-04-12"], "past due"],
     ["a rejection long before it", [...EARLY("2026-04-15"), "", "2026-04-01"], "rejected"],
-    ["that, after the due date", [...EARLY("2026-04-16"), "", "2026-04-01"], "missed"],
+    ["that, after the due date", [...EARLY("2026-04-16"), "", "2026-04-01"], "past due"],
     ["the extended date", [2025, "2026-10-15", "2026-04-10", "2026-04-10"], "extended"],
-    ["the day after it", [2025, "2026-10-16", "2026-04-10", "2026-04-10"], "missed"],
+    ["the day after it", [2025, "2026-10-16", "2026-04-10", "2026-04-10"], "past due"],
     ["a return filed", [2025, "2026-03-02", "", "", "", "2026-03-02"], "filed"],
-    ["a return filed tomorrow", [2025, "2026-03-01", "", "", "", "2026-03-02"], "not asked"],
-    ["a state with a holiday", [2023, "2024-04-17", "", "", "", "", "ME"], "not asked"],
-    ["abroad", [2025, "2026-06-15", "", "", "", "", "", "abroad"], "not asked"],
-    ["relief", [2025, "2026-06-08", "", "", "", "", "", "", ...RELIEF], "not asked"],
-    ["relief, too late", [2025, "2026-06-09", "", "", "", "", "", "", ...RELIEF], "missed"],
-    ["a fiscal year", ["2025-06-30", "2025-10-15"], "not asked"],
+    ["a return filed tomorrow", [2025, "2026-03-01", "", "", "", "2026-03-02"], "not requested"],
+    ["a state with a holiday", [2023, "2024-04-17", "", "", "", "", "ME"], "not requested"],
+    ["out of country", [2025, "2026-06-15", "", "", "", "", "", "out of country"], "not requested"],
+    ["postponement", [2025, "2026-06-08", "", "", "", "", "", "", ...RELIEF], "not requested"],
+    ["relief, too late", [2025, "2026-06-09", "", "", "", "", "", "", ...RELIEF], "past due"],
+    ["a fiscal year", ["2025-06-30", "2025-10-15"], "not requested"],
   ])("knows %s", (_what, values, standing) => {
     expect(inCell(stage, ...values)).toBe(standing);
   });
@@ -58,8 +58,8 @@ describe("STAGE", () => {
   it("answers a client list", () => {
     const asOf = [[serial("2026-04-16")]];
     expect(stage(down(2025, 2025, 0), asOf, down("2026-04-10", "", 0))).toEqual([
-      ["waiting"],
-      ["missed"],
+      ["unconfirmed"],
+      ["past due"],
       [""],
     ]);
   });
@@ -115,7 +115,7 @@ describe("DAYSLEFT and NEXTDATE", () => {
     ["2026-04-01", "2026-03-30", "ask or file by 2026-06-15"],
     ["2026-06-16", "", "file now: 2026-06-15 has passed"],
   ])("abroad on %s, paid on %j, is to pay in April and ask by June", (asOf, paidOn, text) => {
-    const values = [2025, asOf, "", "", "", "", paidOn, "", "abroad"];
+    const values = [2025, asOf, "", "", "", "", paidOn, "", "out of country"];
     expect(inCell(nextDate, ...values)).toBe(text);
   });
 
@@ -132,9 +132,9 @@ describe("DAYSLEFT and NEXTDATE", () => {
   const cell = (days: fc.Arbitrary<string>) => fc.oneof(days, fc.constant(""));
   const season = fc
     .record({
-      filer: fc.constantFrom(...FILERS),
+      filerType: fc.constantFrom(...FILER_TYPES),
       asOf: anyDay,
-      askedOn: cell(anyDay),
+      requestedOn: cell(anyDay),
       confirmedOn: cell(anyDay),
       rejectedOn: cell(anyDay),
       filedOn: cell(anyDay),
@@ -142,34 +142,39 @@ describe("DAYSLEFT and NEXTDATE", () => {
     })
     .map(({ confirmedOn, rejectedOn, ...rest }) => ({
       ...rest,
-      confirmedOn: rest.askedOn !== "" && confirmedOn >= rest.askedOn ? confirmedOn : "",
-      rejectedOn: rest.askedOn !== "" && rejectedOn >= rest.askedOn ? rejectedOn : "",
+      confirmedOn: rest.requestedOn !== "" && confirmedOn >= rest.requestedOn ? confirmedOn : "",
+      rejectedOn: rest.requestedOn !== "" && rejectedOn >= rest.requestedOn ? rejectedOn : "",
     }));
 
   it("tell the same day, and agree with STAGE", () => {
     fc.assert(
-      fc.property(season, ({ filer, asOf, askedOn, confirmedOn, rejectedOn, filedOn, paidOn }) => {
-        const record = [askedOn, confirmedOn, rejectedOn, filedOn];
-        const left = inCell(daysLeft, 2025, asOf, ...record, paidOn, "", filer);
-        const text = String(inCell(nextDate, 2025, asOf, ...record, paidOn, "", filer));
-        const standing = inCell(stage, 2025, asOf, ...record, "", filer);
-        expect(STAGES).toContain(standing);
-        expect(left === "").toBe(standing === "filed");
-        if (left === "") {
-          expect(text).toBe("");
-          return;
+      fc.property(
+        season,
+        ({ filerType, asOf, requestedOn, confirmedOn, rejectedOn, filedOn, paidOn }) => {
+          const record = [requestedOn, confirmedOn, rejectedOn, filedOn];
+          const left = inCell(daysLeft, 2025, asOf, ...record, paidOn, "", filerType);
+          const text = String(inCell(nextDate, 2025, asOf, ...record, paidOn, "", filerType));
+          const standing = inCell(stage, 2025, asOf, ...record, "", filerType);
+          expect(STAGES).toContain(standing);
+          expect(left === "").toBe(standing === "filed");
+          if (left === "") {
+            expect(text).toBe("");
+            return;
+          }
+          const named = /\d{4}-\d{2}-\d{2}/.exec(text)?.[0] ?? "";
+          expect(serial(named) - serial(asOf)).toBe(left);
+          expect(text.includes("has passed")).toBe(Number(left) < 0);
+          if (Number(left) < 0) expect(standing).toBe("past due");
+          if (standing === "not requested") {
+            expect(text).toMatch(/ask or file|^pay by/);
+            expect(serial(named)).toBeLessThanOrEqual(Number(inCell(due, 2025, "", filerType)));
+          }
+          if (standing === "extended" || standing === "unconfirmed")
+            expect(serial(named)).toBeLessThanOrEqual(
+              Number(inCell(extended, 2025, "", filerType))
+            );
         }
-        const named = /\d{4}-\d{2}-\d{2}/.exec(text)?.[0] ?? "";
-        expect(serial(named) - serial(asOf)).toBe(left);
-        expect(text.includes("has passed")).toBe(Number(left) < 0);
-        if (Number(left) < 0) expect(standing).toBe("missed");
-        if (standing === "not asked") {
-          expect(text).toMatch(/ask or file|^pay by/);
-          expect(serial(named)).toBeLessThanOrEqual(Number(inCell(due, 2025, "", filer)));
-        }
-        if (standing === "extended" || standing === "waiting")
-          expect(serial(named)).toBeLessThanOrEqual(Number(inCell(extended, 2025, "", filer)));
-      }),
+      ),
       RUNS
     );
   });
@@ -230,7 +235,7 @@ describe("STAGE, DAYSLEFT and NEXTDATE", () => {
 
   it("take a rejection still to come where the days to send again are not held", () => {
     const values = [2021, "2022-04-14", "2022-04-14", "", "2022-04-15"];
-    expect(inCell(stage, ...values)).toBe("waiting");
+    expect(inCell(stage, ...values)).toBe("unconfirmed");
     expect(inCell(nextDate, ...values)).toBe("pay by 2022-04-18");
   });
 });

@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { figure, filer, installmentNumber, state, yesNo } from "../../src/functions/wordArguments";
-import { FILERS } from "../../src/calculation/filer";
+import {
+  figure,
+  filerType,
+  installmentNumber,
+  state,
+  yesNo,
+} from "../../src/functions/wordArguments";
+import { FILER_TYPES } from "../../src/calculation/filerType";
 import { STATES } from "../../src/calculation/state";
 import { InputError } from "../../src/inputError";
 import { ruleTables } from "../../src/rules/ruleTables";
@@ -8,19 +14,19 @@ import { ruleTables } from "../../src/rules/ruleTables";
 const refused = (complaint: string): InputError => new InputError("word", complaint);
 
 describe("who files", () => {
-  it.each([...FILERS])("%s is read as written", (word) => {
-    expect(filer("word", word)).toBe(word);
+  it.each([...FILER_TYPES])("%s is read as written", (word) => {
+    expect(filerType("word", word)).toBe(word);
   });
 
   it.each([
-    ["ABROAD", "abroad"],
+    ["ABROAD", "out of country"],
     [" Nonresident ", "nonresident"],
     [null, "resident"],
     [undefined, "resident"],
     ["", "resident"],
     [0, "resident"],
   ])("%j is %s", (cell, read) => {
-    expect(filer("word", cell)).toBe(read);
+    expect(filerType("word", cell)).toBe(read);
   });
 
   it.each([
@@ -29,7 +35,7 @@ describe("who files", () => {
     [1, "1"],
     [true, "TRUE"],
   ])("%j is refused", (cell, quoted) => {
-    expect(() => filer("word", cell)).toThrow(
+    expect(() => filerType("word", cell)).toThrow(
       refused(`${quoted} is none of resident, abroad, nonresident`)
     );
   });
@@ -130,7 +136,7 @@ describe("a figure of the rules", () => {
   ])("%j is refused, naming the nearest", (cell, quoted, nearest) => {
     expect(() => figure("word", cell)).toThrow(
       refused(
-        `${quoted} is no figure of the rules; the nearest is ${nearest}, EXT.EDITION lists them all`
+        `${quoted} is no figure of the rules; the nearest is ${nearest}, EXT.RULETABLES lists them all`
       )
     );
   });
@@ -144,7 +150,7 @@ describe("a figure of the rules", () => {
   it.each([[null], [""], [0]])("is missing in %j, so it is said where all are named", (cell) => {
     expect(() => figure("word", cell)).toThrow(
       refused(
-        "is empty; give the name of a table such as underpayment rate, EXT.EDITION lists them all"
+        "is empty; give the name of a table such as underpayment rate, EXT.RULETABLES lists them all"
       )
     );
   });

@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync } from "node:fs";
-import { BUILD_FOLDER } from "../../src/tryout/host/builtAddIn";
+import { BUILD_FOLDER } from "../../src/host/builtAddIn";
 
 const folder = new URL("help/", BUILD_FOLDER);
 

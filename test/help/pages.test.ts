@@ -2,7 +2,7 @@ import { existsSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { XMLValidator } from "fast-xml-parser";
 import { describe, expect, it } from "vitest";
-import { BUILD_FOLDER } from "../../src/tryout/host/builtAddIn";
+import { BUILD_FOLDER } from "../../src/host/builtAddIn";
 import { page, pages, textOf } from "./builtHelp";
 
 const all = [...pages].map(([name, text]) => ({ name, text }));

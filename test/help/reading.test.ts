@@ -4,7 +4,7 @@ import { examplesOf } from "../../src/help/example";
 import { readFunctionDocs } from "../../src/help/functionDocs";
 import { refusalsOf } from "../../src/help/refusals";
 import { remarkOf, shownCell } from "../../src/help/shownAnswer";
-import { hostOfBuiltAddIn } from "../../src/tryout/host/builtAddIn";
+import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 
 const docs = readFunctionDocs(fileURLToPath(new URL("../../src/functions", import.meta.url)));
 

@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { readFunctionDocs } from "../../src/help/functionDocs";
 import { gatherHelp } from "../../src/help/helpModel";
-import { hostOfBuiltAddIn } from "../../src/tryout/host/builtAddIn";
+import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 import { markdownRows } from "../markdownTable";
 
 const root = new URL("../../", import.meta.url);
@@ -41,7 +41,7 @@ describe("the tables that a page says its function uses", () => {
       "CHARGES",
       [
         "extension-of-time",
-        "extension-payment-presumption",
+        "reasonable-cause-test",
         "failure-to-file",
         "failure-to-file-minimum",
         "failure-to-pay",
@@ -57,7 +57,7 @@ describe("the tables that a page says its function uses", () => {
 
   it("are all of them where tables are looked up by name", () => {
     const any = [...help.values()].filter(({ everyTable }) => everyTable).map(({ name }) => name);
-    expect(any.toSorted()).toEqual(["EDITION", "KNOWNTHROUGH", "SOURCE"]);
+    expect(any.toSorted()).toEqual(["RULETABLES", "KNOWNTHROUGH", "SOURCE"]);
   });
 });
 

@@ -24,14 +24,16 @@ const FIGURES: Readonly<Record<string, Entry>> = {
   "underpayment-rate": { rate: "0.11" },
   "failure-to-file-minimum": { amount: "700" },
   "standard-deduction": { single: "30000" },
-  "reject-window": { days: "7" },
+  "perfection-period": { days: "7" },
 };
 
 /** The day from which the new entry of a table counts: what the table says its day means. */
 function beginsOn(table: string): string {
   if (table === "estimated-tax-installments" || /return-due-date|extension-of-time/.test(table))
     return "2030-12-31";
-  return ["failure-to-file-minimum", "reject-window"].includes(table) ? "2031-01-01" : "2030-01-01";
+  return ["failure-to-file-minimum", "perfection-period"].includes(table)
+    ? "2031-01-01"
+    : "2030-01-01";
 }
 
 function withDrill(rules: Rules): Rules {
@@ -101,7 +103,7 @@ describe("an invented year 2030, added to the rules alone", () => {
     // April 15, 2031 is a Tuesday, October 15 a Wednesday, June 16 the Monday after a Sunday; January 15, 2031 a Wednesday
     ["DUE", [2030], "2031-04-15"],
     ["EXTENDED", [2030], "2031-10-15"],
-    ["DUE", [2030, "", "abroad"], "2031-06-16"],
+    ["DUE", [2030, "", "out of country"], "2031-06-16"],
     ["INSTALLMENT", [2030, 4], "2031-01-15"],
     ["STATEDUE", [2030, "VA"], "2031-05-01"],
   ])("%s%j is %s", (name, values, day) => {
@@ -119,7 +121,7 @@ describe("an invented year 2030, added to the rules alone", () => {
     expect(answer("STANDARDDEDUCTION", 2030, "single")).toBe(30000);
     expect(answer("MAILTO", 2030, "TX", 100)).toBe("Drill Center, Drill City, ZZ 00000");
     expect(answer("STAGE", 2030, "2031-04-22", "2031-04-14", "", "2031-04-15")).toBe("rejected");
-    expect(answer("STAGE", 2030, "2031-04-23", "2031-04-14", "", "2031-04-15")).toBe("missed");
+    expect(answer("STAGE", 2030, "2031-04-23", "2031-04-14", "", "2031-04-15")).toBe("past due");
   });
 
   it("cites where the invented figure comes from", () => {

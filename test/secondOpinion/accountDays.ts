@@ -57,7 +57,7 @@ const due = (counted: string, last = counted): Due => ({
 export interface ReturnDates {
   readonly payment: Due;
   readonly resident: Due;
-  readonly abroad: Due;
+  readonly "out of country": Due;
   readonly extended: Due;
 }
 
@@ -69,43 +69,43 @@ export const RETURN_DATES: Readonly<Record<number, ReturnDates>> = {
   2019: {
     payment: due("2020-07-15"),
     resident: due("2020-07-15"),
-    abroad: due("2020-07-15"),
+    "out of country": due("2020-07-15"),
     extended: due("2020-10-15"),
   },
   2020: {
     payment: due("2021-05-17"),
     resident: due("2021-05-17"),
-    abroad: due("2021-06-15"),
+    "out of country": due("2021-06-15"),
     extended: due("2021-10-15"),
   },
   2021: {
     payment: due("2022-04-15", "2022-04-18"),
     resident: due("2022-04-15", "2022-04-18"),
-    abroad: due("2022-06-15"),
+    "out of country": due("2022-06-15"),
     extended: due("2022-10-15", "2022-10-17"),
   },
   2022: {
     payment: due("2023-04-15", "2023-04-18"),
     resident: due("2023-04-15", "2023-04-18"),
-    abroad: due("2023-06-15"),
+    "out of country": due("2023-06-15"),
     extended: due("2023-10-15", "2023-10-16"),
   },
   2023: {
     payment: due("2024-04-15"),
     resident: due("2024-04-15"),
-    abroad: due("2024-06-15", "2024-06-17"),
+    "out of country": due("2024-06-15", "2024-06-17"),
     extended: due("2024-10-15"),
   },
   2024: {
     payment: due("2025-04-15"),
     resident: due("2025-04-15"),
-    abroad: due("2025-06-15", "2025-06-16"),
+    "out of country": due("2025-06-15", "2025-06-16"),
     extended: due("2025-10-15"),
   },
   2025: {
     payment: due("2026-04-15"),
     resident: due("2026-04-15"),
-    abroad: due("2026-06-15"),
+    "out of country": due("2026-06-15"),
     extended: due("2026-10-15"),
   },
 };

@@ -24,7 +24,7 @@ type Happening = Pick<AccountRow, "day" | "event" | "amount">;
 
 /** What happens, by day; on one day payments come before what falls due, and that before the filing. */
 function happenings(given: Drawn): readonly Happening[] {
-  const { paying, filing, extended } = statuteDates(given);
+  const { paidWithRequest, filing, extended } = statuteDates(given);
   const due = given.extended ? extended : filing;
   const all: Happening[] = [
     ...given.payments.map(({ day, cents }): Happening => ({
@@ -32,7 +32,7 @@ function happenings(given: Drawn): readonly Happening[] {
       event: "Payment, to the tax first",
       amount: cents,
     })),
-    { day: paying.last, event: "Tax due", amount: given.taxCents },
+    { day: paidWithRequest.last, event: "Tax due", amount: given.taxCents },
     { day: due.last, event: "Return due", amount: undefined },
     { day: given.filed, event: "Return filed", amount: undefined },
   ];

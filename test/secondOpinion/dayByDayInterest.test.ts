@@ -4,7 +4,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { underpaymentInterest } from "../../src/calculation/interest/underpaymentInterest";
+import { underpaymentInterest } from "../../src/calculation/penalty/underpaymentInterest";
 import { rulebook } from "../../src/rules/rulebook";
 import { day, usd } from "../calculation/given";
 import { runLength, tell } from "../soak/runLength";

@@ -19,8 +19,8 @@ export interface Estimates {
   readonly restOn: number | undefined;
   /** The year's tax, where it is told. */
   readonly tax: number | undefined;
-  readonly farmer: boolean;
-  readonly relief?: Relief | undefined;
+  readonly farmerOrFisherman: boolean;
+  readonly postponement?: Relief | undefined;
   readonly assumed?: Assumed;
 }
 
@@ -86,9 +86,9 @@ function linesOf(
  * @throws NoFigure for a day without a rate.
  */
 export function estimateByDay(given: Estimates): readonly EstimateLine[] {
-  const { yearEnd, required, withheld, payments, tax, farmer, relief } = given;
+  const { yearEnd, required, withheld, payments, tax, farmerOrFisherman, postponement } = given;
   if (tax !== undefined && tax - withheld < LEAST_TAX) return [];
-  const dues = installmentDates(yearEnd, relief).slice(farmer ? 3 : 0);
+  const dues = installmentDates(yearEnd, postponement).slice(farmerOrFisherman ? 3 : 0);
   const each = 4 / dues.length;
   const other = payments.reduce((sum, { cents }) => sum + cents, withheld);
   const rest = { day: given.restOn ?? Infinity, cents: Math.max(0, required - other) };
@@ -99,7 +99,7 @@ export function estimateByDay(given: Estimates): readonly EstimateLine[] {
     // what so many installments are more than all that came in, between nothing and the whole of this one
     const open = (day: number): number =>
       Math.min(required * each, Math.max(0, required * each * (index + 1) - inBy(day)));
-    return linesOf(farmer ? 4 : index + 1, due, open, given);
+    return linesOf(farmerOrFisherman ? 4 : index + 1, due, open, given);
   });
 }
 
@@ -107,23 +107,23 @@ export function estimateByDay(given: Estimates): readonly EstimateLine[] {
 export interface Harbors {
   readonly status: string;
   readonly tax: number;
-  readonly priorTax: number | undefined;
+  readonly priorYearTax: number | undefined;
   readonly priorIncome: number;
-  readonly farmer: boolean;
+  readonly farmerOrFisherman: boolean;
 }
 
 /** The share of last year's tax in hundredths: 6654(d)(1)(C), which farmers are spared (subsection (i)(1)(C)). */
-export function priorShare({ status, priorIncome, farmer }: Harbors): number {
+export function priorShare({ status, priorIncome, farmerOrFisherman }: Harbors): number {
   const threshold = status === "separate" ? 7_500_000 : 15_000_000;
-  return !farmer && priorIncome > threshold ? 110 : 100;
+  return !farmerOrFisherman && priorIncome > threshold ? 110 : 100;
 }
 
 /** The required annual payment in cents, section 6654(d)(1)(B), (i)(1)(C). */
 export function requiredInCents(given: Harbors): number {
-  const { tax, priorTax, farmer } = given;
+  const { tax, priorYearTax, farmerOrFisherman } = given;
   // in three-hundredths of a cent
-  const ofThis = tax * (farmer ? 200 : 270);
-  const ofPrior = priorTax === undefined ? Infinity : priorTax * priorShare(given) * 3;
+  const ofThis = tax * (farmerOrFisherman ? 200 : 270);
+  const ofPrior = priorYearTax === undefined ? Infinity : priorYearTax * priorShare(given) * 3;
   return Math.floor((Math.min(ofThis, ofPrior) + 150) / 300);
 }
 

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { calendarDate } from "../../src/calendar/calendarDate";
-import { estimatedTaxAddition } from "../../src/calculation/estimatedTax/estimatedTaxAddition";
+import { estimatedTaxPenalty } from "../../src/calculation/estimatedTax/estimatedTaxPenalty";
 import { calendarTaxYear } from "../../src/calculation/taxYear";
 import { Decimal } from "../../src/money/dollars";
 import { rulebook } from "../../src/rules/rulebook";
@@ -39,7 +39,7 @@ const plans: fc.Arbitrary<Estimates> = fc
 function byLines(plan: Estimates): readonly { readonly cents: number; readonly lines: number }[] {
   const day = (number: number): ReturnType<typeof calendarDate> => calendarDate(written(number));
   const usd = (cents: number): Decimal => new Decimal(cents).div(100);
-  const { lines } = estimatedTaxAddition(
+  const { lines } = estimatedTaxPenalty(
     {
       taxYear: calendarTaxYear(plan.taxYear),
       requiredAnnualPayment: usd(plan.required),

@@ -7,7 +7,7 @@ export interface Plan {
   readonly payments: readonly { readonly day: number; readonly cents: number }[];
   readonly filedOn: number;
   readonly extended: boolean;
-  readonly filer: "resident" | "abroad";
+  readonly filerType: "resident" | "out of country";
 }
 
 /** What it ends at, in dollars and cents. */
@@ -29,7 +29,7 @@ const dollars = (wholeCents: number): string => (wholeCents / 100).toFixed(2);
 export function keptDayByDay(plan: Plan): Account {
   const dates = RETURN_DATES[plan.taxYear];
   if (!dates) throw new RangeError("no dates");
-  const regular = dates[plan.filer];
+  const regular = dates[plan.filerType];
   const filingDue = plan.extended ? dates.extended : regular;
   const paidBy = (day: number): number =>
     plan.payments.reduce((sum, payment) => (payment.day <= day ? sum + payment.cents : sum), 0);

@@ -14,7 +14,7 @@ function byLedger(plan: Plan): Account {
   const day = (number: number): ReturnType<typeof calendarDate> => calendarDate(written(number));
   const usd = (wholeCents: number): Decimal => new Decimal(wholeCents).div(100);
   const input = {
-    dates: clientDates(calendarTaxYear(plan.taxYear), plan.filer, {}, rulebook),
+    dates: clientDates(calendarTaxYear(plan.taxYear), plan.filerType, {}, rulebook),
     totalTax: usd(plan.totalTax),
     payments: plan.payments.map((payment) => ({
       day: day(payment.day),
@@ -45,7 +45,7 @@ const plans: fc.Arbitrary<Plan> = fc
     }),
     filedOn: daysIn,
     extended: fc.boolean(),
-    filer: fc.constantFrom("resident" as const, "abroad" as const),
+    filerType: fc.constantFrom("resident" as const, "out of country" as const),
   })
   .map((plan) => {
     const from = (RETURN_DATES[plan.taxYear]?.payment.counted ?? NaN) - 20;

@@ -37,7 +37,7 @@ const anyReturn: fc.Arbitrary<Return> = fc
     income: fc.double({ min: 0, max: 1, noNaN: true }),
     dividends: fc.constantFrom(0, 0, 0.01, 0.2, 0.6, 1.2),
     gain: fc.constantFrom(0, 0, 0.05, 0.3, 0.8, 1.1),
-    addedBack: fc.constantFrom(0, 10_000, 31_500, 200_000, 900_000),
+    amtAdjustments: fc.constantFrom(0, 10_000, 31_500, 200_000, 900_000),
     edge: fc.integer({ min: 0, max: 11 }),
     beside: fc.constantFrom(-100, -1, 0, 1, 2_500),
   })
@@ -52,7 +52,7 @@ const anyReturn: fc.Arbitrary<Return> = fc
     return {
       ...{ year: drawn.year, status: drawn.status, column, taxableIncome: dollars * 100 },
       ...{ qualifiedDividends: share(drawn.dividends), netGain: share(drawn.gain) },
-      addedBack: drawn.addedBack * 100,
+      amtAdjustments: drawn.amtAdjustments * 100,
     };
   });
 
@@ -68,7 +68,7 @@ function isPlain(given: Return): boolean {
   const { columns, centsPerDollar } = figuresOf(given.year);
   const { exemption, shrinksAbove } = columns.separate;
   const gone = (shrinksAbove + (exemption * 100) / centsPerDollar) * 100;
-  return given.status !== "separate" || given.taxableIncome + given.addedBack <= gone;
+  return given.status !== "separate" || given.taxableIncome + given.amtAdjustments <= gone;
 }
 
 const RUNS = { numRuns: 2_000, seed: 4868 };
@@ -76,9 +76,9 @@ const RUNS = { numRuns: 2_000, seed: 4868 };
 describe("the second opinion itself", () => {
   it.each(derived.cases)("fills the gain worksheet of $case as derived", (one) => {
     const lines = gainWorksheet({
-      ...{ year: one.taxYear, column: one.status as Column, addedBack: 0 },
+      ...{ year: one.taxYear, column: one.status as Column, amtAdjustments: 0 },
       taxableIncome: Number(one.taxableIncome) * 100,
-      ...{ qualifiedDividends: 0, netGain: Number(one.preferential) * 100 },
+      ...{ qualifiedDividends: 0, netGain: Number(one.preferentialIncome) * 100 },
     });
     for (const [line, amount] of Object.entries(one.lines)) {
       expect((lines[Number(line)] ?? NaN) / DOLLAR).toBe(Number(amount));
@@ -88,7 +88,7 @@ describe("the second opinion itself", () => {
 
 describe("two thousand returns of 2022 to 2026", () => {
   it("pay the income tax of the gain worksheet", () => {
-    const seen = { preferential: 0, ordinary: 0, beyondIncome: 0, allRates: 0 };
+    const seen = { preferentialIncome: 0, ordinary: 0, beyondIncome: 0, allRates: 0 };
     fc.assert(
       fc.property(anyReturn, (given) => {
         const lines = gainWorksheet(given);
@@ -100,7 +100,7 @@ describe("two thousand returns of 2022 to 2026", () => {
           rulebook
         );
         expect(fine(tax)).toBe(lines[25]);
-        if ((lines[4] ?? 0) > 0) seen.preferential++;
+        if ((lines[4] ?? 0) > 0) seen.preferentialIncome++;
         else seen.ordinary++;
         if ((lines[4] ?? 0) > (lines[1] ?? 0)) seen.beyondIncome++;
         if ((lines[17] ?? 0) > 0 && (lines[20] ?? 0) > 0) seen.allRates++;
@@ -120,7 +120,10 @@ describe("two thousand returns of 2022 to 2026", () => {
           {
             ...{ taxYear: calendarTaxYear(given.year), status: given.status },
             taxableIncome: dollars(given.taxableIncome),
-            ...{ addedBack: dollars(given.addedBack), preferential: preferentialOf(given) },
+            ...{
+              amtAdjustments: dollars(given.amtAdjustments),
+              preferentialIncome: preferentialOf(given),
+            },
           },
           rulebook
         );

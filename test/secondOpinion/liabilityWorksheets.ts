@@ -17,7 +17,7 @@ export interface Figured {
   /** Net capital gain: the smaller of lines 15 and 16 of Schedule D. */
   readonly netGain: number;
   /** Lines 2a to 3 of Form 6251. */
-  readonly addedBack: number;
+  readonly amtAdjustments: number;
 }
 
 /** The gain worksheet; its lines by number. */
@@ -67,7 +67,7 @@ export function form6251(given: Figured): Readonly<Record<number, number>> {
   const at26or28 = (amount: number): number =>
     amount <= breaksAt ? amount * 26 : amount * 28 - breaksAt * 2;
 
-  l[4] = given.taxableIncome + given.addedBack;
+  l[4] = given.taxableIncome + given.amtAdjustments;
   const lost = (positive(line(4) - shrinksAbove * 100) * centsPerDollar) / 100;
   l[5] = positive(exemption * 100 - lost);
   l[6] = positive(line(4) - line(5));

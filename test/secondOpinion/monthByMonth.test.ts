@@ -16,7 +16,7 @@ import { monthByMonth, type LateReturn, type Parts } from "./monthByMonth";
 import { calendarYearEnd, statuteDates, type ActDate, type Who } from "./statuteDates";
 
 const LAST = dayNumber(2026, 12, 31);
-const WHO: readonly Who[] = ["resident", "abroad", "nonresident"];
+const WHO: readonly Who[] = ["resident", "out of country", "nonresident"];
 const STATES = ["ME", "MA", "NH", "TX"];
 
 function chargesInCents(given: LateReturn): Parts {
@@ -115,7 +115,7 @@ describe("dates from the words of the law", () => {
           const found = clientDates(calendarTaxYear(year), who, where, rulebook);
           expect({
             filing: both(found.regular),
-            paying: both(found.payment),
+            paidWithRequest: both(found.payment),
             extended: both(found.extended),
           }).toEqual(statuteDates({ yearEnd: calendarYearEnd(year), who, state: code }));
         }

@@ -16,7 +16,7 @@ export interface LateReturn extends Whose {
   readonly extended: boolean;
   readonly through: number;
   /** First day of an installment agreement. */
-  readonly agreementFrom?: number | undefined;
+  readonly agreementBegins?: number | undefined;
   readonly assumed?: Assumed;
 }
 
@@ -92,7 +92,7 @@ export function failureToPayMonths(
   timely: boolean
 ): readonly PayMonth[] {
   const months: PayMonth[] = [];
-  const agreement = timely ? (given.agreementFrom ?? Infinity) : Infinity;
+  const agreement = timely ? (given.agreementBegins ?? Infinity) : Infinity;
   let charged = 0n;
   for (let month = 1; ; month++) {
     const begins = endOfMonth(due.named, month - 1) + 1;
@@ -130,7 +130,7 @@ export function failureToFile(
   given: LateReturn,
   due: ActDate,
   withoutExtension: ActDate,
-  paying: readonly PayMonth[]
+  paidWithRequest: readonly PayMonth[]
 ): FilingAddition {
   const net = BigInt(unpaidAfter(withoutExtension.last, given));
   if (given.filed <= due.last || net === 0n)
@@ -142,7 +142,7 @@ export function failureToFile(
     if (begins > given.filed) break;
     months++;
     // the failure-to-pay month that runs on that day: the project's reading where a postponement sets the two apart
-    const beside = paying.find((month) => month.begins <= begins && begins <= month.ends);
+    const beside = paidWithRequest.find((month) => month.begins <= begins && begins <= month.ends);
     reduction += beside?.amount ?? 0n;
   }
   const least = leastAddition(given, due, withoutExtension);
@@ -174,21 +174,27 @@ export function outcomeOf(given: LateReturn): Outcome {
  * @param outcome - How it ends, where `given` is only what happened up to a day.
  */
 export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Parts {
-  const { filing, paying, extended } = statuteDates(given);
+  const { filing, paidWithRequest, extended } = statuteDates(given);
   const due = given.extended ? extended : filing;
   const months = outcome.presumed ? [] : failureToPayMonths(given, filing, outcome.timely);
   const filed = failureToFile(given, due, filing, months);
   const exact = filed.gross - filed.reduction;
   const addition = Math.max(rounded(exact), filed.least);
-  const later = given.payments.filter((payment) => payment.day > paying.last);
+  const later = given.payments.filter((payment) => payment.day > paidWithRequest.last);
   const { through, assumed } = given;
   return {
     failureToFile: addition,
     failureToPay: rounded(months.reduce((sum, { amount }) => sum + amount, 0n)),
     interestOnTax:
-      through <= paying.last
+      through <= paidWithRequest.last
         ? 0
-        : dayByDayInterest(unpaidAfter(paying.last, given), paying.named, later, through, assumed),
+        : dayByDayInterest(
+            unpaidAfter(paidWithRequest.last, given),
+            paidWithRequest.named,
+            later,
+            through,
+            assumed
+          ),
     interestOnAddition:
       addition === 0 ? 0 : dayByDayInterest(addition, due.named, [], through, assumed),
   };

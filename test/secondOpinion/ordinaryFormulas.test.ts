@@ -44,7 +44,7 @@ const returns: fc.Arbitrary<OrdinaryReturn> = fc
     filedOn: fc.oneof(days, fc.constant(undefined)),
     extended: fc.constantFrom("yes" as const, "" as const),
     state: fc.constantFrom("", "TX", "ME", "MA"),
-    filer: fc.constantFrom("", "", "abroad", "nonresident"),
+    filerType: fc.constantFrom("", "", "out of country", "nonresident"),
   })
   .map(({ totalCents, tenths, more, paidOn, filedOn, ...drawn }) => {
     const dayAt = ({ month, days: after }: typeof paidOn): number =>
@@ -95,19 +95,19 @@ const COMPARED: readonly Compared[] = [
   {
     name: "DUE",
     figure: "filingLast",
-    values: ({ taxYear, state, filer }) => [taxYear, word(state), word(filer)],
+    values: ({ taxYear, state, filerType }) => [taxYear, word(state), word(filerType)],
     telling: 100,
   },
   {
     name: "PAYBY",
     figure: "payingLast",
-    values: ({ taxYear, state, filer }) => [taxYear, word(state), word(filer)],
+    values: ({ taxYear, state, filerType }) => [taxYear, word(state), word(filerType)],
     telling: 100,
   },
   {
     name: "EXTENDED",
     figure: "extendedLast",
-    values: ({ taxYear, state, filer }) => [taxYear, word(state), word(filer)],
+    values: ({ taxYear, state, filerType }) => [taxYear, word(state), word(filerType)],
     telling: 100,
   },
   {
@@ -122,14 +122,14 @@ const COMPARED: readonly Compared[] = [
   {
     name: "LATEFILE",
     figure: "lateFileAlone",
-    values: ({ taxYear, filedOn, extended, state, filer }, row) => [
+    values: ({ taxYear, filedOn, extended, state, filerType }, row) => [
       ...[
         taxYear,
         numberIn(row, "netTax"),
         onDay(filedOn),
         word(extended),
         word(state),
-        word(filer),
+        word(filerType),
       ],
     ],
     telling: 20,
@@ -137,22 +137,22 @@ const COMPARED: readonly Compared[] = [
   {
     name: "LATEPAY",
     figure: "latePay",
-    values: ({ taxYear, paidOn, state, filer }, row) => [
+    values: ({ taxYear, paidOn, state, filerType }, row) => [
       taxYear,
       // a presumption, which the function alone does not know, leaves nothing
       numberIn(row, "presumed") === 1 ? 0 : numberIn(row, "netTax"),
       onDay(paidOn),
       word(state),
-      word(filer),
+      word(filerType),
     ],
     telling: 30,
   },
   {
     name: "CHARGES",
     figure: "charges",
-    values: ({ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer }) => [
+    values: ({ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType }) => [
       ...[taxYear, totalTax, paidOnTime, onDay(paidOn), onDay(filedOn)],
-      ...[word(extended), word(state), word(filer)],
+      ...[word(extended), word(state), word(filerType)],
     ],
     telling: 35,
   },

@@ -89,7 +89,7 @@ export interface OrdinaryReturn {
   readonly filedOn: number;
   readonly extended: "yes" | "";
   readonly state: string;
-  readonly filer: string;
+  readonly filerType: string;
 }
 
 const workday = (named: string): string =>
@@ -163,9 +163,9 @@ export function formulaOf(figure: Figure, row: number): string {
 
 /** A row of the sheet: what is given, then the formulas. */
 export function rowOf(given: OrdinaryReturn, row: number): readonly Written[] {
-  const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer } = given;
+  const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType } = given;
   return [
-    ...[taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filer],
+    ...[taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType],
     ...figures.map((figure) => formula(formulaOf(figure, row))),
   ];
 }

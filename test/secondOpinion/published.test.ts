@@ -7,7 +7,7 @@ import minimums from "../fixtures/published/failure-to-file-minimum.json";
 import installments from "../fixtures/published/installments.json";
 import interest from "../fixtures/published/interest-factors.json";
 import months from "../fixtures/published/months-of-delinquency.json";
-import relief from "../fixtures/published/disaster-relief.json";
+import postponement from "../fixtures/published/disaster-relief.json";
 import required from "../fixtures/published/required-annual-payment.json";
 import shortMethod from "../fixtures/published/short-method-factors.json";
 import rates from "../fixtures/published/underpayment-rates.json";
@@ -46,7 +46,7 @@ function lateReturn(unpaid: string, filed: string, paid: string | undefined): La
 
 describe("dates by the words of the law, as published", () => {
   it.each(dueDates.cases)("$case", ({ inputs: { taxYear, date }, expected, postponed }) => {
-    const who: Who = date === "abroad" ? "abroad" : "resident";
+    const who: Who = date === "out of country" ? "out of country" : "resident";
     const state = date === "Maine and Massachusetts" ? "ME" : "";
     const { filing, extended } = statuteDates({ yearEnd: calendarYearEnd(taxYear), who, state });
     const act = date === "extended" ? extended : filing;
@@ -58,15 +58,18 @@ describe("dates by the words of the law, as published", () => {
     expect(written(act?.last ?? 0)).toBe(expected);
   });
 
-  it.each(relief.cases)("relief: $case", ({ inputs, expected }) => {
-    const period = { begins: dayWritten(inputs.begins), until: dayWritten(inputs.postponedTo) };
-    const who = inputs.filer as Who;
+  it.each(postponement.cases)("relief: $case", ({ inputs, expected }) => {
+    const period = {
+      begins: dayWritten(inputs.begins),
+      until: dayWritten(inputs.postponementEnds),
+    };
+    const who = inputs.filerType as Who;
     const dates = statuteDates({
-      ...{ yearEnd: calendarYearEnd(inputs.taxYear), who, state: "", relief: period },
+      ...{ yearEnd: calendarYearEnd(inputs.taxYear), who, state: "", postponement: period },
     });
     expect({
       regular: written(dates.filing.last),
-      payment: written(dates.paying.last),
+      payment: written(dates.paidWithRequest.last),
       extended: written(dates.extended.last),
     }).toEqual(expected);
   });
@@ -87,7 +90,7 @@ describe("additions month by month, as published", () => {
 
   it.each(additions.failureToFile)("failure to file: $case", ({ inputs, expected }) => {
     const { due, filedOn, netTax, failureToPay } = inputs;
-    const paying = failureToPay
+    const paidWithRequest = failureToPay
       ? failureToPayMonths(
           lateReturn(failureToPay.unpaid, failureToPay.paidOn, failureToPay.paidOn),
           dueOn(due),
@@ -96,7 +99,7 @@ describe("additions month by month, as published", () => {
       : [];
     const given = lateReturn(netTax, filedOn, undefined);
     // the minimum, later than these facts, is looked at below
-    const found = failureToFile(given, dueOn(due), dueOn(due), paying);
+    const found = failureToFile(given, dueOn(due), dueOn(due), paidWithRequest);
     expect({
       months: found.months,
       gross: money(found.gross),
@@ -107,9 +110,9 @@ describe("additions month by month, as published", () => {
 
   it.each(additions.both)("both: $case", ({ inputs: { due, tax, filedOn, paidOn }, expected }) => {
     const given = lateReturn(tax, filedOn, paidOn);
-    const paying = failureToPayMonths(given, dueOn(due), false);
-    const found = failureToFile(given, dueOn(due), dueOn(due), paying);
-    const paid = paying.reduce((sum, { amount }) => sum + amount, 0n);
+    const paidWithRequest = failureToPayMonths(given, dueOn(due), false);
+    const found = failureToFile(given, dueOn(due), dueOn(due), paidWithRequest);
+    const paid = paidWithRequest.reduce((sum, { amount }) => sum + amount, 0n);
     expect(money(found.gross - found.reduction + paid)).toBe(expected);
   });
 
@@ -151,7 +154,7 @@ describe("interest day by day, as published", () => {
 function estimatesOf(taxYear: number, requiredCents: number, more: Partial<Estimates>): Estimates {
   return {
     ...{ yearEnd: calendarYearEnd(taxYear), required: requiredCents, withheld: 0, payments: [] },
-    ...{ restOn: undefined, tax: undefined, farmer: false },
+    ...{ restOn: undefined, tax: undefined, farmerOrFisherman: false },
     ...more,
   };
 }
@@ -164,7 +167,7 @@ describe("estimates day by day, as published", () => {
     }));
     const withheld = cents(inputs.withholding);
     const lines = estimateByDay(
-      estimatesOf(inputs.taxYear, cents(inputs.requiredPayment), { withheld, payments })
+      estimatesOf(inputs.taxYear, cents(inputs.requiredAnnualPayment), { withheld, payments })
     );
     expect(
       lines.map((line) => ({
@@ -190,9 +193,13 @@ describe("estimates day by day, as published", () => {
 
   it.each(required.cases)("required payment, $case", ({ inputs, expected }) => {
     const found = requiredInCents({
-      ...{ status: "single", tax: cents(inputs.currentTax), priorTax: cents(inputs.priorTax) },
-      ...{ priorIncome: 0, farmer: false },
+      ...{
+        status: "single",
+        tax: cents(inputs.currentYearTax),
+        priorYearTax: cents(inputs.priorYearTax),
+      },
+      ...{ priorIncome: 0, farmerOrFisherman: false },
     });
-    expect(found).toBe(cents(expected.requiredPayment));
+    expect(found).toBe(cents(expected.requiredAnnualPayment));
   });
 });

@@ -38,12 +38,12 @@ const ofAmount = (amount: number, { tenths, more }: Share): number =>
 const harbors = fc.record({
   status: fc.constantFrom("single", "joint", "separate", "head", "survivor"),
   tax: amounts,
-  priorTax: fc.oneof(fc.constant(undefined), amounts, shares),
+  priorYearTax: fc.oneof(fc.constant(undefined), amounts, shares),
   priorIncome: fc.oneof(
     fc.constantFrom(7_500_000, 7_500_001, 15_000_000, 15_000_001),
     fc.integer({ min: 0, max: 40_000_000 })
   ),
-  farmer: fc.integer({ min: 0, max: 5 }).map((sixth) => sixth === 5),
+  farmerOrFisherman: fc.integer({ min: 0, max: 5 }).map((sixth) => sixth === 5),
 });
 
 /** A year's estimates as they may have been paid, with what the required amount rests on. */
@@ -60,7 +60,7 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
     tellsTax: fc.constantFrom<"no" | "yes" | "just below" | "at the limit">(
       ...(["no", "no", "yes", "just below", "at the limit"] as const)
     ),
-    relief: seldom(
+    postponement: seldom(
       fc.record({
         of: fc.integer({ min: 0, max: 3 }),
         before: fc.integer({ min: -1, max: 100 }),
@@ -70,17 +70,19 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
     assumed: assumptions,
   })
   .map(({ yearEnd, harbors: drawn, assumed, ...of }) => {
-    const prior = drawn.priorTax;
-    const priorTax = typeof prior === "object" ? ofAmount(drawn.tax, prior) : prior;
-    const based: Harbors = { ...drawn, priorTax };
+    const prior = drawn.priorYearTax;
+    const priorYearTax = typeof prior === "object" ? ofAmount(drawn.tax, prior) : prior;
+    const based: Harbors = { ...drawn, priorYearTax };
     const required = requiredInCents(based);
     const plain = installmentDates(yearEnd);
-    const about = of.relief && (plain[of.relief.of]?.last ?? 0);
-    const begins = (about ?? 0) - (of.relief?.before ?? 0);
-    const relief =
-      of.relief && about ? { begins, until: Math.max(begins, about + of.relief.after) } : undefined;
+    const about = of.postponement && (plain[of.postponement.of]?.last ?? 0);
+    const begins = (about ?? 0) - (of.postponement?.before ?? 0);
+    const postponement =
+      of.postponement && about
+        ? { begins, until: Math.max(begins, about + of.postponement.after) }
+        : undefined;
     const ends = [
-      ...installmentDates(yearEnd, relief).map(({ last }) => last),
+      ...installmentDates(yearEnd, postponement).map(({ last }) => last),
       fifteenthOfFourthMonth(yearEnd),
     ];
     const dayAt = ({ near, days }: Moment): number =>
@@ -97,9 +99,19 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
       cents: ofAmount(Math.floor(required / 4), share),
     }));
     const restOn = of.restOn && dayAt(of.restOn);
-    const { farmer } = drawn;
+    const { farmerOrFisherman } = drawn;
     return {
       harbors: based,
-      given: { yearEnd, required, withheld, payments, restOn, tax, farmer, relief, assumed },
+      given: {
+        yearEnd,
+        required,
+        withheld,
+        payments,
+        restOn,
+        tax,
+        farmerOrFisherman,
+        postponement,
+        assumed,
+      },
     };
   });

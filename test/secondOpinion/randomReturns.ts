@@ -32,7 +32,13 @@ export const yearEnds = fc.oneof(
       .map(([year, month]) => monthEnd(year, month)),
   }
 );
-const who = fc.constantFrom<Who>("resident", "resident", "resident", "abroad", "nonresident");
+const who = fc.constantFrom<Who>(
+  "resident",
+  "resident",
+  "resident",
+  "out of country",
+  "nonresident"
+);
 const states = fc.constantFrom("", "", "TX", "ME", "MA", "NH", "foreign");
 
 /** One case in three, nothing in the others. */
@@ -42,7 +48,7 @@ export const seldom = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Valu
 /** A period laid about one of the three dates: it reaches the date, ends on it, or just misses it. */
 const reliefs = seldom(
   fc.record({
-    act: fc.constantFrom<keyof StatuteDates>("paying", "filing", "extended"),
+    act: fc.constantFrom<keyof StatuteDates>("paidWithRequest", "filing", "extended"),
     before: fc.oneof(fc.integer({ min: -1, max: 3 }), fc.integer({ min: 0, max: 250 })),
     after: fc.oneof(fc.integer({ min: -1, max: 3 }), fc.integer({ min: 0, max: 250 })),
     to: fc.constantFrom<"day" | "29th" | "30th" | "end of month">(
@@ -69,7 +75,7 @@ function reliefAt({ act, before, after, to }: DrawnRelief, dates: StatuteDates):
 /** A day by the law's own: so many months after one of them, and some days. */
 const moments = fc.record({
   from: fc.constantFrom<keyof StatuteDates | "due" | "rates">(
-    ...(["paying", "filing", "extended", "due", "due", "rates"] as const)
+    ...(["paidWithRequest", "filing", "extended", "due", "due", "rates"] as const)
   ),
   months: fc.oneof(
     { weight: 6, arbitrary: fc.constant(0) },
@@ -118,11 +124,11 @@ const share = (tax: number, tenth: number, more: number): number =>
 export const assumptions = fc.constantFrom<Assumed>(undefined, "latest", 700, 625, 1, 1_800);
 
 const frames = fc
-  .record({ yearEnd: yearEnds, who, state: states, relief: reliefs, extended: fc.boolean() })
-  .map(({ yearEnd, who: filer, state, relief, extended }) => {
-    const plain: Whose = { yearEnd, who: filer, state };
-    const given = relief && reliefAt(relief, statuteDates(plain));
-    const whose: Whose = { ...plain, relief: given };
+  .record({ yearEnd: yearEnds, who, state: states, postponement: reliefs, extended: fc.boolean() })
+  .map(({ yearEnd, who: filerType, state, postponement, extended }) => {
+    const plain: Whose = { yearEnd, who: filerType, state };
+    const given = postponement && reliefAt(postponement, statuteDates(plain));
+    const whose: Whose = { ...plain, postponement: given };
     return { whose, frame: { yearEnd, dates: statuteDates(whose), extended } };
   });
 
@@ -149,7 +155,7 @@ export const returnsPaidAtOnce: fc.Arbitrary<Drawn & { readonly paidOn: number }
       ...{ taxCents, paidOnTimeCents, paidOn, extended: frame.extended, assumed: drawn.assumed },
       payments: rest > 0 ? [{ day: paidOn, cents: rest }] : [],
       filed: drawn.filedOn ? dayAt(drawn.filedOn, frame) : paidOn,
-      agreementFrom: drawn.agreement && dayAt(drawn.agreement, frame),
+      agreementBegins: drawn.agreement && dayAt(drawn.agreement, frame),
     };
   });
 
@@ -209,5 +215,5 @@ export const returnsPaidInParts: fc.Arbitrary<Drawn> = fc
     ...whose,
     ...given,
     ...{ paidOnTimeCents: 0, extended: frame.extended, assumed },
-    agreementFrom: agreement && dayAt(agreement, frame),
+    agreementBegins: agreement && dayAt(agreement, frame),
   }));

@@ -16,14 +16,14 @@ const dayArgument = (day: number | undefined): Typed => (day === undefined ? und
 
 /** What CHARGES and LEDGER are told of a client, from the extension on; words that are the default are left out. */
 export function clientArguments(given: Omit<Drawn, "payments">): readonly Typed[] {
-  const { extended, state, who, assumed, agreementFrom, relief } = given;
+  const { extended, state, who, assumed, agreementBegins, postponement } = given;
   return [
     extended ? "yes" : undefined,
     state === "" ? undefined : state,
     who === "resident" ? undefined : who,
     rateArgument(assumed),
-    dayArgument(agreementFrom),
-    dayArgument(relief?.begins),
-    dayArgument(relief?.until),
+    dayArgument(agreementBegins),
+    dayArgument(postponement?.begins),
+    dayArgument(postponement?.until),
   ];
 }

@@ -12,10 +12,10 @@ const isFiscal = ({ given }: Worked): boolean => civil(given.yearEnd).month !== 
 
 /** First and last day of the interest on the tax, where there is any. */
 function interestSpan({ given, dates }: Worked): readonly [number, number] | undefined {
-  if (unpaidAfter(dates.paying.last, given) === 0) return undefined;
+  if (unpaidAfter(dates.paidWithRequest.last, given) === 0) return undefined;
   const paid = given.payments.find(({ day }) => unpaidAfter(day, given) === 0)?.day;
   const ends = Math.min(paid ?? given.through, given.through);
-  return ends > dates.paying.last ? [dates.paying.named + 1, ends] : undefined;
+  return ends > dates.paidWithRequest.last ? [dates.paidWithRequest.named + 1, ends] : undefined;
 }
 
 const spans =
@@ -42,19 +42,19 @@ function hasLeapDay(from: number, to: number): boolean {
 const isMovedBy =
   (obstacle: Obstacle): Reaches =>
   ({ given, due }) =>
-    !given.relief && obstaclesFrom(due.named, given.state).includes(obstacle);
+    !given.postponement && obstaclesFrom(due.named, given.state).includes(obstacle);
 
 const filedLate = ({ filed }: Worked): boolean => (filed?.months ?? 0) > 0;
 const reliefMoves =
-  (act: "filing" | "paying" | "extended"): Reaches =>
+  (act: "filing" | "paidWithRequest" | "extended"): Reaches =>
   ({ given, dates }) =>
-    given.relief !== undefined &&
-    dates[act].last !== statuteDates({ ...given, relief: undefined })[act].last;
+    given.postponement !== undefined &&
+    dates[act].last !== statuteDates({ ...given, postponement: undefined })[act].last;
 
-const postponedTo =
+const postponementEnds =
   (last: number): Reaches =>
   ({ given, dates }) =>
-    !given.relief && dates.filing.last === last;
+    !given.postponement && dates.filing.last === last;
 
 const minimumOf =
   (amounts: readonly number[]): Reaches =>
@@ -79,9 +79,9 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
         Object.values(parts as object).some((part) => part !== 0),
     ])
   ),
-  "living abroad": ({ given }) => given.who === "abroad",
+  "living abroad": ({ given }) => given.who === "out of country",
   "abroad, interest from April and failure to pay from June": ({ given, months, parts }) =>
-    given.who === "abroad" && months.length > 0 && (parts?.interestOnTax ?? 0) > 0,
+    given.who === "out of country" && months.length > 0 && (parts?.interestOnTax ?? 0) > 0,
   "a nonresident": ({ given }) => given.who === "nonresident",
   "due date moved by a weekend": isMovedBy("weekend"),
   "due date moved by a federal holiday": isMovedBy("federal holiday"),
@@ -91,29 +91,29 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
     due.last !== due.named && given.filed === due.last,
   "filed a day after the day to which it moved": ({ given, due }) =>
     due.last !== due.named && given.filed === due.last + 1,
-  "postponed for everyone in 2018": postponedTo(dayNumber(2018, 4, 18)),
-  "postponed for everyone in 2020": postponedTo(dayNumber(2020, 7, 15)),
-  "postponed for everyone in 2021": postponedTo(dayNumber(2021, 5, 17)),
-  "disaster relief moves the payment": reliefMoves("paying"),
+  "postponed for everyone in 2018": postponementEnds(dayNumber(2018, 4, 18)),
+  "postponed for everyone in 2020": postponementEnds(dayNumber(2020, 7, 15)),
+  "postponed for everyone in 2021": postponementEnds(dayNumber(2021, 5, 17)),
+  "disaster relief moves the payment": reliefMoves("paidWithRequest"),
   "disaster relief moves the return": reliefMoves("filing"),
   "disaster relief moves the extended return": reliefMoves("extended"),
   "disaster relief that moves nothing": (one) =>
-    one.given.relief !== undefined &&
-    !(["filing", "paying", "extended"] as const).some((act) => reliefMoves(act)(one)),
+    one.given.postponement !== undefined &&
+    !(["filing", "paidWithRequest", "extended"] as const).some((act) => reliefMoves(act)(one)),
   "relief that begins after the day named, within the weekend": ({ given, dates }) => {
-    const plain = statuteDates({ ...given, relief: undefined }).filing;
+    const plain = statuteDates({ ...given, postponement: undefined }).filing;
     return (
-      given.relief !== undefined &&
-      given.relief.begins > plain.named &&
-      given.relief.begins <= plain.last &&
+      given.postponement !== undefined &&
+      given.postponement.begins > plain.named &&
+      given.postponement.begins <= plain.last &&
       dates.filing.last > plain.last
     );
   },
   "relief that ends on the day to which a weekend moved": ({ given, dates }) => {
-    const plain = statuteDates({ ...given, relief: undefined }).filing;
+    const plain = statuteDates({ ...given, postponement: undefined }).filing;
     return (
       plain.named !== plain.last &&
-      given.relief?.until === plain.last &&
+      given.postponement?.until === plain.last &&
       dates.filing.named === plain.last
     );
   },
@@ -177,8 +177,8 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
   "an agreement that does not count, the return being late": ({ given, outcome, months }) =>
     !outcome.timely &&
     months.length > 0 &&
-    given.agreementFrom !== undefined &&
-    given.agreementFrom < (months.at(-1)?.ends ?? 0),
+    given.agreementBegins !== undefined &&
+    given.agreementBegins < (months.at(-1)?.ends ?? 0),
   "cause presumed": ({ outcome, given, dates }) =>
     outcome.presumed && unpaidAfter(dates.filing.last, given) > 0,
   "cause presumed at exactly 90%": ({ outcome, given, dates }) =>
@@ -234,9 +234,9 @@ export const PAID_AT_ONCE_CORNERS: Readonly<Record<string, Reaches>> = {
   "paid before filed": ({ given }) => given.payments.some(({ day }) => day < given.filed),
   "filed and paid on one day": ({ given }) => given.payments.some(({ day }) => day === given.filed),
   "paid on the last timely day": ({ given, dates }) =>
-    given.payments.some(({ day }) => day === dates.paying.last),
+    given.payments.some(({ day }) => day === dates.paidWithRequest.last),
   "paid a day late": ({ given, dates }) =>
-    given.payments.some(({ day }) => day === dates.paying.last + 1),
+    given.payments.some(({ day }) => day === dates.paidWithRequest.last + 1),
   "paid in full on time": ({ given }) => given.paidOnTimeCents === given.taxCents,
   overpaid: ({ given }) => given.paidOnTimeCents > given.taxCents,
 };

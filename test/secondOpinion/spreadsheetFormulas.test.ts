@@ -14,7 +14,7 @@ import {
   installmentDueDate,
   type InstallmentNumber,
 } from "../../src/calculation/dueDate/installmentDueDate";
-import { underpaymentInterest } from "../../src/calculation/interest/underpaymentInterest";
+import { underpaymentInterest } from "../../src/calculation/penalty/underpaymentInterest";
 import { calendarTaxYear } from "../../src/calculation/taxYear";
 import { rulebook } from "../../src/rules/rulebook";
 import { day, state, usd } from "../calculation/given";
@@ -54,7 +54,9 @@ const beforePostponement = ({ lastDay, moves }: DueDate): number =>
 const april15 = (year: number): string => `DATE(${String(year)},4,15)`;
 
 describe("due dates of 2010 to 2027 by WORKDAY and EDATE", () => {
-  const dates = YEARS.map((year) => clientDates(calendarTaxYear(year - 1), "abroad", {}, rulebook));
+  const dates = YEARS.map((year) =>
+    clientDates(calendarTaxYear(year - 1), "out of country", {}, rulebook)
+  );
 
   it("are the same in April, June and October", () => {
     const formulas = YEARS.flatMap((year) => [

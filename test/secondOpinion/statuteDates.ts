@@ -13,7 +13,7 @@ export interface ActDate {
   readonly last: number;
 }
 
-export type Who = "resident" | "abroad" | "nonresident";
+export type Who = "resident" | "out of country" | "nonresident";
 
 /** First day of a disaster period and the day to which it postpones. */
 export interface Relief {
@@ -27,7 +27,7 @@ export interface Whose {
   readonly yearEnd: number;
   readonly who: Who;
   readonly state: string;
-  readonly relief?: Relief | undefined;
+  readonly postponement?: Relief | undefined;
 }
 
 /** Why a day that the law names is no day for the act. */
@@ -89,9 +89,9 @@ function postponed(act: ActDate, isInNotice2021: boolean): ActDate {
 }
 
 /** Section 7508A(a): the days of the period are disregarded for an act whose last day lies in it, so that lateness counts from its end. */
-function relieved(act: ActDate, relief: Relief | undefined): ActDate {
-  if (!relief || act.last < relief.begins || act.last > relief.until) return act;
-  return { named: relief.until, last: relief.until };
+function relieved(act: ActDate, postponement: Relief | undefined): ActDate {
+  if (!postponement || act.last < postponement.begins || act.last > postponement.until) return act;
+  return { named: postponement.until, last: postponement.until };
 }
 
 /** The 15th of a month, counted from the month in which the tax year ends as zero. */
@@ -103,18 +103,18 @@ function fifteenth(yearEnd: number, months: number): number {
 
 function dueIn(
   months: number,
-  { yearEnd, state, relief }: Whose,
+  { yearEnd, state, postponement }: Whose,
   isInNotice2021: boolean
 ): ActDate {
   const named = fifteenth(yearEnd, months);
   const last = named + obstaclesFrom(named, state).length;
-  return relieved(postponed({ named, last }, isInNotice2021), relief);
+  return relieved(postponed({ named, last }, isInNotice2021), postponement);
 }
 
 /** Return, payment without interest, and return with the extension. */
 export interface StatuteDates {
   readonly filing: ActDate;
-  readonly paying: ActDate;
+  readonly paidWithRequest: ActDate;
   readonly extended: ActDate;
 }
 
@@ -123,14 +123,14 @@ export function statuteDates(whose: Whose): StatuteDates {
   const { who } = whose;
   return {
     filing: dueIn(who === "resident" ? 4 : 6, whose, true),
-    paying: dueIn(who === "nonresident" ? 6 : 4, whose, true),
+    paidWithRequest: dueIn(who === "nonresident" ? 6 : 4, whose, true),
     extended: dueIn(who === "nonresident" ? 12 : 10, whose, false),
   };
 }
 
 /** The four installments of a year: no state's holiday moves them (Rev. Rul. 2015-13). */
-export function installmentDates(yearEnd: number, relief?: Relief): readonly ActDate[] {
-  const whose: Whose = { yearEnd, who: "resident", state: "", relief };
+export function installmentDates(yearEnd: number, postponement?: Relief): readonly ActDate[] {
+  const whose: Whose = { yearEnd, who: "resident", state: "", postponement };
   return [-8, -6, -3, 1].map((months) => dueIn(months, whose, false));
 }
 

@@ -1,5 +1,5 @@
 /**
- * REQUIREDPAYMENT and ESTIMATECHARGE, called as a sheet calls them, against each day's open balance (estimateByDay.ts), written from
+ * REQUIREDPAYMENT and ESTPENALTY, called as a sheet calls them, against each day's open balance (estimateByDay.ts), written from
  * the words of sections 6654 and 6621(b)(2)(B) and rounded line by line as on Form 2210, no code in common with src.
  */
 import fc from "fast-check";
@@ -28,13 +28,15 @@ const late = ({ lines }: Year): readonly number[] => [
   ...new Set((lines ?? []).map(({ installment }) => installment)),
 ];
 const dues = ({ given }: Year): readonly ActDate[] =>
-  installmentDates(given.yearEnd, given.relief).slice(given.farmer ? 3 : 0);
+  installmentDates(given.yearEnd, given.postponement).slice(given.farmerOrFisherman ? 3 : 0);
 const paid = ({ given }: Year): number =>
   given.payments.reduce((sum, { cents }) => sum + cents, given.withheld);
 const isPostponed =
   (to: number): Reaches =>
   (one) =>
-    !one.given.relief && dues(one).some(({ last }) => last === to) && (one.lines?.length ?? 0) > 0;
+    !one.given.postponement &&
+    dues(one).some(({ last }) => last === to) &&
+    (one.lines?.length ?? 0) > 0;
 const endOf = ({ given }: Year): number => fifteenthOfFourthMonth(given.yearEnd);
 
 const corners = new Corners<Year>({
@@ -52,7 +54,7 @@ const corners = new Corners<Year>({
   ...Object.fromEntries(
     [1, 2, 3, 4].map((number): [string, Reaches] => [
       `installment ${String(number)} alone late`,
-      (one) => !one.given.farmer && late(one).length === 1 && late(one)[0] === number,
+      (one) => !one.given.farmerOrFisherman && late(one).length === 1 && late(one)[0] === number,
     ])
   ),
   "two or three installments late": (one) => [2, 3].includes(late(one).length),
@@ -71,21 +73,21 @@ const corners = new Corners<Year>({
     given.required > 0 && given.withheld >= given.required && lines?.length === 0,
   "a quarter that is no whole cent": ({ given, lines }) =>
     given.required % 4 !== 0 && (lines?.length ?? 0) > 0,
-  "a farmer, charged": ({ given, lines }) => given.farmer && (lines?.length ?? 0) > 0,
+  "a farmer, charged": ({ given, lines }) => given.farmerOrFisherman && (lines?.length ?? 0) > 0,
   "a farmer, nothing charged": ({ given, lines }) =>
-    given.farmer && given.required > 0 && lines?.length === 0,
+    given.farmerOrFisherman && given.required > 0 && lines?.length === 0,
   "the rest paid before April 15": (one) =>
     (one.lines?.length ?? 0) > 0 && (one.given.restOn ?? Infinity) < endOf(one),
   "the rest paid after April 15": (one) =>
     (one.lines?.length ?? 0) > 0 && (one.given.restOn ?? 0) > endOf(one),
   "paid on a day to which a weekend or holiday moved the installment": (one) =>
-    !one.given.relief &&
+    !one.given.postponement &&
     dues(one).some(
       ({ named, last }) =>
         last > named && one.given.payments.some(({ day, cents }) => day === last && cents > 0)
     ),
   "paid a day after it": (one) =>
-    !one.given.relief &&
+    !one.given.postponement &&
     dues(one).some(
       ({ named, last }) =>
         last > named && one.given.payments.some(({ day, cents }) => day === last + 1 && cents > 0)
@@ -93,12 +95,12 @@ const corners = new Corners<Year>({
   "the day more of 2018": isPostponed(dayNumber(2018, 4, 18)),
   "July 15, 2020": isPostponed(dayNumber(2020, 7, 15)),
   "disaster relief moves an installment": (one) =>
-    one.given.relief !== undefined &&
+    one.given.postponement !== undefined &&
     (one.lines?.length ?? 0) > 0 &&
-    dues(one).some(({ last }) => last === one.given.relief?.until),
+    dues(one).some(({ last }) => last === one.given.postponement?.until),
   "disaster relief beyond the end of the addition": (one) =>
-    (one.given.relief?.until ?? 0) >= endOf(one) &&
-    dues(one).some(({ last }) => last === one.given.relief?.until),
+    (one.given.postponement?.until ?? 0) >= endOf(one) &&
+    dues(one).some(({ last }) => last === one.given.postponement?.until),
   "lines by 365 and by 366": ({ lines }) =>
     new Set((lines ?? []).map(({ divisor }) => divisor)).size > 1,
   "lines at several rates": ({ lines }) =>
@@ -121,9 +123,11 @@ const corners = new Corners<Year>({
   "exactly $1,000 after withholding": ({ given, lines }) =>
     given.tax !== undefined && given.tax - given.withheld === 100_000 && (lines?.length ?? 0) > 0,
   "90% of this year's tax": ({ harbors, given }) =>
-    !harbors.farmer && given.required > 0 && given.required === Math.round(harbors.tax * 0.9),
+    !harbors.farmerOrFisherman &&
+    given.required > 0 &&
+    given.required === Math.round(harbors.tax * 0.9),
   "100% of last year's tax": ({ harbors, given }) =>
-    !harbors.farmer && given.required > 0 && given.required === harbors.priorTax,
+    !harbors.farmerOrFisherman && given.required > 0 && given.required === harbors.priorYearTax,
   "110% of last year's tax": ({ harbors, given }) =>
     priorShare(harbors) === 110 &&
     given.required > 0 &&
@@ -136,26 +140,33 @@ const corners = new Corners<Year>({
     given.required < Math.round(harbors.tax * 0.9),
   "income exactly at the threshold": ({ harbors }) =>
     harbors.priorIncome === (harbors.status === "separate" ? 7_500_000 : 15_000_000),
-  "no return last year": ({ harbors }) => harbors.priorTax === undefined,
-  "no tax last year": ({ harbors }) => harbors.priorTax === 0,
+  "no return last year": ({ harbors }) => harbors.priorYearTax === undefined,
+  "no tax last year": ({ harbors }) => harbors.priorYearTax === 0,
   "two thirds of a farmer's tax": ({ harbors, given }) =>
-    harbors.farmer && given.required > 0 && given.required < (harbors.priorTax ?? Infinity),
+    harbors.farmerOrFisherman &&
+    given.required > 0 &&
+    given.required < (harbors.priorYearTax ?? Infinity),
 });
 
 const optional = <Value>(value: Value | undefined, typed: (value: Value) => Typed): Typed =>
   value === undefined ? undefined : typed(value);
 
 function requiredCall({ harbors, given }: DrawnEstimates): Call {
-  const { status, tax, priorTax, priorIncome, farmer } = harbors;
-  const amounts = [dollars(tax), optional(priorTax, dollars), dollars(priorIncome)];
+  const { status, tax, priorYearTax, priorIncome, farmerOrFisherman } = harbors;
+  const amounts = [dollars(tax), optional(priorYearTax, dollars), dollars(priorIncome)];
   return {
     name: "REQUIREDPAYMENT",
-    values: [yearArgument(given.yearEnd), status, ...amounts, farmer ? "yes" : undefined],
+    values: [
+      yearArgument(given.yearEnd),
+      status,
+      ...amounts,
+      farmerOrFisherman ? "yes" : undefined,
+    ],
   };
 }
 
 function chargeCall({ given }: DrawnEstimates): Call {
-  const { payments, restOn, assumed, tax, relief } = given;
+  const { payments, restOn, assumed, tax, postponement } = given;
   const rows = payments.map(({ day, cents }) => [{ day }, dollars(cents)]);
   const values = [
     ...[yearArgument(given.yearEnd), dollars(given.required), dollars(given.withheld)],
@@ -163,11 +174,11 @@ function chargeCall({ given }: DrawnEstimates): Call {
     optional(restOn, (day) => ({ day })),
     typeof assumed === "number" ? assumed / 10_000 : assumed,
     optional(tax, dollars),
-    given.farmer ? "yes" : undefined,
-    optional(relief?.begins, (day) => ({ day })),
-    optional(relief?.until, (day) => ({ day })),
+    given.farmerOrFisherman ? "yes" : undefined,
+    optional(postponement?.begins, (day) => ({ day })),
+    optional(postponement?.until, (day) => ({ day })),
   ];
-  return { name: "ESTIMATECHARGE", values };
+  return { name: "ESTPENALTY", values };
 }
 
 function expectSame(call: Call, opinion: unknown): void {
@@ -178,7 +189,7 @@ function expectSame(call: Call, opinion: unknown): void {
     );
 }
 
-describe("ESTIMATECHARGE and REQUIREDPAYMENT against the words of the statute", () => {
+describe("ESTPENALTY and REQUIREDPAYMENT against the words of the statute", () => {
   it(`are the same to the cent for ${String(CASES)} random years`, () => {
     fc.assert(
       fc.property(yearsOfEstimates, (drawn) => {
@@ -190,7 +201,7 @@ describe("ESTIMATECHARGE and REQUIREDPAYMENT against the words of the statute", 
       }),
       { numRuns: CASES, seed: 6654 }
     );
-    tell(`ESTIMATECHARGE: ${String(CASES)} years the same to the cent; cases at each corner:`);
+    tell(`ESTPENALTY: ${String(CASES)} years the same to the cent; cases at each corner:`);
     corners.lines().forEach(tell);
     expect(isLongRun ? corners.missed() : []).toEqual([]);
   });

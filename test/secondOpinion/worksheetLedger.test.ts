@@ -24,14 +24,14 @@ interface Kept extends Worked {
 
 const last = ({ rows }: Kept): AccountRow | undefined => rows?.at(-1);
 const late = ({ given, dates }: Kept): Drawn["payments"] =>
-  given.payments.filter(({ day }) => day > dates.paying.last);
+  given.payments.filter(({ day }) => day > dates.paidWithRequest.last);
 const daysOf = (payments: Drawn["payments"]): number =>
   new Set(payments.map(({ day }) => day)).size;
 
 const corners = new Corners<Kept>({
   ...RETURN_CORNERS,
   "several payments before the tax is due": ({ given, dates }) =>
-    given.payments.filter(({ day }) => day < dates.paying.last).length > 1,
+    given.payments.filter(({ day }) => day < dates.paidWithRequest.last).length > 1,
   "part payments on two late days": (one) => daysOf(late(one)) === 2,
   "part payments on three late days and more": (one) => daysOf(late(one)) > 2,
   "two payments on one day": ({ given }) => daysOf(given.payments) < given.payments.length,

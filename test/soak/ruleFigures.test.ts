@@ -11,7 +11,12 @@ describe("the figures of a rules file", () => {
       knownThrough: "2026-12-31",
       values: [
         { from: "2024-02-28", rate: "0.005", least: "525", most: "9", month: 12, isKept: true },
-        { dueDay: "12-31", postponedTo: "2024-02-28", share: "0.99", acts: ["return", "payment"] },
+        {
+          dueDay: "12-31",
+          postponementEnds: "2024-02-28",
+          share: "0.99",
+          acts: ["return", "payment"],
+        },
         { acts: ["payment"], name: "Arbor Day" },
       ],
     };

@@ -10,7 +10,7 @@ export default defineConfig({
     include: [
       "test/secondOpinion/**/*.test.ts",
       "test/functions/fuzz.test.ts",
-      "test/tryout/hostile*.test.ts",
+      "test/demo/hostile*.test.ts",
       "test/supply/freshBuild.test.ts",
     ],
     env: { RUN_LENGTH: "long" },

@@ -1,9 +1,9 @@
-import { compareDays, earlierDay, type CalendarDate } from "../../calendar/calendarDate";
+import { compareDates, earlierDate, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import { NotHeldError } from "../../rules/notHeldError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
-import type { LatePayment } from "../interest/underpaymentInterest";
+import type { LatePayment } from "../penalty/underpaymentInterest";
 import { charges, type ChargesInput } from "../penalty/charges";
 
 /** What happened on a day of the account. */
@@ -65,7 +65,7 @@ function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[
     { day: filedOn, event: "return filed", amount: undefined, source: filingDue.source },
   ];
   // those of a day stay as they stand above, the payment before what is due
-  return all.sort((one, other) => compareDays(one.day, other.day));
+  return all.sort((one, other) => compareDates(one.day, other.day));
 }
 
 /**
@@ -95,7 +95,7 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
       {
         ...input,
         paidOnTime: ZERO,
-        filedOn: earlierDay(filedOn, day),
+        filedOn: earlierDate(filedOn, day),
         outcome,
         through: day,
       },

@@ -1,4 +1,4 @@
-import type { Filer } from "../filer";
+import type { FilerType } from "../filerType";
 import type { TaxYear } from "../taxYear";
 import type { Circumstances, DueDate } from "./dueDate";
 import { extendedDueDate } from "./extendedDueDate";
@@ -19,7 +19,7 @@ export interface ClientDates {
  * The dates that govern a client's return.
  *
  * @param taxYear - Calendar or fiscal tax year.
- * @param filer - Who files.
+ * @param filerType - Who files.
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns Regular, payment and extended due dates.
@@ -27,13 +27,13 @@ export interface ClientDates {
  */
 export function clientDates(
   taxYear: TaxYear,
-  filer: Filer,
+  filerType: FilerType,
   circumstances: Circumstances,
   rules: ReturnDateRules
 ): ClientDates {
   return {
-    regular: returnDueDate(taxYear, filer, circumstances, rules),
-    payment: paymentDueDate(taxYear, filer, circumstances, rules),
-    extended: extendedDueDate(taxYear, filer, circumstances, rules),
+    regular: returnDueDate(taxYear, filerType, circumstances, rules),
+    payment: paymentDueDate(taxYear, filerType, circumstances, rules),
+    extended: extendedDueDate(taxYear, filerType, circumstances, rules),
   };
 }

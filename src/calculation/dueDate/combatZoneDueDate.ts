@@ -1,4 +1,4 @@
-import { addDays, daysBetween, laterDay, type CalendarDate } from "../../calendar/calendarDate";
+import { addDays, daysBetween, laterDate, type CalendarDate } from "../../calendar/calendarDate";
 import { InputError } from "../../inputError";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
@@ -40,9 +40,9 @@ export function combatZoneDueDate(
     );
   }
   const dayBeforeSeason = taxYear.lastDay;
-  const lastDayAtHome = laterDay(addDays(entered, -1), dayBeforeSeason);
+  const lastDayAtHome = laterDate(addDays(entered, -1), dayBeforeSeason);
   const daysLeft = Math.max(0, daysBetween(lastDayAtHome, seasonEnds));
   const { daysAfterLeaving } = entryOn(rules.combatZone, left).figures;
   const afterService = addDays(left, daysAfterLeaving.toNumber() + daysLeft);
-  return laterDay(afterService, lastDay);
+  return laterDate(afterService, lastDay);
 }

@@ -4,7 +4,7 @@ import { requireReach } from "../../rules/listTable";
 import type { Act, Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { State } from "../state";
-import { postponedByRelief, type DisasterRelief } from "./disasterRelief";
+import { postponedDate, type DisasterPostponement } from "./disasterPostponement";
 
 /** One step by which the last day for an act moved, and why. */
 export interface DateMove {
@@ -30,7 +30,7 @@ export interface DueDate {
 /** What besides the tax year and the filer moves a client's dates. */
 export interface Circumstances {
   readonly state?: State | undefined;
-  readonly relief?: DisasterRelief | undefined;
+  readonly postponement?: DisasterPostponement | undefined;
 }
 
 /** The rules that move a date. */
@@ -77,16 +77,23 @@ export function dueDate(
   }
 
   for (const postponement of nationwidePostponements.rows) {
-    const { dueFrom, dueThrough, postponedTo, acts, periodDisregarded, source: law } = postponement;
+    const {
+      dueFrom,
+      dueThrough,
+      postponementEnds,
+      acts,
+      periodDisregarded,
+      source: law,
+    } = postponement;
     if (!acts.includes(act) || lastDay < dueFrom || lastDay > dueThrough) continue;
-    move(postponedTo, "postponed for everyone", law);
-    if (periodDisregarded) countedFrom = postponedTo;
+    move(postponementEnds, "postponed for everyone", law);
+    if (periodDisregarded) countedFrom = postponementEnds;
   }
 
-  const { relief } = circumstances;
-  const relieved = relief ? postponedByRelief(lastDay, relief) : lastDay;
+  const { postponement } = circumstances;
+  const relieved = postponement ? postponedDate(lastDay, postponement) : lastDay;
   if (relieved !== lastDay) move(relieved, "disaster relief", nationwidePostponements.source);
   // a period that ends on the workday after a weekend moves nothing, and yet its days do not count
-  if (relieved === relief?.postponedTo) countedFrom = relieved;
+  if (relieved === postponement?.postponementEnds) countedFrom = relieved;
   return { act, statutory, countedFrom, lastDay, moves, source };
 }

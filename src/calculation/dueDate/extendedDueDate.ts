@@ -1,6 +1,6 @@
 import { addMonths } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
-import type { Filer } from "../filer";
+import type { FilerType } from "../filerType";
 import type { TaxYear } from "../taxYear";
 import { dueDate, type Circumstances, type DueDate } from "./dueDate";
 import { paymentDueDate } from "./paymentDueDate";
@@ -14,7 +14,7 @@ import type { ReturnDateRules } from "./returnDueDate";
  * the words of 26 CFR 1.6081-4(a); the 2008 edition of Pub. 513 says October 15, so treat the December day with care.
  *
  * @param taxYear - Calendar or fiscal tax year.
- * @param filer - Who files.
+ * @param filerType - Who files.
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns The due date with its moves.
@@ -26,11 +26,11 @@ import type { ReturnDateRules } from "./returnDueDate";
  */
 export function extendedDueDate(
   taxYear: TaxYear,
-  filer: Filer,
+  filerType: FilerType,
   circumstances: Circumstances,
   rules: ReturnDateRules
 ): DueDate {
-  const { statutory: regular } = paymentDueDate(taxYear, filer, circumstances, rules);
+  const { statutory: regular } = paymentDueDate(taxYear, filerType, circumstances, rules);
   const extension = entryOn(rules.extensionOfTime, taxYear.lastDay);
   const statutory = addMonths(regular, extension.figures.months.toNumber());
   return dueDate("extended return", statutory, extension.source, circumstances, rules);

@@ -2,7 +2,7 @@ import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { TaxYear } from "../taxYear";
 import { dayAfterTaxYear } from "./dayAfterTaxYear";
-import type { DisasterRelief } from "./disasterRelief";
+import type { DisasterPostponement } from "./disasterPostponement";
 import { dueDate, type DueDate, type MovingRules } from "./dueDate";
 
 /** The four installments of estimated tax. */
@@ -17,7 +17,7 @@ const MONTHS_OF_THE_YEAR = 12;
  *
  * @param taxYear - The year whose tax is estimated, calendar or fiscal.
  * @param number - First to fourth.
- * @param relief - Disaster relief for the client's address, if any.
+ * @param postponement - Disaster relief for the client's address, if any.
  * @param rules - Installment dates, holidays, postponements.
  * @returns The due date with its moves.
  * @throws NotPublishedError for a tax year whose dates are not held.
@@ -29,7 +29,7 @@ const MONTHS_OF_THE_YEAR = 12;
 export function installmentDueDate(
   taxYear: TaxYear,
   number: InstallmentNumber,
-  relief: DisasterRelief | undefined,
+  postponement: DisasterPostponement | undefined,
   rules: MovingRules & Pick<Rulebook, "installments">
 ): DueDate {
   const { figures, source } = entryOn(rules.installments, taxYear.lastDay);
@@ -44,5 +44,5 @@ export function installmentDueDate(
     monthOfYear - MONTHS_OF_THE_YEAR,
     figures.dayOfMonth.toNumber()
   );
-  return dueDate("installment", statutory, source, { relief }, rules);
+  return dueDate("installment", statutory, source, { postponement }, rules);
 }

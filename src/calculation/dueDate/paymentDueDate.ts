@@ -1,5 +1,5 @@
 import { entryOn } from "../../rules/datedTable";
-import type { Filer } from "../filer";
+import type { FilerType } from "../filerType";
 import type { TaxYear } from "../taxYear";
 import { dayAfterTaxYear } from "./dayAfterTaxYear";
 import { dueDate, type Circumstances, type DueDate } from "./dueDate";
@@ -12,7 +12,7 @@ import type { ReturnDateRules } from "./returnDueDate";
  * without wages pays with the return in the sixth month.
  *
  * @param taxYear - Calendar or fiscal tax year.
- * @param filer - Who files.
+ * @param filerType - Who files.
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns The due date with its moves; interest on a payment missed counts from its `countedFrom`.
@@ -24,12 +24,12 @@ import type { ReturnDateRules } from "./returnDueDate";
  */
 export function paymentDueDate(
   taxYear: TaxYear,
-  filer: Filer,
+  filerType: FilerType,
   circumstances: Circumstances,
   rules: ReturnDateRules
 ): DueDate {
   const { figures, source } = entryOn(rules.returnDueDate, taxYear.lastDay);
-  const month = filer === "nonresident" ? figures.nonresidentMonth : figures.regularMonth;
+  const month = filerType === "nonresident" ? figures.nonresidentMonth : figures.regularMonth;
   const statutory = dayAfterTaxYear(taxYear, month.toNumber(), figures.dayOfMonth.toNumber());
   return dueDate("payment", statutory, source, circumstances, rules);
 }

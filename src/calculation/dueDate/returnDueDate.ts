@@ -1,6 +1,6 @@
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
-import type { Filer } from "../filer";
+import type { FilerType } from "../filerType";
 import type { TaxYear } from "../taxYear";
 import { dayAfterTaxYear } from "./dayAfterTaxYear";
 import { dueDate, type Circumstances, type DueDate, type MovingRules } from "./dueDate";
@@ -16,7 +16,7 @@ export type ReturnDateRules = MovingRules & Pick<Rulebook, "returnDueDate" | "ex
  * pay is longer without asking, and for a nonresident without wages subject to withholding.
  *
  * @param taxYear - Calendar or fiscal tax year.
- * @param filer - Who files.
+ * @param filerType - Who files.
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns The due date with its moves.
@@ -28,19 +28,19 @@ export type ReturnDateRules = MovingRules & Pick<Rulebook, "returnDueDate" | "ex
  */
 export function returnDueDate(
   taxYear: TaxYear,
-  filer: Filer,
+  filerType: FilerType,
   circumstances: Circumstances,
   rules: ReturnDateRules
 ): DueDate {
   const { figures, source } = entryOn(rules.returnDueDate, taxYear.lastDay);
   const months = {
     resident: figures.regularMonth,
-    abroad: figures.abroadMonth,
+    "out of country": figures.outOfCountryMonth,
     nonresident: figures.nonresidentMonth,
-  } satisfies Record<Filer, unknown>;
+  } satisfies Record<FilerType, unknown>;
   const statutory = dayAfterTaxYear(
     taxYear,
-    months[filer].toNumber(),
+    months[filerType].toNumber(),
     figures.dayOfMonth.toNumber()
   );
   return dueDate("return", statutory, source, circumstances, rules);

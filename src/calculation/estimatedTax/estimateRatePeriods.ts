@@ -2,16 +2,16 @@ import {
   addDays,
   daysBetween,
   daysInYear,
-  earlierDay,
-  laterDay,
+  earlierDate,
+  laterDate,
   yearOf,
   type CalendarDate,
 } from "../../calendar/calendarDate";
 import type { Source } from "../../rules/source";
 import { dayAfterTaxYear } from "../dueDate/dayAfterTaxYear";
-import type { RatePeriod } from "../interest/publishedPeriods";
-import { ratePeriods } from "../interest/ratePeriods";
-import { underpaymentRate, type InterestRates } from "../interest/underpaymentRate";
+import type { RatePeriod } from "../penalty/publishedPeriods";
+import { ratePeriods } from "../penalty/ratePeriods";
+import { underpaymentRate, type InterestRates } from "../penalty/underpaymentRate";
 import type { TaxYear } from "../taxYear";
 
 /** Days in a row that bear the same rate by the same divisor, whatever quarters they lie in. */
@@ -41,8 +41,8 @@ export function estimateRatePeriods(
   rates: InterestRates
 ): readonly EstimateRatePeriod[] {
   const lastOfThirdMonth = addDays(dayAfterTaxYear(taxYear, 4, 1), -1);
-  const published = ratePeriods(from, earlierDay(lastOfThirdMonth, end), rates);
-  const carriedFrom = laterDay(from, lastOfThirdMonth);
+  const published = ratePeriods(from, earlierDate(lastOfThirdMonth, end), rates);
+  const carriedFrom = laterDate(from, lastOfThirdMonth);
   const carriedOn: readonly RatePeriod[] =
     carriedFrom < end
       ? [

@@ -8,7 +8,7 @@ export interface FirstInstallmentInput extends RequiredAnnualPaymentInput {
   /** Dollars expected to be withheld in the year. */
   readonly withholding: Decimal;
   /** Dollars of last year's overpayment applied to the year. */
-  readonly credited: Decimal;
+  readonly overpaymentApplied: Decimal;
 }
 
 const INSTALLMENTS = 4;
@@ -33,10 +33,10 @@ export function firstInstallment(
   input: FirstInstallmentInput,
   rules: Pick<Rulebook, "requiredAnnualPayment">
 ): Decimal {
-  const { taxYear, currentTax, farmer, withholding, credited } = input;
+  const { taxYear, currentYearTax, farmerOrFisherman, withholding, overpaymentApplied } = input;
   const { leastTaxDue } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay).figures;
-  if (farmer || currentTax.minus(withholding).lessThan(leastTaxDue)) return ZERO;
+  if (farmerOrFisherman || currentYearTax.minus(withholding).lessThan(leastTaxDue)) return ZERO;
   const required = requiredAnnualPayment(input, rules);
   const quarter = atLeastZero(required.minus(withholding)).div(INSTALLMENTS);
-  return upToCents(atLeastZero(quarter.minus(credited)));
+  return upToCents(atLeastZero(quarter.minus(overpaymentApplied)));
 }

@@ -1,7 +1,7 @@
-import { compareDays, type CalendarDate } from "../../calendar/calendarDate";
+import { compareDates, type CalendarDate } from "../../calendar/calendarDate";
 import { Decimal, ZERO } from "../../money/dollars";
 import type { DueDate } from "../dueDate/dueDate";
-import type { LatePayment } from "../interest/underpaymentInterest";
+import type { LatePayment } from "../penalty/underpaymentInterest";
 
 /** A part of an installment, and the day it was paid; `undefined` while it is open. */
 export interface InstallmentPart {
@@ -32,7 +32,7 @@ export function installmentPayments(
     day: countedFrom,
     amount: withholding.div(dues.length),
   }));
-  const credits = [...withheld, ...payments].sort((one, other) => compareDays(one.day, other.day));
+  const credits = [...withheld, ...payments].sort((one, other) => compareDates(one.day, other.day));
   const open = dues.map(() => installment);
   const parts: InstallmentPart[] = [];
   for (const credit of credits) {

@@ -11,13 +11,13 @@ export interface RequiredAnnualPaymentInput {
   /** Status in that year: a separate filer's threshold is half. */
   readonly status: FilingStatus;
   /** Dollars of that year's tax, expected or known. */
-  readonly currentTax: Decimal;
+  readonly currentYearTax: Decimal;
   /** Dollars of tax on last year's return; `undefined` where none was filed or the year had fewer than twelve months. */
-  readonly priorTax: Decimal | undefined;
+  readonly priorYearTax: Decimal | undefined;
   /** Dollars of last year's adjusted gross income. */
   readonly priorAdjustedGrossIncome: Decimal;
   /** Two thirds of gross income, this year or last, from farming or fishing. */
-  readonly farmer: boolean;
+  readonly farmerOrFisherman: boolean;
 }
 
 /**
@@ -39,15 +39,24 @@ export function requiredAnnualPayment(
   input: RequiredAnnualPaymentInput,
   rules: Pick<Rulebook, "requiredAnnualPayment">
 ): Decimal {
-  const { taxYear, status, currentTax, priorTax, priorAdjustedGrossIncome, farmer } = input;
+  const {
+    taxYear,
+    status,
+    currentYearTax,
+    priorYearTax,
+    priorAdjustedGrossIncome,
+    farmerOrFisherman,
+  } = input;
   const { figures } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay);
-  const ofThisYear = farmer
-    ? currentTax.times(figures.farmerShareNumerator).div(figures.farmerShareDenominator)
-    : currentTax.times(figures.currentYearShare);
-  if (priorTax === undefined) return ofThisYear;
+  const ofThisYear = farmerOrFisherman
+    ? currentYearTax.times(figures.farmerShareNumerator).div(figures.farmerShareDenominator)
+    : currentYearTax.times(figures.currentYearShare);
+  if (priorYearTax === undefined) return ofThisYear;
   const threshold =
     status === "separate" ? figures.higherIncomeAboveSeparate : figures.higherIncomeAbove;
-  const higher = !farmer && priorAdjustedGrossIncome.greaterThan(threshold);
-  const ofLastYear = priorTax.times(higher ? figures.higherPriorYearShare : figures.priorYearShare);
+  const higher = !farmerOrFisherman && priorAdjustedGrossIncome.greaterThan(threshold);
+  const ofLastYear = priorYearTax.times(
+    higher ? figures.higherPriorYearShare : figures.priorYearShare
+  );
   return Decimal.min(ofThisYear, ofLastYear);
 }

@@ -13,9 +13,9 @@ export interface MinimumTaxInput {
   /** Dollars of regular taxable income, not held to zero. */
   readonly taxableIncome: Decimal;
   /** Dollars added back: the standard deduction or state and local taxes, incentive stock options and the like. */
-  readonly addedBack: Decimal;
+  readonly amtAdjustments: Decimal;
   /** Dollars of net long-term gain and qualified dividends. */
-  readonly preferential: Decimal;
+  readonly preferentialIncome: Decimal;
 }
 
 type MinimumTaxRules = Pick<
@@ -36,7 +36,7 @@ type MinimumTaxRules = Pick<
  * @see 26 U.S.C. 55, 56(b)(1); Form 6251
  */
 export function alternativeMinimumTax(input: MinimumTaxInput, rules: MinimumTaxRules): Decimal {
-  const { taxYear, status, taxableIncome, addedBack, preferential } = input;
+  const { taxYear, status, taxableIncome, amtAdjustments, preferentialIncome } = input;
   const begins = taxYear.firstDay;
   const { figures } = entryOn(rules.alternativeMinimumTax, begins);
   const group = {
@@ -46,7 +46,7 @@ export function alternativeMinimumTax(input: MinimumTaxInput, rules: MinimumTaxR
     survivor: "Joint",
     separate: "Separate",
   } as const satisfies Record<FilingStatus, string>;
-  const minimumIncome = taxableIncome.plus(addedBack);
+  const minimumIncome = taxableIncome.plus(amtAdjustments);
   const whole = figures[`exemption${group[status]}`];
   const above = atLeastZero(minimumIncome.minus(figures[`phaseout${group[status]}`]));
   const lost = above.times(figures.phaseoutRate);
@@ -59,11 +59,11 @@ export function alternativeMinimumTax(input: MinimumTaxInput, rules: MinimumTaxR
       .times(figures.lowerRate)
       .plus(atLeastZero(amount.minus(edge)).times(figures.higherRate));
 
-  const gain = Decimal.min(base, preferential);
+  const gain = Decimal.min(base, preferentialIncome);
   const income = atLeastZero(taxableIncome);
-  const ordinary = atLeastZero(income.minus(preferential));
+  const ordinary = atLeastZero(income.minus(preferentialIncome));
   const onGain = gainTax(status, ordinary, gain, entryOn(rules.capitalGainRates, begins).figures);
   const tentative = Decimal.min(flat(base.minus(gain)).plus(onGain), flat(base));
-  const regular = incomeTax(taxYear, status, income, preferential, rules);
+  const regular = incomeTax(taxYear, status, income, preferentialIncome, rules);
   return atLeastZero(tentative.minus(regular));
 }

@@ -13,7 +13,7 @@ export interface BusinessIncomeInput {
   /** Dollars of taxable income before this deduction. */
   readonly taxableIncome: Decimal;
   /** Dollars of net capital gain and qualified dividends in it. */
-  readonly preferential: Decimal;
+  readonly preferentialIncome: Decimal;
   /** Dollars of wages that the business paid. */
   readonly wages: Decimal;
   /** Dollars of its depreciable property, unadjusted. */
@@ -42,7 +42,7 @@ export function businessIncomeDeduction(
   input: BusinessIncomeInput,
   rules: Pick<Rulebook, "businessIncomeDeduction">
 ): Decimal {
-  const { taxYear, status, taxableIncome, preferential, specifiedService } = input;
+  const { taxYear, status, taxableIncome, preferentialIncome, specifiedService } = input;
   const { figures } = entryOn(rules.businessIncomeDeduction, taxYear.firstDay);
   const threshold = {
     joint: figures.thresholdJoint,
@@ -64,7 +64,7 @@ export function businessIncomeDeduction(
     wages.times(QUARTER_OF_WAGES).plus(property.times(SHARE_OF_PROPERTY))
   );
   const ofBusiness = full.minus(atLeastZero(full.minus(limit)).times(phasedIn));
-  const ofIncome = atLeastZero(taxableIncome.minus(preferential)).times(figures.rate);
+  const ofIncome = atLeastZero(taxableIncome.minus(preferentialIncome)).times(figures.rate);
   const deduction = Decimal.min(ofBusiness, ofIncome);
   const active = income.greaterThanOrEqualTo(figures.minimumFrom);
   return active && figures.minimum.greaterThan(0)

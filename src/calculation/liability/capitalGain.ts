@@ -9,7 +9,7 @@ export interface CapitalGain {
   /** Dollars in gross income: the net, a loss only up to its limit. */
   readonly inIncome: Decimal;
   /** Dollars that bear the preferential rates: net long-term gain beyond a net short-term loss. */
-  readonly preferential: Decimal;
+  readonly preferentialIncome: Decimal;
 }
 
 /**
@@ -36,6 +36,6 @@ export function capitalGain(
   const net = longTerm.plus(shortTerm);
   return {
     inIncome: Decimal.max(net, most.negated()),
-    preferential: atLeastZero(Decimal.min(longTerm, net)),
+    preferentialIncome: atLeastZero(Decimal.min(longTerm, net)),
   };
 }

@@ -16,7 +16,7 @@ export interface GrossIncome {
   readonly adjustedGrossIncome: Decimal;
   readonly selfEmploymentTax: Decimal;
   readonly netEarnings: Decimal;
-  readonly preferential: Decimal;
+  readonly preferentialIncome: Decimal;
   readonly netInvestmentIncome: Decimal;
 }
 
@@ -120,7 +120,7 @@ export function grossIncome(
     adjustedGrossIncome,
     selfEmploymentTax: employment,
     netEarnings: netEarnings(taxYear, profit, rules),
-    preferential: gain.preferential.plus(item(items, "qualifiedDividends")),
+    preferentialIncome: gain.preferentialIncome.plus(item(items, "qualifiedDividends")),
     netInvestmentIncome: atLeastZero(
       item(items, "interest")
         .plus(item(items, "ordinaryDividends"))

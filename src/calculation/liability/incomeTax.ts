@@ -15,7 +15,7 @@ import { ordinaryTax } from "./ordinaryTax";
  * @param taxYear - The year of the return.
  * @param status - Filing status.
  * @param taxableIncome - Dollars, preferential income included.
- * @param preferential - Dollars of net long-term gain and qualified dividends.
+ * @param preferentialIncome - Dollars of net long-term gain and qualified dividends.
  * @param rules - Rates and edges.
  * @returns Dollars, rounded as far as the Tax Table rounds.
  * @throws NotPublishedError for a year whose rates are not held.
@@ -28,13 +28,13 @@ export function incomeTax(
   taxYear: TaxYear,
   status: FilingStatus,
   taxableIncome: Decimal,
-  preferential: Decimal,
+  preferentialIncome: Decimal,
   rules: Pick<Rulebook, "incomeTaxRates" | "capitalGainRates">
 ): Decimal {
   const all = ordinaryTax(taxYear, status, taxableIncome, rules);
-  if (!preferential.greaterThan(0)) return all;
-  const ordinary = atLeastZero(taxableIncome.minus(preferential));
-  const gain = Decimal.min(taxableIncome, preferential);
+  if (!preferentialIncome.greaterThan(0)) return all;
+  const ordinary = atLeastZero(taxableIncome.minus(preferentialIncome));
+  const gain = Decimal.min(taxableIncome, preferentialIncome);
   const { figures } = entryOn(rules.capitalGainRates, taxYear.firstDay);
   const onGain = gainTax(status, ordinary, gain, figures);
   return Decimal.min(ordinaryTax(taxYear, status, ordinary, rules).plus(onGain), all);

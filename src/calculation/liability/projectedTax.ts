@@ -13,9 +13,9 @@ export interface ProjectedTaxInput {
   readonly taxYear: TaxYear;
   readonly status: FilingStatus;
   /** Dollars of total tax on last year's return. */
-  readonly priorTax: Decimal;
+  readonly priorYearTax: Decimal;
   /** Dollars of taxable income on last year's return. */
-  readonly priorTaxableIncome: Decimal;
+  readonly priorYearTaxableIncome: Decimal;
   /** Dollars of ordinary income more than last year: wages, interest, pensions. */
   readonly ordinary: Decimal;
   /** Dollars of business profit more than last year, above wages in neither year. */
@@ -51,7 +51,7 @@ export function projectedTax(
     | "childTaxCredit"
   >
 ): Decimal {
-  const { taxYear, status, priorTaxableIncome, businessProfit, gain } = input;
+  const { taxYear, status, priorYearTaxableIncome, businessProfit, gain } = input;
   const before = yearBefore(taxYear);
   const column = rateColumn(status);
   const standard = (year: TaxYear): Decimal =>
@@ -59,9 +59,9 @@ export function projectedTax(
   const employment = businessProfit.isNegative()
     ? selfEmploymentTax(taxYear, businessProfit.negated(), ZERO, rules).negated()
     : selfEmploymentTax(taxYear, businessProfit, ZERO, rules);
-  const preferential = atLeastZero(gain);
+  const preferentialIncome = atLeastZero(gain);
   const income = atLeastZero(
-    priorTaxableIncome
+    priorYearTaxableIncome
       .plus(input.ordinary)
       .plus(businessProfit)
       .minus(employment.div(2))
@@ -69,10 +69,10 @@ export function projectedTax(
       .minus(input.deductions)
       .minus(standard(taxYear).minus(standard(before)))
   );
-  const now = incomeTax(taxYear, status, income, preferential, rules);
-  const then = incomeTax(before, status, priorTaxableIncome, ZERO, rules);
+  const now = incomeTax(taxYear, status, income, preferentialIncome, rules);
+  const then = incomeTax(before, status, priorYearTaxableIncome, ZERO, rules);
   const { child } = entryOn(rules.childTaxCredit, taxYear.firstDay).figures;
-  const projected = input.priorTax
+  const projected = input.priorYearTax
     .plus(now)
     .minus(then)
     .plus(employment)

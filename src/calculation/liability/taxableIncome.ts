@@ -20,7 +20,7 @@ export interface TaxableIncome {
   readonly taxableIncome: Decimal;
   /** The same before it is held to zero, as the minimum tax counts it. */
   readonly beforeZero: Decimal;
-  readonly addedBack: Decimal;
+  readonly amtAdjustments: Decimal;
 }
 
 type TaxableIncomeRules = Pick<
@@ -58,7 +58,7 @@ export function taxableIncome(
   rules: TaxableIncomeRules
 ): TaxableIncome {
   const begins = taxYear.firstDay;
-  const { adjustedGrossIncome: income, preferential } = gross;
+  const { adjustedGrossIncome: income, preferentialIncome } = gross;
   const aged = item(items, "aged").toNumber();
   const additions = aged + item(items, "blind").toNumber();
   const standard = standardDeduction(taxYear, status, additions, items.earnedIfDependent, rules);
@@ -77,7 +77,7 @@ export function taxableIncome(
   const business = (before: Decimal): Decimal =>
     businessIncomeDeduction(
       {
-        ...{ taxYear, status, qualifiedIncome, preferential },
+        ...{ taxYear, status, qualifiedIncome, preferentialIncome },
         taxableIncome: atLeastZero(before),
         wages: item(items, "businessWages"),
         property: item(items, "businessProperty"),
@@ -122,7 +122,7 @@ export function taxableIncome(
     lines: [...lines, { what: "Taxable income", amount: result, source: undefined }],
     taxableIncome: result,
     beforeZero: left,
-    addedBack: toWholeDollars(itemizes ? stateTaxes : standard)
+    amtAdjustments: toWholeDollars(itemizes ? stateTaxes : standard)
       .plus(toWholeDollars(senior))
       .plus(toWholeDollars(item(items, "minimumTaxItems"))),
   };

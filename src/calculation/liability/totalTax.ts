@@ -57,16 +57,18 @@ export function totalTax(
   const rateSource = entryOn(rules.incomeTaxRates, begins).source;
   const gross = grossIncome(taxYear, status, items, rules);
   const taxable = taxableIncome(taxYear, status, items, gross, rules);
-  const { adjustedGrossIncome, preferential } = gross;
+  const { adjustedGrossIncome, preferentialIncome } = gross;
   const whole = (amount: Decimal): Decimal => toWholeDollars(amount);
 
-  const regular = whole(incomeTax(taxYear, status, taxable.taxableIncome, preferential, rules));
+  const regular = whole(
+    incomeTax(taxYear, status, taxable.taxableIncome, preferentialIncome, rules)
+  );
   const minimum = whole(
     alternativeMinimumTax(
       {
-        ...{ taxYear, status, preferential },
+        ...{ taxYear, status, preferentialIncome },
         taxableIncome: taxable.beforeZero,
-        addedBack: taxable.addedBack,
+        amtAdjustments: taxable.amtAdjustments,
       },
       rules
     )

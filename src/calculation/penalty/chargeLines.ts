@@ -1,7 +1,7 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import { toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Source } from "../../rules/source";
-import type { UnderpaymentInterest } from "../interest/underpaymentInterest";
+import type { UnderpaymentInterest } from "./underpaymentInterest";
 import type { Charges } from "./charges";
 
 /** What one line of the working stands for. */

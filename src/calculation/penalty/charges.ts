@@ -8,11 +8,11 @@ import {
   underpaymentInterest,
   type LatePayment,
   type UnderpaymentInterest,
-} from "../interest/underpaymentInterest";
-import type { AssumedRate } from "../interest/underpaymentRate";
-import { extensionPaymentPresumption } from "./extensionPaymentPresumption";
-import { failureToFileAddition, type FailureToFileAddition } from "./failureToFileAddition";
-import { failureToPayAddition, type FailureToPayAddition } from "./failureToPayAddition";
+} from "./underpaymentInterest";
+import type { AssumedRate } from "./underpaymentRate";
+import { reasonableCauseTest } from "./reasonableCauseTest";
+import { failureToFilePenalty, type FailureToFilePenalty } from "./failureToFilePenalty";
+import { failureToPayPenalty, type FailureToPayPenalty } from "./failureToPayPenalty";
 
 /** A return as it was, or is planned to be, filed and paid. */
 export interface ChargesInput {
@@ -28,7 +28,7 @@ export interface ChargesInput {
   readonly extended: boolean;
   /** Day through which what is still open is worked out. */
   readonly through: CalendarDate;
-  readonly agreementFrom?: CalendarDate | undefined;
+  readonly agreementBegins?: CalendarDate | undefined;
   /** How the return ends, where the charges are those of an earlier day: what excuses failure to pay, and whether it was timely. */
   readonly outcome?: { readonly excused: Source | undefined; readonly timely: boolean } | undefined;
   readonly assumedRate?: AssumedRate | undefined;
@@ -36,8 +36,8 @@ export interface ChargesInput {
 
 /** What a return filed or paid late costs, part by part. */
 export interface Charges {
-  readonly failureToFile: FailureToFileAddition;
-  readonly failureToPay: FailureToPayAddition;
+  readonly failureToFile: FailureToFilePenalty;
+  readonly failureToPay: FailureToPayPenalty;
   /** The law that excuses failure to pay, where it does. */
   readonly excused: Source | undefined;
   readonly interestOnTax: UnderpaymentInterest;
@@ -47,7 +47,7 @@ export interface Charges {
   readonly total: Decimal;
 }
 
-const NOTHING_CHARGED: FailureToPayAddition = { charged: [], amount: ZERO };
+const NOTHING_CHARGED: FailureToPayPenalty = { charged: [], amount: ZERO };
 const NO_INTEREST: UnderpaymentInterest = { periods: [], amount: ZERO };
 
 /** What is unpaid after the last day for a timely payment, and the payments that come later. */
@@ -93,11 +93,11 @@ export function charges(
     | "failureToFile"
     | "failureToFileMinimum"
     | "failureToPay"
-    | "extensionPaymentPresumption"
+    | "reasonableCauseTest"
     | "underpaymentRate"
   >
 ): Charges {
-  const { dates, totalTax, payments, filedOn, extended, through, agreementFrom } = input;
+  const { dates, totalTax, payments, filedOn, extended, through, agreementBegins } = input;
   const interestRates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
   const filingDue = extended ? dates.extended : dates.regular;
   const owed = atLeastZero(totalTax.minus(input.paidOnTime));
@@ -106,7 +106,7 @@ export function charges(
 
   const excused = input.outcome
     ? input.outcome.excused
-    : extensionPaymentPresumption(
+    : reasonableCauseTest(
         {
           extended,
           regular: dates.regular,
@@ -121,17 +121,17 @@ export function charges(
   const timely = input.outcome?.timely ?? filedOn <= filingDue.lastDay;
   const failureToPay = excused
     ? NOTHING_CHARGED
-    : failureToPayAddition(
+    : failureToPayPenalty(
         {
           due: dates.regular,
           unpaid: forAdditions.unpaid,
           payments: forAdditions.later,
           through,
-          agreementFrom: timely ? agreementFrom : undefined,
+          agreementBegins: timely ? agreementBegins : undefined,
         },
         rules.failureToPay
       );
-  const failureToFile = failureToFileAddition(
+  const failureToFile = failureToFilePenalty(
     {
       due: filingDue,
       unextended: dates.regular,

@@ -2,7 +2,7 @@ import { addDays } from "../../calendar/calendarDate";
 import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
 import { ZERO, type Decimal } from "../../money/dollars";
 import type { DueDate } from "../dueDate/dueDate";
-import type { FailureToPayAddition } from "./failureToPayAddition";
+import type { FailureToPayPenalty } from "./failureToPayPenalty";
 
 /**
  * Failure-to-pay addition of the months for which failure to file is charged too: what the latter is reduced by.
@@ -25,7 +25,7 @@ export function concurrentMonths(
   filingDue: DueDate,
   months: number,
   paymentDue: DueDate,
-  failureToPay: FailureToPayAddition
+  failureToPay: FailureToPayPenalty
 ): Decimal {
   const firstDay = addDays(monthEnd(filingDue.countedFrom, 0), 1);
   const first = monthsBegun(paymentDue.countedFrom, firstDay);

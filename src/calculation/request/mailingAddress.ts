@@ -25,7 +25,7 @@ export interface PaperAddress {
  *
  * @param taxYear - Tax year of the form; a fiscal year takes the form of the year in which it begins.
  * @param residence - State, `foreign`, `estate` for a foreign estate or trust, `nonresident` for other 1040-NR and 1040-SS filers.
- * @param paying - Whether a payment goes with it.
+ * @param paidWithRequest - Whether a payment goes with it.
  * @param byCarrier - Whether a private carrier brings it.
  * @param rules - The chart and the street addresses.
  * @returns The address, name first.
@@ -38,7 +38,7 @@ export interface PaperAddress {
 export function mailingAddress(
   taxYear: TaxYear,
   residence: MailingResidence,
-  paying: boolean,
+  paidWithRequest: boolean,
   byCarrier: boolean,
   rules: Pick<Rulebook, "mailingAddresses" | "serviceCenterStreets">
 ): PaperAddress {
@@ -49,7 +49,7 @@ export function mailingAddress(
     (address) =>
       address.edition === edition &&
       address.residences.includes(residence) &&
-      address.paying === (paying && !byCarrier)
+      address.paidWithRequest === (paidWithRequest && !byCarrier)
   );
   if (!row)
     throw new NotHeldError(

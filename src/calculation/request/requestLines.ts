@@ -1,7 +1,7 @@
 import { atLeastZero, toWholeDollars, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
-import type { Filer } from "../filer";
+import type { FilerType } from "../filerType";
 
 /** A line of the request as it is to be filled in. */
 export interface FilledLine {
@@ -21,8 +21,8 @@ export interface FilledLine {
  *
  * @param totalTax - Dollars of estimated total tax.
  * @param payments - Dollars of payments without what is sent with the request.
- * @param paying - Dollars sent with the request.
- * @param filer - Ticks line 8 or 9.
+ * @param paidWithRequest - Dollars sent with the request.
+ * @param filerType - Ticks line 8 or 9.
  * @param rules - The lines and what they ask.
  * @returns The lines in order.
  * @see Form 4868, lines 4 to 9; 26 U.S.C. 6102(a)
@@ -30,8 +30,8 @@ export interface FilledLine {
 export function requestLines(
   totalTax: Decimal,
   payments: Decimal,
-  paying: Decimal,
-  filer: Filer,
+  paidWithRequest: Decimal,
+  filerType: FilerType,
   rules: Pick<Rulebook, "requestLines">
 ): readonly FilledLine[] {
   const line4 = toWholeDollars(totalTax);
@@ -40,11 +40,11 @@ export function requestLines(
     4: line4,
     5: line5,
     6: atLeastZero(line4.minus(line5)),
-    7: toWholeDollars(paying),
+    7: toWholeDollars(paidWithRequest),
   };
   const ticks: Readonly<Record<string, boolean>> = {
-    8: filer === "abroad",
-    9: filer === "nonresident",
+    8: filerType === "out of country",
+    9: filerType === "nonresident",
   };
   return rules.requestLines.rows.map(({ line, what, source }) => {
     const amount = amounts[line];

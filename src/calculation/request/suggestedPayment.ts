@@ -3,13 +3,13 @@ import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 
 /** How much of the total tax is to be paid by the regular due date: all of it, enough for the presumption, or a fraction. */
-export type PaymentAim = "full" | "protect" | Decimal;
+export type PaymentTarget = "full" | "reasonable cause" | Decimal;
 
 /** What the payment is to cover. */
 export interface SuggestedPaymentInput {
   readonly totalTax: Decimal;
   readonly payments: Decimal;
-  readonly aim: PaymentAim;
+  readonly target: PaymentTarget;
   /** Against an estimate that proves low: a fraction of total tax below 1, or dollars. */
   readonly cushion?: Decimal | undefined;
   /** First estimate of the new year, due the same day. */
@@ -34,16 +34,16 @@ export interface SuggestedPaymentInput {
  */
 export function suggestedPayment(
   input: SuggestedPaymentInput,
-  rules: Pick<Rulebook, "extensionPaymentPresumption">
+  rules: Pick<Rulebook, "reasonableCauseTest">
 ): Decimal {
-  const { totalTax, payments, aim, cushion = ZERO, firstInstallment = ZERO } = input;
-  const presumption = rules.extensionPaymentPresumption;
+  const { totalTax, payments, target, cushion = ZERO, firstInstallment = ZERO } = input;
+  const presumption = rules.reasonableCauseTest;
   const share =
-    aim === "full"
+    target === "full"
       ? 1
-      : aim === "protect"
+      : target === "reasonable cause"
         ? entryOn(presumption, presumption.knownThrough).figures.shareToPay
-        : aim;
+        : target;
   const extra = cushion.lessThan(1) ? totalTax.times(cushion) : cushion;
   const wanted = totalTax.times(share).plus(extra).plus(firstInstallment);
   return upToCents(atLeastZero(wanted.minus(payments)));

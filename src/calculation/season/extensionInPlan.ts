@@ -20,8 +20,8 @@ export function extensionInPlan(
   dates: ClientDates,
   record: RequestRecord,
   asOf: CalendarDate,
-  rules: Pick<Rulebook, "rejectWindow">
+  rules: Pick<Rulebook, "perfectionPeriod">
 ): boolean {
   const { stage, missed } = requestStage(dates, { ...record, filedOn: undefined }, asOf, rules);
-  return stage !== "missed" || missed === "extended date missed";
+  return stage !== "past due" || missed === "extended date missed";
 }

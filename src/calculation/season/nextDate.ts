@@ -30,7 +30,7 @@ export function nextDate(
   dates: ClientDates,
   record: RequestRecord,
   asOf: CalendarDate,
-  rules: Pick<Rulebook, "rejectWindow">
+  rules: Pick<Rulebook, "perfectionPeriod">
 ): NextDate | undefined {
   const { act, lastDay } = requestStage(dates, record, asOf, rules);
   if (act === undefined || lastDay === undefined) return undefined;

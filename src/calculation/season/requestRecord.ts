@@ -3,7 +3,7 @@ import type { CalendarDate } from "../../calendar/calendarDate";
 /** What the preparer has noted of a client's request and return; a day left out has not come yet. */
 export interface RequestRecord {
   /** First day the request was made: sent, mailed, or carried by an electronic payment. */
-  readonly askedOn?: CalendarDate | undefined;
+  readonly requestedOn?: CalendarDate | undefined;
   /** Day its proof came in: acknowledgment, confirmation number, mailing receipt. */
   readonly confirmedOn?: CalendarDate | undefined;
   /** Day an e-filed request was rejected. */

@@ -1,17 +1,24 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Rulebook } from "../../rules/rulebook";
 import type { ClientDates } from "../dueDate/clientDates";
-import { lastDayToSendAgain } from "../request/lastDayToSendAgain";
+import { resendDeadline } from "../request/resendDeadline";
 import type { RequestRecord } from "./requestRecord";
 
 /** Where a client stands: nothing asked yet; asked without proof; sent back; asked with proof; filed; a date let pass. */
-export const STAGES = ["not asked", "waiting", "rejected", "extended", "filed", "missed"] as const;
+export const STAGES = [
+  "not requested",
+  "unconfirmed",
+  "rejected",
+  "extended",
+  "filed",
+  "past due",
+] as const;
 
 /** Where a client stands. */
 export type Stage = (typeof STAGES)[number];
 
 /** What is to be done next. */
-export type NextAct = "ask" | "send again" | "file";
+export type NextAct = "ask" | "resend" | "file";
 
 /** Which date was let pass. */
 export type MissedDate =
@@ -46,33 +53,34 @@ export function requestStage(
   dates: ClientDates,
   record: RequestRecord,
   asOf: CalendarDate,
-  rules: Pick<Rulebook, "rejectWindow">
+  rules: Pick<Rulebook, "perfectionPeriod">
 ): RequestStage {
   const { regular, extended } = dates;
   const happened = (day: CalendarDate | undefined): day is CalendarDate =>
     day !== undefined && day <= asOf;
-  const { askedOn, confirmedOn, rejectedOn, filedOn } = record;
+  const { requestedOn, confirmedOn, rejectedOn, filedOn } = record;
   const until = (
     stage: Stage,
     act: NextAct,
     lastDay: CalendarDate,
     missed: MissedDate
   ): RequestStage =>
-    asOf <= lastDay ? { stage, act, lastDay } : { stage: "missed", act: "file", lastDay, missed };
+    asOf <= lastDay ? { stage, act, lastDay } : { stage: "past due", act: "file", lastDay, missed };
 
   if (happened(filedOn)) return { stage: "filed" };
   const { lastDay } = regular;
-  if (!happened(askedOn)) return until("not asked", "ask", lastDay, "not asked in time");
-  if (askedOn > lastDay) return { stage: "missed", act: "file", lastDay, missed: "asked late" };
+  if (!happened(requestedOn)) return until("not requested", "ask", lastDay, "not asked in time");
+  if (requestedOn > lastDay)
+    return { stage: "past due", act: "file", lastDay, missed: "asked late" };
   const isConfirmed = happened(confirmedOn);
   const isSettled = isConfirmed && confirmedOn <= lastDay;
   if (happened(rejectedOn) && !(isSettled && confirmedOn >= rejectedOn)) {
-    const again = lastDayToSendAgain(regular, rejectedOn, rules);
+    const again = resendDeadline(regular, rejectedOn, rules);
     const isAccepted = isConfirmed && confirmedOn >= rejectedOn;
     if (isAccepted && confirmedOn > again)
-      return { stage: "missed", act: "file", lastDay: again, missed: "reject window over" };
-    if (!isAccepted) return until("rejected", "send again", again, "reject window over");
+      return { stage: "past due", act: "file", lastDay: again, missed: "reject window over" };
+    if (!isAccepted) return until("rejected", "resend", again, "reject window over");
   }
-  const stage = isConfirmed ? "extended" : "waiting";
+  const stage = isConfirmed ? "extended" : "unconfirmed";
   return until(stage, "file", extended.lastDay, "extended date missed");
 }

@@ -1,4 +1,4 @@
-import { addDays, compareDays, type CalendarDate } from "../../calendar/calendarDate";
+import { addDays, compareDates, type CalendarDate } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
 import type { CompanionDate, Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -6,7 +6,7 @@ import { clientDates } from "../dueDate/clientDates";
 import type { Circumstances, DateMove, DueDate } from "../dueDate/dueDate";
 import { installmentDueDate, type InstallmentNumber } from "../dueDate/installmentDueDate";
 import type { ReturnDateRules } from "../dueDate/returnDueDate";
-import type { Filer } from "../filer";
+import type { FilerType } from "../filerType";
 import { yearAfter, type TaxYear } from "../taxYear";
 
 /** A date of the client's season. */
@@ -29,7 +29,7 @@ const ESTIMATES: readonly (readonly [InstallmentNumber, string])[] = [
  * Every date of a client's season, in order: paying, asking, filing, the new year's estimates and what else hangs on them.
  *
  * @param taxYear - Calendar or fiscal tax year of the return.
- * @param filer - Who files.
+ * @param filerType - Who files.
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, installments, holidays, postponements, companion dates.
  * @returns The dates, rising by day. Estimates of a year whose dates are not held yet are left out.
@@ -37,11 +37,11 @@ const ESTIMATES: readonly (readonly [InstallmentNumber, string])[] = [
  */
 export function seasonCalendar(
   taxYear: TaxYear,
-  filer: Filer,
+  filerType: FilerType,
   circumstances: Circumstances,
   rules: ReturnDateRules & Pick<Rulebook, "installments" | "companionDates" | "failureToFile">
 ): readonly SeasonDate[] {
-  const { payment, regular, extended } = clientDates(taxYear, filer, circumstances, rules);
+  const { payment, regular, extended } = clientDates(taxYear, filerType, circumstances, rules);
   const from = (what: string, { lastDay, moves, source }: DueDate): SeasonDate => ({
     what,
     day: lastDay,
@@ -58,7 +58,7 @@ export function seasonCalendar(
   const newYearHeld = newYear.lastDay <= rules.installments.knownThrough;
   const estimates = newYearHeld
     ? ESTIMATES.map(([number, what]) =>
-        from(what, installmentDueDate(newYear, number, circumstances.relief, rules))
+        from(what, installmentDueDate(newYear, number, circumstances.postponement, rules))
       )
     : [];
   const { figures, source } = entryOn(rules.failureToFile, regular.countedFrom);
@@ -79,5 +79,5 @@ export function seasonCalendar(
       source: law,
     })),
   ];
-  return dates.sort((one, other) => compareDays(one.day, other.day));
+  return dates.sort((one, other) => compareDates(one.day, other.day));
 }

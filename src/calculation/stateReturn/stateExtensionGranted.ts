@@ -5,22 +5,22 @@ import type { StateExtension } from "../../rules/stateTable";
 /** What a state looks at before it grants more time. */
 export interface StateSituation {
   /** The federal extension was asked for in time. */
-  readonly federalExtended: boolean;
+  readonly federalExtension: boolean;
   /** Share of the state tax paid by the state's due date. */
-  readonly paidShare?: Decimal | undefined;
+  readonly percentPaid?: Decimal | undefined;
   /** The state's own request was made in time. */
-  readonly ownRequest: boolean;
+  readonly stateRequest: boolean;
 }
 
 function paidEnough(
-  { name, paidShare: needed }: StateExtension,
+  { name, percentPaid: needed }: StateExtension,
   paid: Decimal | undefined
 ): boolean {
   if (needed === undefined) return true;
   if (paid === undefined) {
     const percent = needed.times(100).toString();
     throw new InputError(
-      "paidShare",
+      "percentPaid",
       `is empty; ${name} grants the extension only when ${percent}% of its tax is paid by the due date, give the share paid`
     );
   }
@@ -36,18 +36,18 @@ function paidEnough(
  * @throws InputError when the state asks for a share of its tax to be paid and none is given.
  */
 export function stateExtensionGranted(rule: StateExtension, situation: StateSituation): boolean {
-  const { federalExtended, paidShare, ownRequest } = situation;
+  const { federalExtension, percentPaid, stateRequest } = situation;
   switch (rule.grant) {
     case "automatic":
       return true;
     case "automatic if paid":
-      return paidEnough(rule, paidShare);
+      return paidEnough(rule, percentPaid);
     case "with the federal extension":
-      return federalExtended || ownRequest;
+      return federalExtension || stateRequest;
     case "with the federal extension if paid":
-      return ownRequest || (federalExtended && paidEnough(rule, paidShare));
+      return stateRequest || (federalExtension && paidEnough(rule, percentPaid));
     case "own request":
-      return ownRequest;
+      return stateRequest;
     case "no return":
       return false;
   }

@@ -23,7 +23,7 @@ export interface StateRule {
  *
  * @param taxYear - Calendar tax year.
  * @param state - Postal code.
- * @param acceptOld - Whether to answer from memory and from reports that disagree.
+ * @param allowUnverified - Whether to answer from memory and from reports that disagree.
  * @param rules - The states' rules.
  * @returns The rule and its age.
  * @throws NotPublishedError for a tax year beyond the table; NotHeldError for a state without a rule, or with one that is refused.
@@ -31,7 +31,7 @@ export interface StateRule {
 export function stateRule(
   taxYear: TaxYear,
   state: State,
-  acceptOld: boolean,
+  allowUnverified: boolean,
   rules: Pick<Rulebook, "stateExtensions">
 ): StateRule {
   const table = rules.stateExtensions;
@@ -46,7 +46,7 @@ export function stateRule(
       table.id
     );
   const doubt = source.confidence === "memory" ? "the rule is only from memory" : unsettled;
-  if (doubt !== undefined && !acceptOld)
+  if (doubt !== undefined && !allowUnverified)
     throw new NotHeldError(
       `${table.title}: ${name} is refused because ${doubt}; check the state's own text, or set acceptOld to yes`,
       table.id

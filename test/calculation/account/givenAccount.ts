@@ -2,14 +2,14 @@ import fc from "fast-check";
 import {
   addDays,
   calendarDate,
-  compareDays,
+  compareDates,
   type CalendarDate,
 } from "../../../src/calendar/calendarDate";
 import { ledger, type LedgerInput, type LedgerRow } from "../../../src/calculation/account/ledger";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
-import type { Filer } from "../../../src/calculation/filer";
-import type { LatePayment } from "../../../src/calculation/interest/underpaymentInterest";
-import type { AssumedRate } from "../../../src/calculation/interest/underpaymentRate";
+import type { FilerType } from "../../../src/calculation/filerType";
+import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -33,22 +33,22 @@ export interface GivenAccount {
   readonly payments: readonly LatePayment[];
   readonly filedOn: string;
   readonly extended?: boolean;
-  readonly filer?: Filer;
-  readonly agreementFrom?: string;
+  readonly filerType?: FilerType;
+  readonly agreementBegins?: string;
   readonly assumedRate?: AssumedRate;
 }
 
 /** The account's input for a described return: the tax of 2025, 20,000, without an extension. */
 export function ledgerInput(given: GivenAccount): LedgerInput {
   const { taxYear = 2025, totalTax = 20_000, payments, filedOn, extended = false } = given;
-  const { filer = "resident", agreementFrom, assumedRate } = given;
+  const { filerType = "resident", agreementBegins, assumedRate } = given;
   return {
-    dates: clientDates(calendarTaxYear(taxYear), filer, {}, rulebook),
+    dates: clientDates(calendarTaxYear(taxYear), filerType, {}, rulebook),
     totalTax: usd(totalTax),
     payments,
     filedOn: day(filedOn),
     extended,
-    agreementFrom: agreementFrom === undefined ? undefined : day(agreementFrom),
+    agreementBegins: agreementBegins === undefined ? undefined : day(agreementBegins),
     assumedRate,
   };
 }
@@ -93,12 +93,12 @@ export const anyAccount: fc.Arbitrary<LedgerInput> = fc
     shares: fc.array(fc.tuple(daysIn, fc.integer({ min: 0, max: 60 })), { maxLength: 3 }),
     filedOn: daysIn,
     extended: fc.boolean(),
-    filer: fc.constantFrom("resident" as const, "abroad" as const),
+    filerType: fc.constantFrom("resident" as const, "out of country" as const),
   })
-  .map(({ taxYear, totalTax, shareOnTime, shares, filedOn, extended, filer }) => {
+  .map(({ taxYear, totalTax, shareOnTime, shares, filedOn, extended, filerType }) => {
     const after = (days: number): CalendarDate =>
       addDays(calendarDate(`${String(taxYear + 1)}-01-01`), days);
-    const dates = clientDates(calendarTaxYear(taxYear), filer, {}, rulebook);
+    const dates = clientDates(calendarTaxYear(taxYear), filerType, {}, rulebook);
     const onTime = totalTax.times(shareOnTime).div(100).toDecimalPlaces(2);
     const rest = Decimal.max(totalTax.minus(onTime), 0);
     const later = shares.map(([days, percent]) => ({
@@ -106,6 +106,6 @@ export const anyAccount: fc.Arbitrary<LedgerInput> = fc
       amount: rest.times(percent).div(100).toDecimalPlaces(2),
     }));
     const payments = [{ day: dates.payment.lastDay, amount: onTime }, ...later];
-    payments.sort((one, other) => compareDays(one.day, other.day));
+    payments.sort((one, other) => compareDates(one.day, other.day));
     return { dates, totalTax, payments, filedOn: after(filedOn), extended };
   });

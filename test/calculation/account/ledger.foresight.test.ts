@@ -38,7 +38,7 @@ describe("an account seen from its end", () => {
     const given = {
       payments: [paid("2026-04-15", 10_000), paid("2026-06-10", 1_000)],
       extended: true,
-      agreementFrom: "2026-04-16",
+      agreementBegins: "2026-04-16",
     };
     const rows = (filedOn: string): readonly string[] =>
       failureToPay({ ...given, filedOn }).map(([, , amount]) => amount ?? "");

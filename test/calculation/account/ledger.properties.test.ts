@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, compareDays, laterDay } from "../../../src/calendar/calendarDate";
+import { addDays, compareDates, laterDate } from "../../../src/calendar/calendarDate";
 import { ledger, type LedgerInput, type LedgerRow } from "../../../src/calculation/account/ledger";
 import { charges } from "../../../src/calculation/penalty/charges";
 import { Decimal, ZERO } from "../../../src/money/dollars";
@@ -12,7 +12,7 @@ const whole = (input: LedgerInput): Decimal => chargedSoFar(lastOf(of(input)));
 const indexed = fc.nat({ max: 3 });
 
 const rising = (payments: LedgerInput["payments"]): LedgerInput["payments"] =>
-  [...payments].sort((one, other) => compareDays(one.day, other.day));
+  [...payments].sort((one, other) => compareDates(one.day, other.day));
 
 describe("the account of a return paid in parts, of any year", () => {
   it("has a row for each payment, and for the tax due, the return due and the return filed", () => {
@@ -83,7 +83,7 @@ describe("the account of a return paid in parts, of any year", () => {
           amount: totalTax.minus(paidOnTime),
         };
         const payments = rising([{ day: dates.payment.countedFrom, amount: paidOnTime }, rest]);
-        const through = laterDay(rest.day, input.filedOn);
+        const through = laterDate(rest.day, input.filedOn);
         const { total } = charges({ ...input, paidOnTime, payments: [rest], through }, rulebook);
         expect(whole({ ...input, payments }).toString()).toBe(total.toString());
       }),

@@ -158,7 +158,7 @@ describe("the account of a return paid in parts", () => {
     const rows = ledgerOf({
       payments: [paid("2026-06-15", 20_000)],
       filedOn: "2026-06-15",
-      filer: "abroad",
+      filerType: "out of country",
     });
     expect(texts(rows).at(-1)).toBe("2026-06-15 | return filed | - | 0 | 0 | 0 | 0");
     expect(interest(rows).at(-1)).toBe((20_000 * (growth(6, 61) - 1)).toFixed(2));

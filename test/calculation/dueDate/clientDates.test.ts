@@ -11,18 +11,18 @@ describe("the dates of a client", () => {
   // Form 4868 (2023): April 15, June 17 abroad, October 15.
   it.each([
     ["resident", "2024-04-15", "2024-04-15", "2024-10-15"],
-    ["abroad", "2024-06-17", "2024-04-15", "2024-10-15"],
+    ["out of country", "2024-06-17", "2024-04-15", "2024-10-15"],
     ["nonresident", "2024-06-17", "2024-06-17", "2024-12-16"],
-  ] as const)("of 2023, %s", (filer, regular, payment, extended) => {
-    const dates = clientDates(calendarTaxYear(2023), filer, {}, rulebook);
+  ] as const)("of 2023, %s", (filerType, regular, payment, extended) => {
+    const dates = clientDates(calendarTaxYear(2023), filerType, {}, rulebook);
     expect(dates.regular).toMatchObject({ act: "return", lastDay: regular });
     expect(dates.payment).toMatchObject({ act: "payment", lastDay: payment });
     expect(dates.extended).toMatchObject({ act: "extended return", lastDay: extended });
   });
 
   it("all move under relief that covers them", () => {
-    const relief = { begins: day("2025-02-14"), postponedTo: day("2025-11-03") };
-    const dates = clientDates(calendarTaxYear(2024), "abroad", { relief }, rulebook);
+    const postponement = { begins: day("2025-02-14"), postponementEnds: day("2025-11-03") };
+    const dates = clientDates(calendarTaxYear(2024), "out of country", { postponement }, rulebook);
     for (const date of [dates.regular, dates.payment, dates.extended])
       expect(date).toMatchObject({ lastDay: "2025-11-03", countedFrom: "2025-11-03" });
   });
@@ -35,8 +35,8 @@ describe("the dates of a client", () => {
 
   it("come in order: pay, file, file with the extension", () => {
     fc.assert(
-      fc.property(heldTaxYears, filers, states, (year, filer, where) => {
-        const dates = clientDates(year, filer, { state: where }, rulebook);
+      fc.property(heldTaxYears, filers, states, (year, filerType, where) => {
+        const dates = clientDates(year, filerType, { state: where }, rulebook);
         expect(dates.payment.lastDay <= dates.regular.lastDay).toBe(true);
         expect(dates.regular.lastDay < dates.extended.lastDay).toBe(true);
       }),

@@ -78,8 +78,8 @@ describe("moving a due date", () => {
 
   // 26 U.S.C. 7508A(a): the relieved period is disregarded, so lateness counts from its end.
   it("relief moves both the last day and the day from which lateness counts", () => {
-    const relief = { begins: day("2023-01-08"), postponedTo: day("2023-11-16") };
-    const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { relief }, rulebook);
+    const postponement = { begins: day("2023-01-08"), postponementEnds: day("2023-11-16") };
+    const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
     expect(moved).toMatchObject({ lastDay: "2023-11-16", countedFrom: "2023-11-16" });
     expect(moved.moves.map((move) => move.because)).toEqual([
       "Saturday, Sunday, Emancipation Day",
@@ -93,8 +93,8 @@ describe("moving a due date", () => {
     ["2023-04-18", "2023-04-18", "2023-04-18"],
     ["2023-04-19", "2023-04-19", "2023-04-19"],
   ])("relief through %s leaves %s to act, lateness counts from %s", (end, lastDay, countedFrom) => {
-    const relief = { begins: day("2023-04-01"), postponedTo: day(end) };
-    const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { relief }, rulebook);
+    const postponement = { begins: day("2023-04-01"), postponementEnds: day(end) };
+    const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
     expect(moved).toMatchObject({ lastDay, countedFrom });
     expect(moved.moves.at(-1)?.to).toBe(lastDay);
   });
@@ -139,9 +139,9 @@ describe("moving a due date", () => {
         daysFrom("2022-01-01", "2027-12-31"),
         fc.integer({ min: 0, max: 365 }),
         (statutory, begins, length) => {
-          const relief = { begins, postponedTo: addDays(begins, length) };
+          const postponement = { begins, postponementEnds: addDays(begins, length) };
           const without = dueDate("return", statutory, MADE_UP, {}, rulebook);
-          const relieved = dueDate("return", statutory, MADE_UP, { relief }, rulebook);
+          const relieved = dueDate("return", statutory, MADE_UP, { postponement }, rulebook);
           expect(relieved.lastDay >= without.lastDay).toBe(true);
           expect(relieved.countedFrom >= without.countedFrom).toBe(true);
         }

@@ -24,7 +24,7 @@ describe("the due date with the extension", () => {
 
   // 26 CFR 1.6081-4(b)(2): the six months run beside the two.
   it("abroad is the same October day", () => {
-    const found = extendedDueDate(calendarTaxYear(2025), "abroad", {}, rulebook);
+    const found = extendedDueDate(calendarTaxYear(2025), "out of country", {}, rulebook);
     expect(found.lastDay).toBe("2026-10-15");
   });
 
@@ -73,8 +73,8 @@ describe("the due date with the extension", () => {
   it("is later than the day without it", () => {
     fc.assert(
       fc.property(heldTaxYears, (year) => {
-        const regular = returnDueDate(year, "abroad", {}, rulebook);
-        const extended = extendedDueDate(year, "abroad", {}, rulebook);
+        const regular = returnDueDate(year, "out of country", {}, rulebook);
+        const extended = extendedDueDate(year, "out of country", {}, rulebook);
         expect(extended.lastDay > regular.lastDay).toBe(true);
       }),
       RUNS

@@ -30,9 +30,9 @@ describe("the due date of an installment", () => {
 
   // Release on the Los Angeles County wildfires: estimates of April to September 2025 to October 15.
   it("moves with disaster relief", () => {
-    const relief = { begins: day("2025-01-07"), postponedTo: day("2025-10-15") };
+    const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
     const days = numbers.map(
-      (number) => installmentDueDate(calendarTaxYear(2025), number, relief, rulebook).lastDay
+      (number) => installmentDueDate(calendarTaxYear(2025), number, postponement, rulebook).lastDay
     );
     expect(days).toEqual(["2025-10-15", "2025-10-15", "2025-10-15", "2026-01-15"]);
   });

@@ -13,10 +13,10 @@ describe("the last day to pay without interest", () => {
   // irs.gov page on the automatic two months: interest still from the regular date.
   it.each([
     ["resident", "2024-04-15"],
-    ["abroad", "2024-04-15"],
+    ["out of country", "2024-04-15"],
     ["nonresident", "2024-06-17"],
-  ] as const)("for 2023, %s, is %s", (filer, lastDay) => {
-    const found = paymentDueDate(calendarTaxYear(2023), filer, {}, rulebook);
+  ] as const)("for 2023, %s, is %s", (filerType, lastDay) => {
+    const found = paymentDueDate(calendarTaxYear(2023), filerType, {}, rulebook);
     expect(found.act).toBe("payment");
     expect(found.lastDay).toBe(lastDay);
   });
@@ -37,14 +37,14 @@ describe("the last day to pay without interest", () => {
     [2019, "2020-07-15"],
     [2020, "2021-05-17"],
   ])("for %i was postponed for everyone to %s, and the time disregarded", (year, lastDay) => {
-    for (const filer of ["resident", "abroad"] as const) {
-      const found = paymentDueDate(calendarTaxYear(year), filer, {}, rulebook);
+    for (const filerType of ["resident", "out of country"] as const) {
+      const found = paymentDueDate(calendarTaxYear(year), filerType, {}, rulebook);
       expect(found).toMatchObject({ lastDay, countedFrom: lastDay });
     }
   });
 
   it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
-    expect(() => paymentDueDate(calendarTaxYear(year), "abroad", {}, rulebook)).toThrow(
+    expect(() => paymentDueDate(calendarTaxYear(year), "out of country", {}, rulebook)).toThrow(
       NotPublishedError
     );
   });
@@ -53,11 +53,13 @@ describe("the last day to pay without interest", () => {
     fc.assert(
       fc.property(heldTaxYears, states, (year, where) => {
         const circumstances = { state: where };
-        for (const filer of ["resident", "nonresident"] as const) {
-          const payment = paymentDueDate(year, filer, circumstances, rulebook);
-          expect(payment.lastDay).toBe(returnDueDate(year, filer, circumstances, rulebook).lastDay);
+        for (const filerType of ["resident", "nonresident"] as const) {
+          const payment = paymentDueDate(year, filerType, circumstances, rulebook);
+          expect(payment.lastDay).toBe(
+            returnDueDate(year, filerType, circumstances, rulebook).lastDay
+          );
         }
-        const abroad = paymentDueDate(year, "abroad", circumstances, rulebook);
+        const abroad = paymentDueDate(year, "out of country", circumstances, rulebook);
         expect(abroad.lastDay).toBe(
           paymentDueDate(year, "resident", circumstances, rulebook).lastDay
         );

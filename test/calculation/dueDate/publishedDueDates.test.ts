@@ -24,20 +24,20 @@ describe("due dates of 2010 to 2028", () => {
         returnDueDate(year, "resident", {}, rulebook),
         returnDueDate(year, "resident", { state: state("NY") }, rulebook),
         paymentDueDate(year, "resident", {}, rulebook),
-        paymentDueDate(year, "abroad", {}, rulebook),
+        paymentDueDate(year, "out of country", {}, rulebook),
       ],
       "Maine and Massachusetts": ["ME", "MA"].flatMap((code) => [
         returnDueDate(year, "resident", { state: state(code) }, rulebook),
         paymentDueDate(year, "resident", { state: state(code) }, rulebook),
       ]),
       abroad: [
-        returnDueDate(year, "abroad", {}, rulebook),
+        returnDueDate(year, "out of country", {}, rulebook),
         returnDueDate(year, "nonresident", {}, rulebook),
         paymentDueDate(year, "nonresident", {}, rulebook),
       ],
       extended: [
         extendedDueDate(year, "resident", {}, rulebook),
-        extendedDueDate(year, "abroad", {}, rulebook),
+        extendedDueDate(year, "out of country", {}, rulebook),
         extendedDueDate(year, "resident", { state: state("MA") }, rulebook),
       ],
     };

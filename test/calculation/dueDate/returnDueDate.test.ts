@@ -29,7 +29,7 @@ describe("the due date of a return", () => {
   // 26 CFR 1.6081-5(a)(5), (6): the June day is a day of its own, Patriots' Day does not reach it.
   it("abroad is in June whatever state was left behind", () => {
     const year = calendarTaxYear(2018);
-    const found = returnDueDate(year, "abroad", { state: state("MA") }, rulebook);
+    const found = returnDueDate(year, "out of country", { state: state("MA") }, rulebook);
     expect(found).toMatchObject({ lastDay: "2019-06-17", countedFrom: "2019-06-15" });
   });
 
@@ -50,7 +50,7 @@ describe("the due date of a return", () => {
       fc.property(heldTaxYears, states, (year, where) => {
         const here = returnDueDate(year, "resident", { state: where }, rulebook);
         const elsewhere = returnDueDate(year, "resident", {}, rulebook);
-        const abroad = returnDueDate(year, "abroad", { state: where }, rulebook);
+        const abroad = returnDueDate(year, "out of country", { state: where }, rulebook);
         expect(here.lastDay >= elsewhere.lastDay).toBe(true);
         expect(here.countedFrom).toBe(elsewhere.countedFrom);
         expect(abroad.lastDay >= here.lastDay).toBe(true);

@@ -1,18 +1,18 @@
 import { describe, expect, it } from "vitest";
-import { estimatedTaxAddition } from "../../../src/calculation/estimatedTax/estimatedTaxAddition";
+import { estimatedTaxPenalty } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, paid, usd } from "../given";
 
 const lines = (payments: readonly ReturnType<typeof paid>[], withholding = 0, paidOn?: string) =>
-  estimatedTaxAddition(
+  estimatedTaxPenalty(
     {
       taxYear: calendarTaxYear(2024),
       requiredAnnualPayment: usd(6_000),
       withholding: usd(withholding),
       payments,
       paidOn: paidOn === undefined ? undefined : day(paidOn),
-      farmer: true,
+      farmerOrFisherman: true,
     },
     rulebook
   ).lines.map(({ installment, amount, from, to, days, addition }) =>

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { estimatedTaxAddition } from "../../../src/calculation/estimatedTax/estimatedTaxAddition";
+import { estimatedTaxPenalty } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
 import {
   firstInstallment,
   type FirstInstallmentInput,
@@ -14,12 +14,12 @@ import { day, dollarsUpTo, RUNS, usd } from "./givenEstimates";
 const ORDINARY: FirstInstallmentInput = {
   taxYear: calendarTaxYear(2026),
   status: "joint",
-  currentTax: usd(24_000),
-  priorTax: usd(20_000),
+  currentYearTax: usd(24_000),
+  priorYearTax: usd(20_000),
   priorAdjustedGrossIncome: usd(120_000),
-  farmer: false,
+  farmerOrFisherman: false,
   withholding: usd(8_000),
-  credited: usd(0),
+  overpaymentApplied: usd(0),
 };
 
 const first = (given: Partial<FirstInstallmentInput>): string =>
@@ -33,18 +33,20 @@ describe("the first installment", () => {
 
   it("is less what last year's overpayment brings, never below nothing", () => {
     // 26 CFR 301.6402-3(a)(5): credited to the installments of the new year, the first of them in April
-    expect(first({ credited: usd(1_200) })).toBe("1800.00");
-    expect(first({ credited: usd(3_000) })).toBe("0.00");
-    expect(first({ credited: usd("3000.01") })).toBe("0.00");
+    expect(first({ overpaymentApplied: usd(1_200) })).toBe("1800.00");
+    expect(first({ overpaymentApplied: usd(3_000) })).toBe("0.00");
+    expect(first({ overpaymentApplied: usd("3000.01") })).toBe("0.00");
   });
 
   it("is nothing where less than $1,000 is left after withholding", () => {
     // (e)(1): "less than $1,000"; 90% of 8,999.99 and of 9,000 is more than the 8,000 withheld
-    const given = { priorTax: undefined };
-    expect(first({ ...given, currentTax: usd("8999.99") })).toBe("0.00");
-    expect(first({ ...given, currentTax: usd(9_000) })).toBe("25.00");
+    const given = { priorYearTax: undefined };
+    expect(first({ ...given, currentYearTax: usd("8999.99") })).toBe("0.00");
+    expect(first({ ...given, currentYearTax: usd(9_000) })).toBe("25.00");
     // what is credited is no withholding: section 31 alone counts
-    expect(first({ ...given, currentTax: usd(9_000), credited: usd(10) })).toBe("15.00");
+    expect(first({ ...given, currentYearTax: usd(9_000), overpaymentApplied: usd(10) })).toBe(
+      "15.00"
+    );
   });
 
   it("is nothing where withholding covers the required annual payment", () => {
@@ -53,17 +55,17 @@ describe("the first installment", () => {
   });
 
   it("is nothing without tax last year, and counts on 90% where there was no full year", () => {
-    expect(first({ priorTax: usd(0) })).toBe("0.00");
-    expect(first({ priorTax: undefined })).toBe("3400.00");
+    expect(first({ priorYearTax: usd(0) })).toBe("0.00");
+    expect(first({ priorYearTax: undefined })).toBe("3400.00");
   });
 
   it("is nothing in April for farmers and fishers", () => {
     // (i)(1)(A), (B): one installment, in January
-    expect(first({ farmer: true })).toBe("0.00");
+    expect(first({ farmerOrFisherman: true })).toBe("0.00");
   });
 
   it("rounds up, so that four of them are enough", () => {
-    expect(first({ priorTax: usd("20000.01") })).toBe("3000.01");
+    expect(first({ priorYearTax: usd("20000.01") })).toBe("3000.01");
   });
 
   it("is refused before 2003", () => {
@@ -78,15 +80,21 @@ describe("the first installment", () => {
         dollarsUpTo(30_000),
         (tax, prior, withholding) => {
           const taxYear = calendarTaxYear(2024);
-          const given = { ...ORDINARY, taxYear, currentTax: tax, priorTax: prior, withholding };
+          const given = {
+            ...ORDINARY,
+            taxYear,
+            currentYearTax: tax,
+            priorYearTax: prior,
+            withholding,
+          };
           const installment = firstInstallment(given, rulebook);
           fc.pre(installment.greaterThan(100));
-          const requiredPayment = requiredAnnualPayment(given, rulebook);
+          const required = requiredAnnualPayment(given, rulebook);
           const firstLines = (amount: typeof installment): number =>
-            estimatedTaxAddition(
+            estimatedTaxPenalty(
               {
                 taxYear,
-                requiredAnnualPayment: requiredPayment,
+                requiredAnnualPayment: required,
                 withholding,
                 payments: [{ day: day("2024-04-15"), amount }],
               },

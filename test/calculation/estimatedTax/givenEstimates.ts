@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { addDays, calendarDate, type CalendarDate } from "../../../src/calendar/calendarDate";
 import type { DueDate } from "../../../src/calculation/dueDate/dueDate";
 import {
-  estimatedTaxAddition,
-  type EstimatedTaxAddition,
+  estimatedTaxPenalty,
+  type EstimatedTaxPenalty,
   type EstimatedTaxInput,
-} from "../../../src/calculation/estimatedTax/estimatedTaxAddition";
-import type { LatePayment } from "../../../src/calculation/interest/underpaymentInterest";
-import type { AssumedRate } from "../../../src/calculation/interest/underpaymentRate";
+} from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
+import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
 import { rulebook, type Rulebook } from "../../../src/rules/rulebook";
@@ -48,7 +48,7 @@ export function rulesFrom(first: string): EstimateRules {
 /** A year's estimates as a test describes them; what is left out is nothing. */
 export interface GivenEstimates {
   readonly taxYear: number;
-  readonly requiredPayment: string | number;
+  readonly requiredAnnualPayment: string | number;
   readonly withholding?: string | number;
   readonly payments?: readonly LatePayment[];
   readonly paidOn?: string;
@@ -59,11 +59,11 @@ export interface GivenEstimates {
 export function additionOf(
   given: GivenEstimates,
   rules: EstimateRules = rulebook
-): EstimatedTaxAddition {
-  return estimatedTaxAddition(
+): EstimatedTaxPenalty {
+  return estimatedTaxPenalty(
     {
       taxYear: calendarTaxYear(given.taxYear),
-      requiredAnnualPayment: usd(given.requiredPayment),
+      requiredAnnualPayment: usd(given.requiredAnnualPayment),
       withholding: usd(given.withholding ?? 0),
       payments: given.payments ?? [],
       paidOn: given.paidOn === undefined ? undefined : day(given.paidOn),
@@ -74,7 +74,7 @@ export function additionOf(
 }
 
 /** Lines as text: installment, amount, from, to, days, rate, divisor, addition. */
-export function lineTexts({ lines }: EstimatedTaxAddition): readonly string[] {
+export function lineTexts({ lines }: EstimatedTaxPenalty): readonly string[] {
   return lines.map((line) =>
     [
       line.installment,

@@ -1,22 +1,22 @@
 import { describe, expect, it } from "vitest";
-import { estimatedTaxAddition } from "../../../src/calculation/estimatedTax/estimatedTaxAddition";
+import { estimatedTaxPenalty } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, paid, usd } from "../given";
 
 const lines = (
   begins: string,
-  postponedTo: string,
+  postponementEnds: string,
   payments: readonly ReturnType<typeof paid>[],
   taxYear = 2025
 ) =>
-  estimatedTaxAddition(
+  estimatedTaxPenalty(
     {
       taxYear: calendarTaxYear(taxYear),
       requiredAnnualPayment: usd(4_000),
       withholding: usd(0),
       payments,
-      relief: { begins: day(begins), postponedTo: day(postponedTo) },
+      postponement: { begins: day(begins), postponementEnds: day(postponementEnds) },
     },
     rulebook
   ).lines.map(({ installment, amount, from, to, days, addition }) =>

@@ -14,10 +14,10 @@ import { dollarsUpTo, RUNS, usd } from "./givenEstimates";
 const ORDINARY: RequiredAnnualPaymentInput = {
   taxYear: calendarTaxYear(2026),
   status: "single",
-  currentTax: usd(100_000),
-  priorTax: usd(20_000),
+  currentYearTax: usd(100_000),
+  priorYearTax: usd(20_000),
   priorAdjustedGrossIncome: usd(120_000),
-  farmer: false,
+  farmerOrFisherman: false,
 };
 
 const required = (given: Partial<RequiredAnnualPaymentInput>): string =>
@@ -27,12 +27,15 @@ describe("the required annual payment as published", () => {
   it.each(published.cases)("$case ($source.document)", ({ inputs, expected }) => {
     const given = {
       taxYear: calendarTaxYear(inputs.taxYear),
-      currentTax: usd(inputs.currentTax),
-      priorTax: usd(inputs.priorTax),
+      currentYearTax: usd(inputs.currentYearTax),
+      priorYearTax: usd(inputs.priorYearTax),
     };
-    const alone = requiredAnnualPayment({ ...ORDINARY, ...given, priorTax: undefined }, rulebook);
+    const alone = requiredAnnualPayment(
+      { ...ORDINARY, ...given, priorYearTax: undefined },
+      rulebook
+    );
     expect(alone.toFixed(0)).toBe(expected.ninetyPercent);
-    expect(required(given)).toBe(expected.requiredPayment);
+    expect(required(given)).toBe(expected.requiredAnnualPayment);
   });
 });
 
@@ -55,25 +58,27 @@ describe("the required annual payment", () => {
 
   it("is the lesser of the two shares, whichever that is", () => {
     // (d)(1)(B): 90% of 22,222.22 is 19,999.998
-    expect(required({ currentTax: usd("22222.22") })).toBe("19999.998");
-    expect(required({ currentTax: usd("22222.23") })).toBe("20000");
+    expect(required({ currentYearTax: usd("22222.22") })).toBe("19999.998");
+    expect(required({ currentYearTax: usd("22222.23") })).toBe("20000");
   });
 
   it("is nothing where last year had no tax, 90% of this year's where there was no full year", () => {
     // (e)(2); (d)(1)(B), flush language
-    expect(required({ priorTax: usd(0) })).toBe("0");
-    expect(required({ priorTax: undefined })).toBe("90000");
+    expect(required({ priorYearTax: usd(0) })).toBe("0");
+    expect(required({ priorYearTax: undefined })).toBe("90000");
   });
 
   it("is two thirds for farmers and fishers, and never 110% of last year's", () => {
     // (i)(1)(C), (D)
-    expect(required({ farmer: true, currentTax: usd(27_000), priorTax: undefined })).toBe("18000");
-    const rich = { farmer: true, priorAdjustedGrossIncome: usd(1_000_000) };
+    expect(
+      required({ farmerOrFisherman: true, currentYearTax: usd(27_000), priorYearTax: undefined })
+    ).toBe("18000");
+    const rich = { farmerOrFisherman: true, priorAdjustedGrossIncome: usd(1_000_000) };
     expect(required(rich)).toBe("20000");
   });
 
   it("is nothing on nothing", () => {
-    expect(required({ currentTax: usd(0), priorTax: undefined })).toBe("0");
+    expect(required({ currentYearTax: usd(0), priorYearTax: undefined })).toBe("0");
   });
 
   it("is refused before 2003, when the share of higher incomes was another", () => {
@@ -91,16 +96,18 @@ describe("the required annual payment", () => {
         dollarsUpTo(300_000),
         dollarsUpTo(10_000),
         fc.boolean(),
-        (status, currentTax, priorTax, income, more, farmer) => {
-          const given = { ...ORDINARY, status, currentTax, priorTax, farmer };
+        (status, currentYearTax, priorYearTax, income, more, farmerOrFisherman) => {
+          const given = { ...ORDINARY, status, currentYearTax, priorYearTax, farmerOrFisherman };
           const at = (priorAdjustedGrossIncome: typeof income): typeof income =>
             requiredAnnualPayment({ ...given, priorAdjustedGrossIncome }, rulebook);
           const dollars = at(income);
-          const ofThisYear = farmer ? currentTax.times(2).div(3) : currentTax.times("0.9");
+          const ofThisYear = farmerOrFisherman
+            ? currentYearTax.times(2).div(3)
+            : currentYearTax.times("0.9");
           expect(dollars.lessThanOrEqualTo(ofThisYear)).toBe(true);
-          expect(dollars.lessThanOrEqualTo(priorTax.times("1.1"))).toBe(true);
+          expect(dollars.lessThanOrEqualTo(priorYearTax.times("1.1"))).toBe(true);
           expect(at(income.plus(more)).greaterThanOrEqualTo(dollars)).toBe(true);
-          const without = { ...given, priorTax: undefined, priorAdjustedGrossIncome: income };
+          const without = { ...given, priorYearTax: undefined, priorAdjustedGrossIncome: income };
           expect(requiredAnnualPayment(without, rulebook).equals(ofThisYear)).toBe(true);
         }
       ),

@@ -14,7 +14,7 @@ const REQUIRED = "400000000";
 
 /** The addition on four equal unpaid installments, by the dollar. */
 function factor(taxYear: number, rules: EstimateRules, paidOn?: string): string {
-  const given = { taxYear, requiredPayment: REQUIRED };
+  const given = { taxYear, requiredAnnualPayment: REQUIRED };
   const { amount } = additionOf(paidOn === undefined ? given : { ...given, paidOn }, rules);
   return amount.div(REQUIRED).toFixed(5);
 }
@@ -36,7 +36,7 @@ describe("the addition on equal unpaid installments", () => {
   it.each(published.shortMethod)(
     "is the short method's, whole dollars where it prints them: $case ($source.document, $source.mark)",
     ({ inputs, expected }) => {
-      const { taxYear, requiredPayment, withholding, estimates, paidOn } = inputs;
+      const { taxYear, requiredAnnualPayment, withholding, estimates, paidOn } = inputs;
       const dues = [
         `${String(taxYear)}-04-15`,
         `${String(taxYear)}-06-15`,
@@ -44,11 +44,11 @@ describe("the addition on equal unpaid installments", () => {
         `${String(taxYear + 1)}-01-15`,
       ];
       const payments = dues.map((due) => paid(due, usd(estimates).div(4).toString()));
-      const underpayment = usd(requiredPayment).minus(withholding).minus(estimates);
+      const underpayment = usd(requiredAnnualPayment).minus(withholding).minus(estimates);
       expect(underpayment.toString()).toBe(expected.underpayment);
       // paid evenly, each installment lacks a quarter of it: as though nothing had been required but that, and nothing paid
-      const whole = { taxYear, requiredPayment, withholding, payments, paidOn };
-      const alone = { taxYear, requiredPayment: underpayment.toString(), paidOn };
+      const whole = { taxYear, requiredAnnualPayment, withholding, payments, paidOn };
+      const alone = { taxYear, requiredAnnualPayment: underpayment.toString(), paidOn };
       for (const given of [whole, alone]) {
         const { amount } = additionOf(given, ordinaryDates);
         const off = amount.minus(expected.addition).abs().toNumber();

@@ -9,16 +9,16 @@ const tax = (
   taxYear: number,
   status: string,
   taxableIncome: number,
-  addedBack: number,
-  preferential = 0
+  amtAdjustments: number,
+  preferentialIncome = 0
 ): number =>
   alternativeMinimumTax(
     {
       taxYear: year(taxYear),
       status: statusOf(status),
       taxableIncome: usd(taxableIncome),
-      addedBack: usd(addedBack),
-      preferential: usd(preferential),
+      amtAdjustments: usd(amtAdjustments),
+      preferentialIncome: usd(preferentialIncome),
     },
     rulebook
   ).toNumber();
@@ -163,10 +163,16 @@ describe("any return", () => {
         dollarsUpTo(400_000),
         dollarsUpTo(90_000),
         dollarsUpTo(400_000),
-        (taxYear, status, taxableIncome, addedBack, preferential) => {
+        (taxYear, status, taxableIncome, amtAdjustments, preferentialIncome) => {
           const of = (more: number) =>
             alternativeMinimumTax(
-              { taxYear, status, taxableIncome, preferential, addedBack: addedBack.plus(more) },
+              {
+                taxYear,
+                status,
+                taxableIncome,
+                preferentialIncome,
+                amtAdjustments: amtAdjustments.plus(more),
+              },
               rulebook
             );
           expect(of(0).isNegative()).toBe(false);

@@ -8,7 +8,7 @@ import { dollarsUpTo, HELD, RUNS, statuses, statusOf, usd, year, years } from ".
 interface Business {
   readonly income?: number | string;
   readonly taxable?: number | string;
-  readonly preferential?: number | string;
+  readonly preferentialIncome?: number | string;
   readonly wages?: number | string;
   readonly property?: number;
   readonly service?: boolean;
@@ -20,7 +20,7 @@ const deduction = (taxYear: number, status: string, given: Business): number =>
       status: statusOf(status),
       qualifiedIncome: usd(given.income ?? 100_000),
       taxableIncome: usd(given.taxable ?? 100_000),
-      preferential: usd(given.preferential ?? 0),
+      preferentialIncome: usd(given.preferentialIncome ?? 0),
       wages: usd(given.wages ?? 0),
       property: usd(given.property ?? 0),
       specifiedService: given.service ?? false,
@@ -33,7 +33,7 @@ describe("the examples of the regulation", () => {
     const given = {
       income: one.qualifiedIncome,
       taxable: one.taxableIncome,
-      preferential: one.preferential,
+      preferentialIncome: one.preferentialIncome,
       wages: one.wages,
     };
     for (const taxYear of [2022, 2023, 2024, 2025]) {
@@ -103,8 +103,8 @@ describe.each(groups)("$taxYear $status", ({ taxYear, status, threshold, width, 
 describe("within taxable income", () => {
   it("20% of it without gains is the most", () => {
     expect(deduction(2025, "single", { income: 100_000, taxable: 60_000 })).toBe(12_000);
-    expect(deduction(2025, "single", { taxable: 60_000, preferential: 20_000 })).toBe(8_000);
-    expect(deduction(2025, "single", { taxable: 60_000, preferential: 70_000 })).toBe(0);
+    expect(deduction(2025, "single", { taxable: 60_000, preferentialIncome: 20_000 })).toBe(8_000);
+    expect(deduction(2025, "single", { taxable: 60_000, preferentialIncome: 70_000 })).toBe(0);
   });
 
   it("a loss gives nothing", () => {
@@ -147,7 +147,12 @@ describe("any business", () => {
             businessIncomeDeduction(
               {
                 ...{ taxYear, status, qualifiedIncome, taxableIncome },
-                ...{ preferential: zero, wages: paid, property: zero, specifiedService: false },
+                ...{
+                  preferentialIncome: zero,
+                  wages: paid,
+                  property: zero,
+                  specifiedService: false,
+                },
               },
               rulebook
             );

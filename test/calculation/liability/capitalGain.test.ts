@@ -6,7 +6,7 @@ import { HELD, RUNS, statuses, statusOf, usd, year, years } from "./givenTax";
 
 const netted = (taxYear: number, status: string, long: number, short: number) => {
   const gain = capitalGain(year(taxYear), statusOf(status), usd(long), usd(short), rulebook);
-  return [gain.inIncome.toNumber(), gain.preferential.toNumber()];
+  return [gain.inIncome.toNumber(), gain.preferentialIncome.toNumber()];
 };
 
 // 26 U.S.C. 1222(11): net long-term gain beyond net short-term loss. Schedule D: the smaller of lines 15 and 16, nothing for a loss.
@@ -48,10 +48,20 @@ describe("any gains", () => {
     const amount = fc.integer({ min: -200_000, max: 200_000 }).map(usd);
     fc.assert(
       fc.property(years, statuses, amount, amount, (taxYear, status, long, short) => {
-        const { inIncome, preferential } = capitalGain(taxYear, status, long, short, rulebook);
-        expect(preferential.isNegative()).toBe(false);
-        expect(preferential.isZero() || preferential.lessThanOrEqualTo(inIncome)).toBe(true);
-        expect(preferential.isZero() || preferential.lessThanOrEqualTo(long)).toBe(true);
+        const { inIncome, preferentialIncome } = capitalGain(
+          taxYear,
+          status,
+          long,
+          short,
+          rulebook
+        );
+        expect(preferentialIncome.isNegative()).toBe(false);
+        expect(preferentialIncome.isZero() || preferentialIncome.lessThanOrEqualTo(inIncome)).toBe(
+          true
+        );
+        expect(preferentialIncome.isZero() || preferentialIncome.lessThanOrEqualTo(long)).toBe(
+          true
+        );
         expect(inIncome.greaterThanOrEqualTo(long.plus(short))).toBe(true);
       }),
       RUNS

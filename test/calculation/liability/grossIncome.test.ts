@@ -106,14 +106,14 @@ describe("self-employment in it", () => {
 
 describe("what later steps need", () => {
   it("preferential: qualified dividends and net long-term gain, no loss against the dividends", () => {
-    const preferential = (written: Written): number =>
-      gross("single", written).preferential.toNumber();
-    expect(preferential({ qualifiedDividends: 500, longTermGain: 1_000 })).toBe(1_500);
+    const preferentialIncome = (written: Written): number =>
+      gross("single", written).preferentialIncome.toNumber();
+    expect(preferentialIncome({ qualifiedDividends: 500, longTermGain: 1_000 })).toBe(1_500);
     expect(
-      preferential({ qualifiedDividends: 500, longTermGain: 1_000, shortTermGain: -400 })
+      preferentialIncome({ qualifiedDividends: 500, longTermGain: 1_000, shortTermGain: -400 })
     ).toBe(1_100);
-    expect(preferential({ qualifiedDividends: 500, longTermGain: -1_000 })).toBe(500);
-    expect(preferential({ shortTermGain: 1_000 })).toBe(0);
+    expect(preferentialIncome({ qualifiedDividends: 500, longTermGain: -1_000 })).toBe(500);
+    expect(preferentialIncome({ shortTermGain: 1_000 })).toBe(0);
   });
 
   // 26 U.S.C. 1411(c)(1): interest, dividends, rents, gains; not wages, business, pensions.

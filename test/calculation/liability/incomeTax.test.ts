@@ -16,10 +16,10 @@ const tax = (
 
 describe("the worksheet for qualified dividends and capital gain", () => {
   it.each(derived.cases)("$case ($source.origin)", (one) => {
-    const { taxYear, status, taxableIncome, preferential, lines } = one;
-    expect(tax(taxYear, status, taxableIncome, preferential)).toBe(lines[25]);
+    const { taxYear, status, taxableIncome, preferentialIncome, lines } = one;
+    expect(tax(taxYear, status, taxableIncome, preferentialIncome)).toBe(lines[25]);
     expect(tax(taxYear, status, taxableIncome)).toBe(lines[24]);
-    const ordinary = usd(taxableIncome).minus(preferential).toString();
+    const ordinary = usd(taxableIncome).minus(preferentialIncome).toString();
     expect(tax(taxYear, status, ordinary)).toBe(lines[22]);
     expect(usd(lines[18]).plus(lines[21]).plus(lines[22]).toString()).toBe(lines[23]);
   });

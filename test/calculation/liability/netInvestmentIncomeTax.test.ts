@@ -22,8 +22,9 @@ const tax = (
 describe("Form 8960", () => {
   it.each(derived.cases)(
     "$case ($source.origin)",
-    ({ status, netInvestment, income, tax: owed }) => {
-      for (const taxYear of HELD) expect(tax(taxYear, status, netInvestment, income)).toBe(owed);
+    ({ status, netInvestmentIncome, income, tax: owed }) => {
+      for (const taxYear of HELD)
+        expect(tax(taxYear, status, netInvestmentIncome, income)).toBe(owed);
     }
   );
 });

@@ -7,7 +7,7 @@ import { dollarsUpTo, RUNS, statuses, statusOf, usd, year } from "./givenTax";
 interface Changed {
   readonly status?: string;
   readonly taxYear?: number;
-  readonly priorTax?: number;
+  readonly priorYearTax?: number;
   readonly income?: number;
   readonly ordinary?: number;
   readonly businessProfit?: number;
@@ -20,8 +20,8 @@ const projected = (given: Changed): number =>
     {
       taxYear: year(given.taxYear ?? 2025),
       status: statusOf(given.status ?? "single"),
-      priorTax: usd(given.priorTax ?? 8_341),
-      priorTaxableIncome: usd(given.income ?? 60_000),
+      priorYearTax: usd(given.priorYearTax ?? 8_341),
+      priorYearTaxableIncome: usd(given.income ?? 60_000),
       ordinary: usd(given.ordinary ?? 0),
       businessProfit: usd(given.businessProfit ?? 0),
       gain: usd(given.gain ?? 0),
@@ -57,13 +57,13 @@ describe("last year's total tax of 8,341 on 60,000, carried to 2025", () => {
   });
 
   it("is never below zero", () => {
-    expect(projected({ priorTax: 100, deductions: 90_000 })).toBe(0);
+    expect(projected({ priorYearTax: 100, deductions: 90_000 })).toBe(0);
     expect(projected({ children: 9 })).toBe(0);
   });
 
   // Joint 2025 to 2026: the deduction rises by 700; 11,157 + 22% of 103,050 = 33,828 then, 11,600 + 22% of 98,500 = 33,270 now.
   it("uses the column of the status on both sides", () => {
-    const given = { taxYear: 2026, income: 200_000, priorTax: 33_828 };
+    const given = { taxYear: 2026, income: 200_000, priorYearTax: 33_828 };
     expect(projected({ ...given, status: "joint" })).toBe(33_270);
     expect(projected({ ...given, status: "survivor" })).toBe(33_270);
   });
@@ -78,12 +78,12 @@ describe("any projection", () => {
         statuses,
         dollarsUpTo(400_000),
         dollarsUpTo(90_000),
-        (taxYear, status, priorTaxableIncome, ordinary) => {
+        (taxYear, status, priorYearTaxableIncome, ordinary) => {
           const zero = usd(0);
-          const of = (priorTax: number, more: number) =>
+          const of = (priorYearTax: number, more: number) =>
             projectedTax(
               {
-                ...{ taxYear, status, priorTaxableIncome, priorTax: usd(priorTax) },
+                ...{ taxYear, status, priorYearTaxableIncome, priorYearTax: usd(priorYearTax) },
                 ...{ ordinary: ordinary.plus(more), businessProfit: zero, gain: zero },
                 ...{ deductions: zero, children: 0 },
               },

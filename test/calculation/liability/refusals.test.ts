@@ -27,14 +27,14 @@ import { known, NOT_HELD, usd, year } from "./givenTax";
 
 const some = usd(50_000);
 const business = {
-  ...{ qualifiedIncome: some, taxableIncome: some, preferential: usd(0), wages: some },
+  ...{ qualifiedIncome: some, taxableIncome: some, preferentialIncome: usd(0), wages: some },
   ...{ property: some, specifiedService: false },
 };
 const changes = {
-  ...{ priorTax: some, priorTaxableIncome: some, ordinary: usd(0), businessProfit: usd(0) },
+  ...{ priorYearTax: some, priorYearTaxableIncome: some, ordinary: usd(0), businessProfit: usd(0) },
   ...{ gain: usd(0), deductions: usd(0), children: 0 },
 };
-const minimum = { taxableIncome: some, addedBack: some, preferential: usd(0) };
+const minimum = { taxableIncome: some, amtAdjustments: some, preferentialIncome: usd(0) };
 
 /** Each calculation with its own table as the first that refuses. */
 const CALCULATIONS: Readonly<Record<string, readonly [string, (of: TaxYear) => unknown]>> = {

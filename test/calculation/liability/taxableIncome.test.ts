@@ -10,8 +10,8 @@ const taxable = (taxYear: number, status: string, written: Written) => {
 };
 const amounts = (...given: Parameters<typeof taxable>) =>
   taxable(...given).lines.map(({ what, amount }) => [what, amount.toNumber()]);
-const addedBack = (...given: Parameters<typeof taxable>): number =>
-  taxable(...given).addedBack.toNumber();
+const amtAdjustments = (...given: Parameters<typeof taxable>): number =>
+  taxable(...given).amtAdjustments.toNumber();
 
 describe("standard or itemized", () => {
   it("the larger is taken, the standard one where they are equal", () => {
@@ -155,13 +155,13 @@ describe("the limit on itemized deductions", () => {
 // Form 6251 line 2a: the standard deduction, or the taxes of Schedule A line 7; the senior deduction as reported of the 2025 instructions.
 describe("what the minimum tax adds back", () => {
   it("is the standard deduction or the state and local taxes, and what is given", () => {
-    expect(addedBack(2025, "single", { wages: 90_000 })).toBe(15_750);
+    expect(amtAdjustments(2025, "single", { wages: 90_000 })).toBe(15_750);
     expect(
-      addedBack(2025, "single", {
+      amtAdjustments(2025, "single", {
         ...{ wages: 90_000, itemizedDeductions: 20_000, stateAndLocalTaxes: 9_000 },
         minimumTaxItems: 1_000,
       })
     ).toBe(10_000);
-    expect(addedBack(2025, "single", { wages: 50_000, aged: 1, tips: 500 })).toBe(23_750);
+    expect(amtAdjustments(2025, "single", { wages: 50_000, aged: 1, tips: 500 })).toBe(23_750);
   });
 });

@@ -84,7 +84,12 @@ describe("nothing owed", () => {
 });
 
 describe("abroad, tax year 2025", () => {
-  const given = { taxYear: 2025, totalTax: "12000", paidOnTime: "7000", filer: "abroad" } as const;
+  const given = {
+    taxYear: 2025,
+    totalTax: "12000",
+    paidOnTime: "7000",
+    filerType: "out of country",
+  } as const;
 
   // 26 CFR 1.6081-5(a): time to file and to pay runs to June 15; section 6601(b)(1): interest does not wait.
   it("paid between April and June costs interest alone", () => {

@@ -1,10 +1,13 @@
 import { describe, expect, it } from "vitest";
-import type { DisasterRelief } from "../../../src/calculation/dueDate/disasterRelief";
+import type { DisasterPostponement } from "../../../src/calculation/dueDate/disasterPostponement";
 import { day, paid } from "../given";
 import { chargesOf, parts, type GivenReturn } from "./givenReturn";
 
-const relief = (begins: string, postponedTo: string): { readonly relief: DisasterRelief } => ({
-  relief: { begins: day(begins), postponedTo: day(postponedTo) },
+const postponement = (
+  begins: string,
+  postponementEnds: string
+): { readonly postponement: DisasterPostponement } => ({
+  postponement: { begins: day(begins), postponementEnds: day(postponementEnds) },
 });
 
 /** $10,000 filed and paid on one day. */
@@ -38,7 +41,7 @@ describe("a postponement for everyone", () => {
   );
 
   it("of 2020 reached the June day abroad, that of 2021 did not", () => {
-    const abroad: Partial<GivenReturn> = { filer: "abroad" };
+    const abroad: Partial<GivenReturn> = { filerType: "out of country" };
     expect(filedAndPaid(2019, "2020-07-15", abroad)).toEqual(NOTHING);
     // May 17, 2021 ended the time for interest, June 15 the time abroad
     const [failureToFile, failureToPay, interest] = filedAndPaid(2020, "2021-06-15", abroad);
@@ -49,7 +52,7 @@ describe("a postponement for everyone", () => {
 
 describe("disaster relief", () => {
   // IR-2024-146: San Diego County, January 21 to June 17, 2024.
-  const april = { circumstances: relief("2024-01-21", "2024-06-17") };
+  const april = { circumstances: postponement("2024-01-21", "2024-06-17") };
 
   it("over April costs nothing through its last day", () => {
     expect(filedAndPaid(2023, "2024-06-17", april)).toEqual(NOTHING);
@@ -67,7 +70,7 @@ describe("disaster relief", () => {
 
   // Kentucky, February 14 to November 3, 2025: both the April and the October day.
   it("over April and October moves both: a November return is timely, asked for or not", () => {
-    const both = { circumstances: relief("2025-02-14", "2025-11-03") };
+    const both = { circumstances: postponement("2025-02-14", "2025-11-03") };
     expect(filedAndPaid(2024, "2025-11-03", both)).toEqual(NOTHING);
     expect(filedAndPaid(2024, "2025-11-03", { ...both, extended: true })).toEqual(NOTHING);
     expect(filedAndPaid(2024, "2025-11-04", { ...both, extended: true })[0]).toBe("450.00");
@@ -75,7 +78,7 @@ describe("disaster relief", () => {
 
   // Parts of Texas, July 2, 2025 to February 2, 2026: the October day alone.
   it("over October alone leaves payment due in April and the extended return due at its end", () => {
-    const october = { circumstances: relief("2025-07-02", "2026-02-02"), extended: true };
+    const october = { circumstances: postponement("2025-07-02", "2026-02-02"), extended: true };
     const payments = [paid("2026-02-02", "2000")];
     const given = { taxYear: 2024, totalTax: "20000", ...october, payments };
     const charged = chargesOf({ ...given, paidOnTime: "18000", filedOn: "2026-02-02" });
@@ -96,7 +99,7 @@ describe("disaster relief", () => {
 
   // GA-2026-03: April 18 to August 20, 2026.
   it("that begins after April changes nothing for a resident", () => {
-    const after = { circumstances: relief("2026-04-18", "2026-08-20") };
+    const after = { circumstances: postponement("2026-04-18", "2026-08-20") };
     expect(filedAndPaid(2025, "2026-08-20", after)).toEqual(filedAndPaid(2025, "2026-08-20"));
   });
 });

@@ -59,7 +59,7 @@ describe("charges", () => {
   });
 
   it("under an agreement charge half only where the return was timely", () => {
-    const given = { ...late, through: "2026-12-15", agreementFrom: "2026-04-16" };
+    const given = { ...late, through: "2026-12-15", agreementBegins: "2026-04-16" };
     const timely = chargesOf({ ...given, filedOn: "2026-10-15" });
     const untimely = chargesOf({ ...given, filedOn: "2026-10-16" });
     // eight months on 5,000 at 0.25% and at 0.5%
@@ -153,8 +153,8 @@ describe("charges", () => {
   });
 
   it("cost interest from April whoever files and whatever was asked", () => {
-    for (const filer of ["resident", "abroad"] as const) {
-      const given = { ...late, filer, through: "2026-12-31", filedOn: "2026-06-15" };
+    for (const filerType of ["resident", "out of country"] as const) {
+      const given = { ...late, filerType, through: "2026-12-31", filedOn: "2026-06-15" };
       const [first] = charges(chargesInput(given), rulebook).interestOnTax.periods;
       expect(first?.period.from).toBe("2026-04-15");
     }

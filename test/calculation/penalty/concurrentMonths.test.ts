@@ -2,10 +2,10 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { concurrentMonths } from "../../../src/calculation/penalty/concurrentMonths";
 import {
-  failureToPayAddition,
-  type FailureToPayAddition,
-} from "../../../src/calculation/penalty/failureToPayAddition";
-import type { LatePayment } from "../../../src/calculation/interest/underpaymentInterest";
+  failureToPayPenalty,
+  type FailureToPayPenalty,
+} from "../../../src/calculation/penalty/failureToPayPenalty";
+import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, RUNS } from "../arbitrary";
 import { day, dueOn, paid, usd } from "../given";
@@ -15,8 +15,8 @@ function failureToPay(
   unpaid: string,
   payments: readonly LatePayment[],
   through = "2032-12-31"
-): FailureToPayAddition {
-  return failureToPayAddition(
+): FailureToPayPenalty {
+  return failureToPayPenalty(
     { due: dueOn(due), unpaid: usd(unpaid), payments, through: day(through) },
     rulebook.failureToPay
   );
@@ -25,7 +25,7 @@ const reduction = (
   filingDue: string,
   months: number,
   paymentDue: string,
-  addition: FailureToPayAddition
+  addition: FailureToPayPenalty
 ): string => concurrentMonths(dueOn(filingDue), months, dueOn(paymentDue), addition).toFixed(2);
 
 describe("the months that bear both additions", () => {

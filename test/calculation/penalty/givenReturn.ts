@@ -1,10 +1,10 @@
 import fc from "fast-check";
-import { compareDays, type CalendarDate } from "../../../src/calendar/calendarDate";
+import { compareDates, type CalendarDate } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { Circumstances } from "../../../src/calculation/dueDate/dueDate";
-import type { Filer } from "../../../src/calculation/filer";
-import type { LatePayment } from "../../../src/calculation/interest/underpaymentInterest";
-import type { AssumedRate } from "../../../src/calculation/interest/underpaymentRate";
+import type { FilerType } from "../../../src/calculation/filerType";
+import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { charges, type Charges, type ChargesInput } from "../../../src/calculation/penalty/charges";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -20,9 +20,9 @@ export interface GivenReturn {
   readonly filedOn: string;
   readonly extended?: boolean;
   readonly through?: string;
-  readonly filer?: Filer;
+  readonly filerType?: FilerType;
   readonly circumstances?: Circumstances;
-  readonly agreementFrom?: string;
+  readonly agreementBegins?: string;
   readonly assumedRate?: AssumedRate;
 }
 
@@ -32,21 +32,21 @@ export function chargesInput(given: GivenReturn): ChargesInput {
     taxYear,
     payments = [],
     extended = false,
-    filer = "resident",
+    filerType = "resident",
     circumstances = {},
   } = given;
   const filedOn = day(given.filedOn);
   const days = [filedOn, ...payments.map((payment) => payment.day)].sort();
   const through = given.through === undefined ? (days.at(-1) ?? filedOn) : day(given.through);
   return {
-    dates: clientDates(calendarTaxYear(taxYear), filer, circumstances, rulebook),
+    dates: clientDates(calendarTaxYear(taxYear), filerType, circumstances, rulebook),
     totalTax: usd(given.totalTax),
     paidOnTime: usd(given.paidOnTime),
     payments,
     filedOn,
     extended,
     through,
-    agreementFrom: given.agreementFrom === undefined ? undefined : day(given.agreementFrom),
+    agreementBegins: given.agreementBegins === undefined ? undefined : day(given.agreementBegins),
     assumedRate: given.assumedRate,
   };
 }
@@ -75,7 +75,7 @@ const anyDay = daysFrom(firstDay, lastDay);
 export const anyReturn: fc.Arbitrary<ChargesInput> = fc
   .record({
     taxYear: fc.integer({ min: 2022, max: 2024 }),
-    filer: filers,
+    filerType: filers,
     state: states,
     totalTax: dollarsUpTo(60_000),
     shareOnTime: fc.integer({ min: 0, max: 110 }),
@@ -86,11 +86,11 @@ export const anyReturn: fc.Arbitrary<ChargesInput> = fc
   .map((given) => {
     const payments = given.payments
       .map(([on, amount]) => ({ day: on, amount }))
-      .sort((one, other) => compareDays(one.day, other.day));
+      .sort((one, other) => compareDates(one.day, other.day));
     return {
       dates: clientDates(
         calendarTaxYear(given.taxYear),
-        given.filer,
+        given.filerType,
         { state: given.state },
         rulebook
       ),

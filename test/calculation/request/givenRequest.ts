@@ -1,9 +1,9 @@
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
-import type { Filer } from "../../../src/calculation/filer";
-import type { Carrier, RequestToCheck } from "../../../src/calculation/request/requestToCheck";
+import type { FilerType } from "../../../src/calculation/filerType";
+import type { Carrier, ClientRequest } from "../../../src/calculation/request/clientRequest";
 import type { RequestRecord } from "../../../src/calculation/season/requestRecord";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import type { RequestRoute } from "../../../src/rules/requestTables";
+import type { RequestMethod } from "../../../src/rules/requestTables";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, fiscalYear, state, usd } from "../given";
 
@@ -14,19 +14,19 @@ export type GivenRecord = Readonly<Partial<Record<keyof RequestRecord, string | 
 export interface GivenRequest {
   /** A calendar year, or the last day of a fiscal one. */
   readonly taxYear?: number | string;
-  readonly filer?: Filer;
+  readonly filerType?: FilerType;
   readonly state?: string | undefined;
-  readonly relief?: readonly [begins: string, postponedTo: string] | undefined;
+  readonly postponement?: readonly [begins: string, postponementEnds: string] | undefined;
   /** `null` for a blank estimate. */
   readonly totalTax?: string | null;
   readonly payments?: string;
-  readonly paying?: string;
+  readonly paidWithRequest?: string;
   readonly asOf?: string;
   readonly record?: GivenRecord;
-  readonly route?: RequestRoute;
+  readonly method?: RequestMethod;
   readonly carrier?: Carrier;
-  readonly outOfCountry?: boolean;
-  readonly priorTax?: string;
+  readonly line8Checked?: boolean;
+  readonly priorYearTax?: string;
   /** `null` for an estimate that nothing is said of. */
   readonly firstInstallment?: string | null;
 }
@@ -40,27 +40,35 @@ export function givenRecord(given: GivenRecord): RequestRecord {
 }
 
 /** A request of which nothing is to be said: tax of $20,000 all paid, five days before the last day to ask, no first estimate needed. */
-export function givenRequest(given: GivenRequest = {}): RequestToCheck {
-  const { taxYear = 2025, filer = "resident", totalTax = "20000", firstInstallment = "0" } = given;
+export function givenRequest(given: GivenRequest = {}): ClientRequest {
+  const {
+    taxYear = 2025,
+    filerType = "resident",
+    totalTax = "20000",
+    firstInstallment = "0",
+  } = given;
   const year = typeof taxYear === "number" ? calendarTaxYear(taxYear) : fiscalYear(taxYear);
   const circumstances = {
     state: given.state === undefined ? undefined : state(given.state),
-    relief: given.relief && { begins: day(given.relief[0]), postponedTo: day(given.relief[1]) },
+    postponement: given.postponement && {
+      begins: day(given.postponement[0]),
+      postponementEnds: day(given.postponement[1]),
+    },
   };
   return {
     taxYear: year,
-    filer,
+    filerType,
     circumstances,
-    dates: clientDates(year, filer, circumstances, rulebook),
+    dates: clientDates(year, filerType, circumstances, rulebook),
     totalTax: totalTax === null ? undefined : usd(totalTax),
     payments: usd(given.payments ?? "15000"),
-    paying: usd(given.paying ?? "5000"),
+    paidWithRequest: usd(given.paidWithRequest ?? "5000"),
     asOf: day(given.asOf ?? "2026-04-10"),
     record: givenRecord(given.record ?? {}),
-    route: given.route,
+    method: given.method,
     carrier: given.carrier,
-    outOfCountry: given.outOfCountry,
-    priorTax: given.priorTax === undefined ? undefined : usd(given.priorTax),
+    line8Checked: given.line8Checked,
+    priorYearTax: given.priorYearTax === undefined ? undefined : usd(given.priorYearTax),
     firstInstallment: firstInstallment === null ? undefined : usd(firstInstallment),
   };
 }

@@ -16,23 +16,27 @@ function residence(written: string): MailingResidence {
   throw new RangeError(`${written} is no residence`);
 }
 
-const to = (year: TaxYear, written: string, paying: boolean, byCarrier = false): PaperAddress =>
-  mailingAddress(year, residence(written), paying, byCarrier, rulebook);
+const to = (
+  year: TaxYear,
+  written: string,
+  paidWithRequest: boolean,
+  byCarrier = false
+): PaperAddress => mailingAddress(year, residence(written), paidWithRequest, byCarrier, rulebook);
 
 const EDITIONS = [2022, 2023, 2024, 2025];
 const RESIDENCES = [...STATES, "estate", "nonresident"];
 /** Every address asked for, with the chart's own row if it has one. */
 const everyCase = EDITIONS.flatMap((edition) =>
   RESIDENCES.flatMap((written) =>
-    [true, false].map((paying) => ({
+    [true, false].map((paidWithRequest) => ({
       edition,
       written,
-      paying,
+      paidWithRequest,
       row: published.cases.find(
         ({ inputs }) =>
           inputs.taxYear === edition &&
           inputs.residences.includes(written) &&
-          inputs.paying === paying
+          inputs.paidWithRequest === paidWithRequest
       ),
     }))
   )
@@ -48,7 +52,7 @@ describe("where a paper request goes", () => {
   it.each(published.cases)("$case ($source.mark)", ({ inputs, expected, source }) => {
     expect(inputs.residences.length).toBeGreaterThan(0);
     for (const written of inputs.residences) {
-      const found = to(calendarTaxYear(inputs.taxYear), written, inputs.paying);
+      const found = to(calendarTaxYear(inputs.taxYear), written, inputs.paidWithRequest);
       expect(found.lines).toEqual(expected);
       expect(found.source.confidence).toBe(source.mark);
       expect(found.source.citation).toContain(`Form 4868 (${String(inputs.taxYear)})`);
@@ -56,8 +60,8 @@ describe("where a paper request goes", () => {
   });
 
   it("is what the chart says or is refused, whoever asks", () => {
-    for (const { edition, written, paying, row } of everyCase) {
-      const ask = () => to(calendarTaxYear(edition), written, paying).lines;
+    for (const { edition, written, paidWithRequest, row } of everyCase) {
+      const ask = () => to(calendarTaxYear(edition), written, paidWithRequest).lines;
       if (row) expect(ask()).toEqual(row.expected);
       else expect(ask).toThrow(NotHeldError);
     }
@@ -69,11 +73,11 @@ describe("where a paper request goes", () => {
   });
 
   it("with payment is a post office box, without one a center", () => {
-    for (const { edition, written, paying, row } of everyCase)
+    for (const { edition, written, paidWithRequest, row } of everyCase)
       if (row)
-        expect(/P\.O\. Box/.test(to(calendarTaxYear(edition), written, paying).lines.join())).toBe(
-          paying
-        );
+        expect(
+          /P\.O\. Box/.test(to(calendarTaxYear(edition), written, paidWithRequest).lines.join())
+        ).toBe(paidWithRequest);
   });
 
   it("names what the chart leaves out", () => {
@@ -156,10 +160,12 @@ describe("where a private carrier brings it", () => {
 
 describe("the chart held", () => {
   it("has one row at most for a residence", () => {
-    for (const { edition, written, paying } of everyCase) {
+    for (const { edition, written, paidWithRequest } of everyCase) {
       const rows = rulebook.mailingAddresses.rows.filter(
         (row) =>
-          row.edition === edition && row.residences.includes(written) && row.paying === paying
+          row.edition === edition &&
+          row.residences.includes(written) &&
+          row.paidWithRequest === paidWithRequest
       );
       expect(rows.length).toBeLessThanOrEqual(1);
     }

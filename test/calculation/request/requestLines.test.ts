@@ -36,10 +36,10 @@ describe("the lines of the request", () => {
 
   it.each([
     ["resident", false, false],
-    ["abroad", true, false],
+    ["out of country", true, false],
     ["nonresident", false, true],
-  ] as const)("for a filer %s tick 8: %s, 9: %s", (filer, line8, line9) => {
-    const lines = requestLines(usd("1"), usd("0"), usd("0"), filer, rulebook);
+  ] as const)("for a filer %s tick 8: %s, 9: %s", (filerType, line8, line9) => {
+    const lines = requestLines(usd("1"), usd("0"), usd("0"), filerType, rulebook);
     expect(ticks(lines)).toEqual([
       ["8", line8],
       ["9", line9],
@@ -48,8 +48,8 @@ describe("the lines of the request", () => {
 
   it("keep line 6 equal to line 4 less line 5, within a dollar of the exact balance", () => {
     fc.assert(
-      fc.property(dollarsUpTo(90_000), dollarsUpTo(90_000), filers, (tax, payments, filer) => {
-        const lines = amounts(requestLines(tax, payments, usd(0), filer, rulebook));
+      fc.property(dollarsUpTo(90_000), dollarsUpTo(90_000), filers, (tax, payments, filerType) => {
+        const lines = amounts(requestLines(tax, payments, usd(0), filerType, rulebook));
         const shown = Math.max(0, Number(lines["4"]) - Number(lines["5"]));
         expect(Number(lines["6"])).toBe(shown);
         const exact = Math.max(0, tax.minus(payments).toNumber());

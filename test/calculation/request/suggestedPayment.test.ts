@@ -15,7 +15,7 @@ import { day, usd } from "../given";
 /** Tax $20,000, $15,000 paid. */
 const suggested = (more: Partial<SuggestedPaymentInput>): string =>
   suggestedPayment(
-    { totalTax: usd("20000"), payments: usd("15000"), aim: "full", ...more },
+    { totalTax: usd("20000"), payments: usd("15000"), target: "full", ...more },
     rulebook
   ).toString();
 
@@ -23,9 +23,9 @@ describe("what to pay with the request", () => {
   it("is the balance due, or enough for 90%, or an aimed share of the tax", () => {
     expect(suggested({})).toBe("5000");
     // 26 CFR 301.6651-1(c)(3): 18,000 of 20,000
-    expect(suggested({ aim: "protect" })).toBe("3000");
-    expect(suggested({ aim: usd("0.95") })).toBe("4000");
-    expect(suggested({ aim: usd("0") })).toBe("0");
+    expect(suggested({ target: "reasonable cause" })).toBe("3000");
+    expect(suggested({ target: usd("0.95") })).toBe("4000");
+    expect(suggested({ target: usd("0") })).toBe("0");
   });
 
   // A cushion and the new year's first estimate in one payment: common practice, no source.
@@ -49,7 +49,11 @@ describe("what to pay with the request", () => {
   });
 
   it("rises to the next cent: half a cent short of 90% is short", () => {
-    const odd = { totalTax: usd("20000.05"), payments: usd("15000"), aim: "protect" } as const;
+    const odd = {
+      totalTax: usd("20000.05"),
+      payments: usd("15000"),
+      target: "reasonable cause",
+    } as const;
     // 90% is 18,000.045
     expect(suggestedPayment(odd, rulebook).toString()).toBe("3000.05");
   });
@@ -57,8 +61,13 @@ describe("what to pay with the request", () => {
   it("aimed at protection earns the presumption, and a cent less does not", () => {
     fc.assert(
       fc.property(dollarsUpTo(200_000), dollarsUpTo(200_000), (totalTax, payments) => {
-        const paying = suggestedPayment({ totalTax, payments, aim: "protect" }, rulebook);
-        fc.pre(paying.greaterThan(ZERO) && totalTax.greaterThan(payments.plus(paying)));
+        const paidWithRequest = suggestedPayment(
+          { totalTax, payments, target: "reasonable cause" },
+          rulebook
+        );
+        fc.pre(
+          paidWithRequest.greaterThan(ZERO) && totalTax.greaterThan(payments.plus(paidWithRequest))
+        );
         const excused = (paidOnTime: typeof payments): boolean => {
           const filedOn = day("2026-10-15");
           const rest = totalTax.minus(paidOnTime);
@@ -76,8 +85,8 @@ describe("what to pay with the request", () => {
           );
           return charged.excused !== undefined;
         };
-        expect(excused(payments.plus(paying))).toBe(true);
-        expect(excused(payments.plus(paying).minus("0.01"))).toBe(false);
+        expect(excused(payments.plus(paidWithRequest))).toBe(true);
+        expect(excused(payments.plus(paidWithRequest).minus("0.01"))).toBe(false);
       }),
       RUNS
     );
@@ -86,12 +95,12 @@ describe("what to pay with the request", () => {
   it("in full leaves nothing to charge, and is never below zero nor finer than a cent", () => {
     fc.assert(
       fc.property(dollarsUpTo(90_000), dollarsUpTo(90_000), (totalTax, payments) => {
-        const paying = suggestedPayment({ totalTax, payments, aim: "full" }, rulebook);
-        expect(payments.plus(paying).greaterThanOrEqualTo(totalTax)).toBe(true);
-        expect(paying.isNegative()).toBe(false);
-        expect(paying.decimalPlaces()).toBeLessThanOrEqual(2);
+        const paidWithRequest = suggestedPayment({ totalTax, payments, target: "full" }, rulebook);
+        expect(payments.plus(paidWithRequest).greaterThanOrEqualTo(totalTax)).toBe(true);
+        expect(paidWithRequest.isNegative()).toBe(false);
+        expect(paidWithRequest.decimalPlaces()).toBeLessThanOrEqual(2);
         if (totalTax.greaterThan(payments))
-          expect(payments.plus(paying).equals(totalTax)).toBe(true);
+          expect(payments.plus(paidWithRequest).equals(totalTax)).toBe(true);
       }),
       RUNS
     );

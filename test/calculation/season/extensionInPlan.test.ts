@@ -8,8 +8,8 @@ const inPlan = (given: GivenRequest): boolean => {
   return extensionInPlan(dates, record, asOf, rulebook);
 };
 
-const asked = { askedOn: "2026-04-14" };
-const late = { askedOn: "2026-04-16" };
+const asked = { requestedOn: "2026-04-14" };
+const late = { requestedOn: "2026-04-16" };
 const rejected = { ...asked, rejectedOn: "2026-04-15" };
 const sentAgain = (confirmedOn: string) => ({ ...rejected, confirmedOn });
 const again = sentAgain("2026-04-17");
@@ -27,7 +27,7 @@ describe("the extension is reckoned with", () => {
     [
       "while one rejected early can be sent again",
       "2026-04-17",
-      { askedOn: "2026-04-11", rejectedOn: "2026-04-12" },
+      { requestedOn: "2026-04-11", rejectedOn: "2026-04-12" },
     ],
     ["where the return was filed later", "2026-07-01", { ...asked, filedOn: "2026-06-20" }],
     [
@@ -52,7 +52,7 @@ describe("the extension is reckoned with", () => {
     [
       "where one rejected early was not sent again in time",
       "2026-04-18",
-      { askedOn: "2026-04-11", rejectedOn: "2026-04-12" },
+      { requestedOn: "2026-04-11", rejectedOn: "2026-04-12" },
     ],
     ["where the return was filed without it", "2026-07-01", { filedOn: "2026-06-20" }],
     [
@@ -60,13 +60,13 @@ describe("the extension is reckoned with", () => {
       "2026-07-01",
       { ...late, filedOn: "2026-06-20" },
     ],
-    ["where the request is noted for a later day", "2026-04-16", { askedOn: "2026-04-17" }],
+    ["where the request is noted for a later day", "2026-04-16", { requestedOn: "2026-04-17" }],
   ])("not %s", (_what, asOf, record) => {
     expect(inPlan({ asOf, record })).toBe(false);
   });
 
   it("until June for who lives abroad", () => {
-    expect(inPlan({ filer: "abroad", asOf: "2026-06-15" })).toBe(true);
-    expect(inPlan({ filer: "abroad", asOf: "2026-06-16" })).toBe(false);
+    expect(inPlan({ filerType: "out of country", asOf: "2026-06-15" })).toBe(true);
+    expect(inPlan({ filerType: "out of country", asOf: "2026-06-16" })).toBe(false);
   });
 });

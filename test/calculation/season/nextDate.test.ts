@@ -16,9 +16,9 @@ function next(given: GivenRequest): string | undefined {
   return found && `${found.acts.join(" and ")} ${found.day} ${String(found.daysLeft)}`;
 }
 
-const asked = { askedOn: "2026-04-10", confirmedOn: "2026-04-10" };
-const rejected = { askedOn: "2026-04-14", rejectedOn: "2026-04-15" };
-const early = { askedOn: "2026-04-10", rejectedOn: "2026-04-10" };
+const asked = { requestedOn: "2026-04-10", confirmedOn: "2026-04-10" };
+const rejected = { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" };
+const early = { requestedOn: "2026-04-10", rejectedOn: "2026-04-10" };
 
 // 26 U.S.C. 6151(a): the tax is paid by the day the return is due without any extension.
 describe("the next date that binds a client", () => {
@@ -48,7 +48,7 @@ describe("the next date that binds a client", () => {
     ["2026-04-17", { ...early, rejectedOn: "2026-04-11" }, "file 2026-04-16 -1"],
     ["2026-04-21", { ...rejected, confirmedOn: "2026-04-20" }, "file 2026-10-15 177"],
     ["2026-04-21", { ...rejected, confirmedOn: "2026-04-21" }, "file 2026-04-20 -1"],
-    ["2026-04-17", { askedOn: "2026-04-16" }, "file 2026-04-15 -2"],
+    ["2026-04-17", { requestedOn: "2026-04-16" }, "file 2026-04-15 -2"],
     ["2026-04-10", { filedOn: "2026-04-10" }, undefined],
   ])("on %s with %j is %s", (asOf, record, text) => {
     expect(next({ asOf, record })).toBe(text);
@@ -62,11 +62,13 @@ describe("the next date that binds a client", () => {
     ["2026-04-01", { paidOn: "2026-03-01" }, "ask 2026-06-15 75"],
     ["2026-06-16", {}, "file 2026-06-15 -1"],
   ])("abroad on %s with %j is to pay in April and to ask by June: %s", (asOf, record, text) => {
-    expect(next({ filer: "abroad", asOf, record })).toBe(text);
+    expect(next({ filerType: "out of country", asOf, record })).toBe(text);
   });
 
   it("for a nonresident without wages is in June, payment and all", () => {
-    expect(next({ filer: "nonresident", asOf: "2026-04-16" })).toBe("ask and pay 2026-06-15 60");
+    expect(next({ filerType: "nonresident", asOf: "2026-04-16" })).toBe(
+      "ask and pay 2026-06-15 60"
+    );
   });
 
   it("is the day to pay where only that is still to come", () => {
@@ -85,7 +87,7 @@ describe("the next date that binds a client", () => {
   const records = fc
     .record(
       {
-        askedOn: daysFrom("2026-03-20", "2026-04-18"),
+        requestedOn: daysFrom("2026-03-20", "2026-04-18"),
         paidOn: daysFrom("2026-03-20", "2026-07-01"),
         filedOn: daysFrom("2026-03-20", "2026-11-10"),
         rejectedOn: daysFrom("2026-04-01", "2026-04-20"),
@@ -97,8 +99,8 @@ describe("the next date that binds a client", () => {
 
   it("is none exactly when the return is filed, and its days left lead to it", () => {
     fc.assert(
-      fc.property(filers, records, days, (filer, record, asOf) => {
-        const { dates } = givenRequest({ filer });
+      fc.property(filers, records, days, (filerType, record, asOf) => {
+        const { dates } = givenRequest({ filerType });
         const found = nextDate(dates, record, asOf, rulebook);
         const { stage } = requestStage(dates, record, asOf, rulebook);
         expect(found === undefined).toBe(stage === "filed");
@@ -116,8 +118,8 @@ describe("the next date that binds a client", () => {
 
   it("is never later for tax that is still to be paid", () => {
     fc.assert(
-      fc.property(filers, records, days, (filer, record, asOf) => {
-        const { dates } = givenRequest({ filer });
+      fc.property(filers, records, days, (filerType, record, asOf) => {
+        const { dates } = givenRequest({ filerType });
         const unpaid = nextDate(dates, { ...record, paidOn: undefined }, asOf, rulebook);
         const paid = nextDate(dates, { ...record, paidOn: asOf }, asOf, rulebook);
         if (unpaid && paid) expect(unpaid.day <= paid.day).toBe(true);

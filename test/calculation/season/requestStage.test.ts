@@ -7,7 +7,7 @@ import { requestStage, STAGES, type Stage } from "../../../src/calculation/seaso
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { NotPublishedError } from "../../../src/rules/notPublishedError";
 import { rulebook } from "../../../src/rules/rulebook";
-import published from "../../fixtures/published/reject-window.json";
+import published from "../../fixtures/published/perfection-period.json";
 import { filers, RUNS, states } from "../arbitrary";
 import { day } from "../given";
 import { givenRecord, givenRequest, type GivenRequest } from "../request/givenRequest";
@@ -19,7 +19,7 @@ const standing = (given: GivenRequest) => {
 const stageOf = (asOf: string, record: GivenRequest["record"] = {}): Stage =>
   standing({ asOf, record }).stage;
 
-const asked = { askedOn: "2026-04-14" };
+const asked = { requestedOn: "2026-04-14" };
 const accepted = { ...asked, confirmedOn: "2026-04-15" };
 const rejected = { ...asked, rejectedOn: "2026-04-15" };
 
@@ -31,7 +31,7 @@ it.each([
 ])(
   "asks for no days to send again where it was accepted on %s, in time",
   (confirmedOn, rejectedOn) => {
-    const record = { askedOn: "2022-04-08", rejectedOn, confirmedOn };
+    const record = { requestedOn: "2022-04-08", rejectedOn, confirmedOn };
     expect(standing({ taxYear: 2021, asOf: "2022-05-01", record }).stage).toBe("extended");
   }
 );
@@ -39,19 +39,19 @@ it.each([
 // 26 CFR 1.6081-4(b): a request made by the due date of the return.
 describe("where a client stands", () => {
   it.each([
-    ["2026-04-15", {}, "not asked", "ask", "2026-04-15", undefined],
-    ["2026-04-16", {}, "missed", "file", "2026-04-15", "not asked in time"],
-    ["2026-04-14", asked, "waiting", "file", "2026-10-15", undefined],
+    ["2026-04-15", {}, "not requested", "ask", "2026-04-15", undefined],
+    ["2026-04-16", {}, "past due", "file", "2026-04-15", "not asked in time"],
+    ["2026-04-14", asked, "unconfirmed", "file", "2026-10-15", undefined],
     ["2026-04-15", accepted, "extended", "file", "2026-10-15", undefined],
     ["2026-10-15", accepted, "extended", "file", "2026-10-15", undefined],
-    ["2026-10-16", accepted, "missed", "file", "2026-10-15", "extended date missed"],
-    ["2026-10-16", asked, "missed", "file", "2026-10-15", "extended date missed"],
-    ["2026-04-14", rejected, "waiting", "file", "2026-10-15", undefined],
-    ["2026-04-15", rejected, "rejected", "send again", "2026-04-20", undefined],
-    ["2026-04-16", rejected, "rejected", "send again", "2026-04-20", undefined],
-    ["2026-04-20", rejected, "rejected", "send again", "2026-04-20", undefined],
-    ["2026-04-21", rejected, "missed", "file", "2026-04-20", "reject window over"],
-    ["2026-04-16", { askedOn: "2026-04-16" }, "missed", "file", "2026-04-15", "asked late"],
+    ["2026-10-16", accepted, "past due", "file", "2026-10-15", "extended date missed"],
+    ["2026-10-16", asked, "past due", "file", "2026-10-15", "extended date missed"],
+    ["2026-04-14", rejected, "unconfirmed", "file", "2026-10-15", undefined],
+    ["2026-04-15", rejected, "rejected", "resend", "2026-04-20", undefined],
+    ["2026-04-16", rejected, "rejected", "resend", "2026-04-20", undefined],
+    ["2026-04-20", rejected, "rejected", "resend", "2026-04-20", undefined],
+    ["2026-04-21", rejected, "past due", "file", "2026-04-20", "reject window over"],
+    ["2026-04-16", { requestedOn: "2026-04-16" }, "past due", "file", "2026-04-15", "asked late"],
     ["2026-10-20", { filedOn: "2026-10-20" }, "filed", undefined, undefined, undefined],
   ])("on %s with %j is %s", (asOf, record, stage, act, lastDay, missed) => {
     const found = standing({ asOf, record });
@@ -61,15 +61,15 @@ describe("where a client stands", () => {
   });
 
   it("is extended by a request made on the last day, and not by one a day later", () => {
-    const proven = (askedOn: string) => ({ askedOn, confirmedOn: "2026-04-17" });
+    const proven = (requestedOn: string) => ({ requestedOn, confirmedOn: "2026-04-17" });
     expect(stageOf("2026-04-17", proven("2026-04-15"))).toBe("extended");
-    expect(stageOf("2026-04-17", proven("2026-04-16"))).toBe("missed");
+    expect(stageOf("2026-04-17", proven("2026-04-16"))).toBe("past due");
   });
 
   it("is filed from the day of the return, in time or not, asked or not", () => {
-    for (const record of [{}, asked, rejected, { askedOn: "2026-04-16" }]) {
+    for (const record of [{}, asked, rejected, { requestedOn: "2026-04-16" }]) {
       expect(stageOf("2026-11-02", { ...record, filedOn: "2026-11-02" })).toBe("filed");
-      expect(stageOf("2026-11-01", { ...record, filedOn: "2026-11-02" })).toBe("missed");
+      expect(stageOf("2026-11-01", { ...record, filedOn: "2026-11-02" })).toBe("past due");
     }
   });
 });
@@ -79,22 +79,23 @@ describe("after a rejection", () => {
   it.each(published.cases)(
     "the days to send again end with $expected.sendAgainBy: $case",
     (one) => {
-      const { taxYear, filer, rejectedOn } = one.inputs;
+      const { taxYear, filerType, rejectedOn } = one.inputs;
       const given = {
         taxYear,
-        filer: filer === "abroad" ? ("abroad" as const) : ("resident" as const),
+        filerType:
+          filerType === "out of country" ? ("out of country" as const) : ("resident" as const),
         state: one.inputs.state ?? undefined,
-        record: { askedOn: rejectedOn, rejectedOn },
+        record: { requestedOn: rejectedOn, rejectedOn },
       };
       const { sendAgainBy } = one.expected;
       expect(standing({ ...given, asOf: sendAgainBy }).stage).toBe("rejected");
       const dayAfter: string = addDays(day(sendAgainBy), 1);
-      expect(standing({ ...given, asOf: dayAfter }).stage).toBe("missed");
+      expect(standing({ ...given, asOf: dayAfter }).stage).toBe("past due");
       const sentAgain = (confirmedOn: string) =>
         standing({ ...given, asOf: dayAfter, record: { ...given.record, confirmedOn } });
       expect(sentAgain(sendAgainBy).stage).toBe("extended");
       expect(sentAgain(dayAfter)).toEqual({
-        ...{ stage: "missed", act: "file", lastDay: sendAgainBy, missed: "reject window over" },
+        ...{ stage: "past due", act: "file", lastDay: sendAgainBy, missed: "reject window over" },
       });
     }
   );
@@ -102,21 +103,21 @@ describe("after a rejection", () => {
   it.each([
     ["2026-04-01", "2026-04-14", "rejected", "2026-04-15"],
     ["2026-04-01", "2026-04-15", "rejected", "2026-04-15"],
-    ["2026-04-01", "2026-04-16", "missed", "2026-04-15"],
+    ["2026-04-01", "2026-04-16", "past due", "2026-04-15"],
     ["2026-04-10", "2026-04-15", "rejected", "2026-04-15"],
-    ["2026-04-10", "2026-04-16", "missed", "2026-04-15"],
+    ["2026-04-10", "2026-04-16", "past due", "2026-04-15"],
     ["2026-04-11", "2026-04-16", "rejected", "2026-04-16"],
-    ["2026-04-11", "2026-04-17", "missed", "2026-04-16"],
+    ["2026-04-11", "2026-04-17", "past due", "2026-04-16"],
     ["2026-04-12", "2026-04-15", "rejected", "2026-04-17"],
     ["2026-04-12", "2026-04-17", "rejected", "2026-04-17"],
-    ["2026-04-12", "2026-04-18", "missed", "2026-04-17"],
+    ["2026-04-12", "2026-04-18", "past due", "2026-04-17"],
     ["2026-04-16", "2026-04-20", "rejected", "2026-04-20"],
-    ["2026-04-16", "2026-04-21", "missed", "2026-04-20"],
-    ["2026-04-21", "2026-04-21", "missed", "2026-04-20"],
+    ["2026-04-16", "2026-04-21", "past due", "2026-04-20"],
+    ["2026-04-21", "2026-04-21", "past due", "2026-04-20"],
   ])("on %s a request is on %s %s, its last day %s", (rejectedOn, asOf, stage, lastDay) => {
-    const found = standing({ asOf, record: { askedOn: "2026-04-01", rejectedOn } });
+    const found = standing({ asOf, record: { requestedOn: "2026-04-01", rejectedOn } });
     expect([found.stage, found.lastDay]).toEqual([stage, lastDay]);
-    expect(found.missed).toBe(stage === "missed" ? "reject window over" : undefined);
+    expect(found.missed).toBe(stage === "past due" ? "reject window over" : undefined);
   });
 
   it("the request counts as made once it is sent again and accepted, on the same day or later", () => {
@@ -128,21 +129,21 @@ describe("after a rejection", () => {
 
   it.each([
     ["2026-04-20", "2026-04-20", "extended", "2026-10-15", undefined],
-    ["2026-04-20", "2026-10-16", "missed", "2026-10-15", "extended date missed"],
+    ["2026-04-20", "2026-10-16", "past due", "2026-10-15", "extended date missed"],
     ["2026-04-21", "2026-04-20", "rejected", "2026-04-20", undefined],
-    ["2026-04-21", "2026-04-21", "missed", "2026-04-20", "reject window over"],
-    ["2026-04-21", "2026-10-15", "missed", "2026-04-20", "reject window over"],
-    ["2026-04-21", "2026-10-16", "missed", "2026-04-20", "reject window over"],
+    ["2026-04-21", "2026-04-21", "past due", "2026-04-20", "reject window over"],
+    ["2026-04-21", "2026-10-15", "past due", "2026-04-20", "reject window over"],
+    ["2026-04-21", "2026-10-16", "past due", "2026-04-20", "reject window over"],
   ])("sent again on %s it is on %s %s", (confirmedOn, asOf, stage, lastDay, missed) => {
     const found = standing({ asOf, record: { ...rejected, confirmedOn } });
     expect([found.stage, found.act, found.lastDay, found.missed]).toEqual([
-      ...[stage, stage === "rejected" ? "send again" : "file", lastDay, missed],
+      ...[stage, stage === "rejected" ? "resend" : "file", lastDay, missed],
     ]);
   });
 
   it("sent again too late it is filed all the same once the return is in", () => {
     const late = { ...rejected, confirmedOn: "2026-04-21", filedOn: "2026-05-01" };
-    expect(stageOf("2026-04-30", late)).toBe("missed");
+    expect(stageOf("2026-04-30", late)).toBe("past due");
     expect(standing({ asOf: "2026-05-01", record: late })).toEqual({ stage: "filed" });
   });
 
@@ -153,8 +154,8 @@ describe("after a rejection", () => {
   });
 
   it("is refused from the day of the rejection where the days to send again are not held", () => {
-    const record = { askedOn: "2022-04-14", rejectedOn: "2022-04-15" };
-    expect(standing({ taxYear: 2021, asOf: "2022-04-14", record }).stage).toBe("waiting");
+    const record = { requestedOn: "2022-04-14", rejectedOn: "2022-04-15" };
+    expect(standing({ taxYear: 2021, asOf: "2022-04-14", record }).stage).toBe("unconfirmed");
     for (const asOf of ["2022-04-15", "2022-04-18", "2022-04-19"])
       expect(() => standing({ taxYear: 2021, asOf, record })).toThrow(NotPublishedError);
     const sentAgain = { ...record, confirmedOn: "2022-04-20" };
@@ -168,23 +169,23 @@ describe("after a rejection", () => {
 const seasons = fc
   .record({
     taxYear: fc.integer({ min: 2022, max: 2025 }),
-    filer: filers,
+    filerType: filers,
     state: states,
     askedAfter: fc.option(fc.integer({ min: -20, max: 4 }), { nil: undefined }),
     confirmedAfter: fc.option(fc.integer({ min: 0, max: 30 }), { nil: undefined }),
     rejectedAfter: fc.option(fc.integer({ min: 0, max: 30 }), { nil: undefined }),
     filedAfter: fc.option(fc.integer({ min: -60, max: 300 }), { nil: undefined }),
   })
-  .map(({ taxYear, filer, state, askedAfter, ...after }) => {
-    const dates = clientDates(calendarTaxYear(taxYear), filer, { state }, rulebook);
+  .map(({ taxYear, filerType, state, askedAfter, ...after }) => {
+    const dates = clientDates(calendarTaxYear(taxYear), filerType, { state }, rulebook);
     const { lastDay } = dates.regular;
     const from = (first: CalendarDate | undefined, days: number | undefined) =>
       first === undefined || days === undefined ? undefined : addDays(first, days);
-    const askedOn = from(lastDay, askedAfter);
+    const requestedOn = from(lastDay, askedAfter);
     const record: RequestRecord = {
-      askedOn,
-      confirmedOn: from(askedOn, after.confirmedAfter),
-      rejectedOn: from(askedOn, after.rejectedAfter),
+      requestedOn,
+      confirmedOn: from(requestedOn, after.confirmedAfter),
+      rejectedOn: from(requestedOn, after.rejectedAfter),
       filedOn: from(lastDay, after.filedAfter),
     };
     return { dates, record };
@@ -192,11 +193,11 @@ const seasons = fc
 
 /** Where a client can come to from each stage as days go by. */
 const NEXT: Readonly<Record<Stage, readonly Stage[]>> = {
-  "not asked": ["waiting", "rejected", "extended", "missed", "filed"],
-  waiting: ["rejected", "extended", "missed", "filed"],
-  rejected: ["extended", "missed", "filed"],
-  extended: ["rejected", "missed", "filed"],
-  missed: ["filed"],
+  "not requested": ["unconfirmed", "rejected", "extended", "past due", "filed"],
+  unconfirmed: ["rejected", "extended", "past due", "filed"],
+  rejected: ["extended", "past due", "filed"],
+  extended: ["rejected", "past due", "filed"],
+  "past due": ["filed"],
   filed: [],
 };
 
@@ -239,19 +240,26 @@ describe("a season, day by day", () => {
     const fromDue = fc.integer({ min: -12, max: 12 });
     const later = fc.integer({ min: 0, max: 12 });
     fc.assert(
-      fc.property(inYear, filers, states, fromDue, later, (year, filer, state, rejected, more) => {
-        const dates = clientDates(year, filer, { state }, rulebook);
-        const due = dates.regular.lastDay;
-        const rejectedOn = addDays(due, rejected);
-        const record = {
-          askedOn: addDays(due, Math.min(0, rejected)),
-          rejectedOn,
-          confirmedOn: addDays(rejectedOn, more),
-        };
-        const isInTime = rejected + more <= 0 || (rejected + more <= 5 && more <= 5);
-        const { stage } = requestStage(dates, record, record.confirmedOn, rulebook);
-        expect(stage).toBe(isInTime ? "extended" : "missed");
-      }),
+      fc.property(
+        inYear,
+        filers,
+        states,
+        fromDue,
+        later,
+        (year, filerType, state, rejected, more) => {
+          const dates = clientDates(year, filerType, { state }, rulebook);
+          const due = dates.regular.lastDay;
+          const rejectedOn = addDays(due, rejected);
+          const record = {
+            requestedOn: addDays(due, Math.min(0, rejected)),
+            rejectedOn,
+            confirmedOn: addDays(rejectedOn, more),
+          };
+          const isInTime = rejected + more <= 0 || (rejected + more <= 5 && more <= 5);
+          const { stage } = requestStage(dates, record, record.confirmedOn, rulebook);
+          expect(stage).toBe(isInTime ? "extended" : "past due");
+        }
+      ),
       RUNS
     );
   });
@@ -262,11 +270,11 @@ describe("a season, day by day", () => {
         const asOf = addDays(dates.regular.lastDay, days);
         const { stage, act, lastDay, missed } = requestStage(dates, record, asOf, rulebook);
         expect(STAGES).toContain(stage);
-        expect(missed !== undefined).toBe(stage === "missed");
+        expect(missed !== undefined).toBe(stage === "past due");
         expect(act === undefined).toBe(stage === "filed");
         expect(lastDay === undefined).toBe(stage === "filed");
         if (lastDay !== undefined) {
-          if (stage !== "missed") expect(lastDay >= asOf).toBe(true);
+          if (stage !== "past due") expect(lastDay >= asOf).toBe(true);
           else if (missed !== "asked late") expect(lastDay < asOf).toBe(true);
         }
       }),

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
-import type { Filer } from "../../../src/calculation/filer";
+import type { FilerType } from "../../../src/calculation/filerType";
 import { seasonCalendar, type SeasonDate } from "../../../src/calculation/season/seasonCalendar";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { NotPublishedError } from "../../../src/rules/notPublishedError";
@@ -10,8 +10,8 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { filers, RUNS, states } from "../arbitrary";
 import { day, state } from "../given";
 
-const calendar = (year: number, filer: Filer = "resident"): readonly SeasonDate[] =>
-  seasonCalendar(calendarTaxYear(year), filer, {}, rulebook);
+const calendar = (year: number, filerType: FilerType = "resident"): readonly SeasonDate[] =>
+  seasonCalendar(calendarTaxYear(year), filerType, {}, rulebook);
 const dayOf = (dates: readonly SeasonDate[], what: string): string | undefined =>
   dates.find((date) => date.what.startsWith(what))?.day;
 
@@ -33,7 +33,7 @@ describe("the season of a client", () => {
   });
 
   it("abroad asks in June and pays in April", () => {
-    const dates = calendar(2025, "abroad");
+    const dates = calendar(2025, "out of country");
     expect(dayOf(dates, "Pay the tax")).toBe("2026-04-15");
     expect(dayOf(dates, "Contribute to an IRA")).toBe("2026-04-15");
     expect(dayOf(dates, "File, or ask")).toBe("2026-06-15");
@@ -54,8 +54,8 @@ describe("the season of a client", () => {
 
   // Relief counts for contributions and estimates too: release on the Los Angeles County wildfires.
   it("moves with disaster relief", () => {
-    const relief = { begins: day("2025-01-07"), postponedTo: day("2025-10-15") };
-    const dates = seasonCalendar(calendarTaxYear(2024), "resident", { relief }, rulebook);
+    const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
+    const dates = seasonCalendar(calendarTaxYear(2024), "resident", { postponement }, rulebook);
     const moved = dates.filter((date) => date.day === "2025-10-15");
     expect(moved).toHaveLength(7);
     expect(dayOf(dates, "Fourth estimate")).toBe("2026-01-15");
@@ -87,19 +87,29 @@ describe("the season of a client", () => {
 
   it("rises by day, with a source each, and agrees with the client's dates", () => {
     fc.assert(
-      fc.property(fc.integer({ min: 2009, max: 2027 }), filers, states, (year, filer, where) => {
-        const taxYear = calendarTaxYear(year);
-        const circumstances = { state: where };
-        const dates = seasonCalendar(taxYear, filer, circumstances, rulebook);
-        const days = dates.map((date) => date.day);
-        expect([...days].sort()).toEqual(days);
-        for (const date of dates) expect(date.source.citation).not.toBe("");
-        const { regular, payment, extended } = clientDates(taxYear, filer, circumstances, rulebook);
-        expect(dayOf(dates, "Pay the tax")).toBe(payment.lastDay);
-        expect(dayOf(dates, "File, or ask")).toBe(regular.lastDay);
-        expect(dayOf(dates, "File with")).toBe(extended.lastDay);
-        expect(dayOf(dates, "Last day before")).toBe(addDays(extended.countedFrom, 60));
-      }),
+      fc.property(
+        fc.integer({ min: 2009, max: 2027 }),
+        filers,
+        states,
+        (year, filerType, where) => {
+          const taxYear = calendarTaxYear(year);
+          const circumstances = { state: where };
+          const dates = seasonCalendar(taxYear, filerType, circumstances, rulebook);
+          const days = dates.map((date) => date.day);
+          expect([...days].sort()).toEqual(days);
+          for (const date of dates) expect(date.source.citation).not.toBe("");
+          const { regular, payment, extended } = clientDates(
+            taxYear,
+            filerType,
+            circumstances,
+            rulebook
+          );
+          expect(dayOf(dates, "Pay the tax")).toBe(payment.lastDay);
+          expect(dayOf(dates, "File, or ask")).toBe(regular.lastDay);
+          expect(dayOf(dates, "File with")).toBe(extended.lastDay);
+          expect(dayOf(dates, "Last day before")).toBe(addDays(extended.countedFrom, 60));
+        }
+      ),
       RUNS
     );
   });

@@ -14,11 +14,11 @@ function ruleOf(state: string): StateExtension {
 }
 
 /** What a case gives: `f` the federal extension, `o` the state's own request, and the share paid. */
-function granted(rule: StateExtension, given: string, paidShare?: string): boolean {
+function granted(rule: StateExtension, given: string, percentPaid?: string): boolean {
   return stateExtensionGranted(rule, {
-    federalExtended: given.includes("f"),
-    ownRequest: given.includes("o"),
-    paidShare: paidShare === undefined ? undefined : usd(paidShare),
+    federalExtension: given.includes("f"),
+    stateRequest: given.includes("o"),
+    percentPaid: percentPaid === undefined ? undefined : usd(percentPaid),
   });
 }
 
@@ -55,8 +55,8 @@ describe("a state grants more time", () => {
     ["NY", "", undefined, false],
     // no broad income tax
     ["TX", "fo", "1", false],
-  ])("%s with %j and %s paid: %s", (state, given, paidShare, expected) => {
-    expect(granted(ruleOf(state), given, paidShare)).toBe(expected);
+  ])("%s with %j and %s paid: %s", (state, given, percentPaid, expected) => {
+    expect(granted(ruleOf(state), given, percentPaid)).toBe(expected);
   });
 
   // the states' texts, listed with the dates in test/fixtures/published: the federal request is taken where no tax is due
@@ -81,7 +81,7 @@ describe("a state grants more time", () => {
     ],
   ])("%s with %j asks for the share paid", (state, given, sentence) => {
     expect(() => granted(ruleOf(state), given)).toThrow(
-      new InputError("paidShare", sentence.slice("paidShare: ".length))
+      new InputError("percentPaid", sentence.slice("paidShare: ".length))
     );
   });
 
@@ -94,7 +94,7 @@ describe("a state grants more time", () => {
   });
 
   it("without asking for a share where the rule names none", () => {
-    expect(granted({ ...ruleOf("MA"), paidShare: undefined }, "")).toBe(true);
+    expect(granted({ ...ruleOf("MA"), percentPaid: undefined }, "")).toBe(true);
   });
 });
 
@@ -105,12 +105,12 @@ describe("whatever the state", () => {
   it("more paid, asked or extended never takes the extension away", () => {
     fc.assert(
       fc.property(rows, fc.boolean(), fc.boolean(), shares, shares, (rule, f, o, one, more) => {
-        const now = { federalExtended: f, ownRequest: o, paidShare: one };
+        const now = { federalExtension: f, stateRequest: o, percentPaid: one };
         const is = stateExtensionGranted(rule, now);
         for (const better of [
-          { ...now, paidShare: one.plus(more) },
-          { ...now, federalExtended: true },
-          { ...now, ownRequest: true },
+          { ...now, percentPaid: one.plus(more) },
+          { ...now, federalExtension: true },
+          { ...now, stateRequest: true },
         ])
           if (is) expect(stateExtensionGranted(rule, better)).toBe(true);
       }),

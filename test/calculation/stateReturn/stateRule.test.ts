@@ -8,8 +8,8 @@ import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/state-extension-dates.json";
 import { state } from "../given";
 
-const of = (code: string, taxYear = 2025, acceptOld = false) =>
-  stateRule(calendarTaxYear(taxYear), state(code), acceptOld, rulebook);
+const of = (code: string, taxYear = 2025, allowUnverified = false) =>
+  stateRule(calendarTaxYear(taxYear), state(code), allowUnverified, rulebook);
 
 const NAMES_WITHOUT_RETURN = {
   ...{ AK: "Alaska", FL: "Florida", NH: "New Hampshire", NV: "Nevada", SD: "South Dakota" },
@@ -141,8 +141,8 @@ describe("the tax years held", () => {
   // New Hampshire's tax on interest and dividends ended with tax year 2024.
   it("begin for New Hampshire with 2025, even for who accepts an old rule", () => {
     expect(of("NH", 2025).rule.grant).toBe("no return");
-    for (const acceptOld of [false, true])
-      expect(() => of("NH", 2024, acceptOld)).toThrow(
+    for (const allowUnverified of [false, true])
+      expect(() => of("NH", 2024, allowUnverified)).toThrow(
         "State extensions of time to file: New Hampshire is held only from tax year 2025 on (rules/state-extensions.json)"
       );
   });

@@ -1,0 +1,37 @@
+import type { Sourced } from "../../rules/listTable";
+import type { IssueRule } from "../../rules/requestTables";
+import { moneyIssues } from "./moneyIssues";
+import { reminderIssues } from "./reminderIssues";
+import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
+import { methodIssues } from "./methodIssues";
+import { statusIssues } from "./statusIssues";
+
+/** A finding with its wording, remedy and source. */
+export type WordedIssue = Issue &
+  Pick<Sourced<IssueRule>, "severity" | "what" | "remedy" | "source">;
+
+/**
+ * What is wrong or risky with a client's request on a day, gravest first.
+ *
+ * @param request - The request as the preparer keeps it.
+ * @param rules - What the findings look at.
+ * @returns The findings in the order of rules/request-checks.json; none when all is well or the return is filed.
+ * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @see 26 CFR 1.6081-4; Form 4868
+ */
+export function requestIssues(request: ClientRequest, rules: IssueRules): readonly WordedIssue[] {
+  const { filedOn } = request.record;
+  const isFiled = filedOn !== undefined && filedOn <= request.asOf;
+  if (isFiled) return [];
+  const found = [
+    ...statusIssues(request, rules),
+    ...methodIssues(request),
+    ...moneyIssues(request, rules),
+    ...reminderIssues(request, rules),
+  ];
+  return rules.requestIssues.rows.flatMap(({ check, severity, what, remedy, source }) =>
+    found
+      .filter((issue) => issue.check === check)
+      .map((issue) => ({ ...issue, severity, what, remedy, source }))
+  );
+}

@@ -1,0 +1,39 @@
+import { createServer, type Server } from "node:https";
+import { BUILD_FOLDER } from "../../host/builtAddIn";
+import { builtFiles } from "./builtFiles";
+import { LOOPBACK } from "./sheetServer";
+
+const HEADERS = {
+  // Excel on the web reads functions.json from an address of its own, and a browser asks whether a page may reach this machine.
+  "access-control-allow-origin": "*",
+  "access-control-allow-private-network": "true",
+  // Not "no-store": Excel shows no icon that may not be kept.
+  "cache-control": "max-age=60",
+};
+
+/** What https is served with. */
+export interface ServerCertificate {
+  readonly cert: Buffer | string;
+  readonly key: Buffer | string;
+}
+
+/**
+ * Serves the built add-in over https.
+ *
+ * @param port - A free port; 0 for any.
+ * @param certificate - What to serve it with.
+ * @returns The server, once it listens.
+ */
+export async function serveAddIn(port: number, certificate: ServerCertificate): Promise<Server> {
+  const files = builtFiles([BUILD_FOLDER], HEADERS);
+  const { cert, key } = certificate;
+  const server = createServer({ cert, key }, (request, response) => {
+    if (request.method === "OPTIONS") response.writeHead(204, HEADERS).end();
+    else files(request, response);
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, LOOPBACK, resolve);
+  });
+  return server;
+}

@@ -1,0 +1,24 @@
+import { logErrorMessage } from "office-addin-cli";
+import { NotBuilt } from "../../host/builtAddIn";
+import { UsageError } from "../terminal/commandLine";
+import { REFUSED } from "../terminal/tryout";
+
+/**
+ * Runs a command; what it refuses is said in one sentence, with the exit code for nothing done.
+ *
+ * @param command - The command.
+ */
+export async function runCommand(command: () => Promise<void>): Promise<void> {
+  try {
+    await command();
+  } catch (error) {
+    const isSentence = error instanceof UsageError || error instanceof NotBuilt;
+    logErrorMessage(isSentence ? error.message : error);
+    process.exitCode = REFUSED;
+  }
+}
+
+/** Prints a line. */
+export function print(line: string): void {
+  process.stdout.write(`${line}\n`);
+}

@@ -1,0 +1,27 @@
+import { existsSync } from "node:fs";
+import { NotBuilt } from "../../host/builtAddIn";
+import { SHEET_FOLDER } from "./builtFiles";
+import { freePort } from "./freePort";
+import { readServeArguments } from "./portArgument";
+import { print, runCommand } from "./runCommand";
+import { LOOPBACK, serveSheet } from "./sheetServer";
+
+const USUAL_PORT = 4869;
+const USAGE = `npm run sheet                  try the functions in a sheet in the browser
+npm run sheet -- --port N      at another port than ${USUAL_PORT}`;
+
+await runCommand(async () => {
+  const { port: wanted, help } = readServeArguments(process.argv.slice(2), USUAL_PORT);
+  if (help) {
+    print(USAGE);
+    return;
+  }
+  if (!existsSync(new URL("index.html", SHEET_FOLDER))) {
+    throw new NotBuilt('There is no dist/sheet: run "npx webpack --env sheet" first.');
+  }
+  const { port, sentence } = await freePort(wanted, LOOPBACK);
+  await serveSheet(port);
+  if (sentence !== undefined) print(sentence);
+  print(`The try-out sheet is at http://${LOOPBACK}:${port}/ on this machine only.`);
+  print("Open it in a browser. Press Ctrl+C here to end it.");
+});

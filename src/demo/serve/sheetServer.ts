@@ -1,0 +1,42 @@
+import { createServer, type Server } from "node:http";
+import { BUILD_FOLDER } from "../../host/builtAddIn";
+import { HOST_PAGE_SOURCE } from "../../host/hostPage";
+import { builtFiles, SHEET_FOLDER } from "./builtFiles";
+
+/** The one address the try-out sheet is served at: this machine, and no other can reach it. */
+export const LOOPBACK = "127.0.0.1";
+
+const HEADERS = {
+  "cache-control": "no-store",
+  "cross-origin-resource-policy": "same-origin",
+  "referrer-policy": "no-referrer",
+  "x-content-type-options": "nosniff",
+};
+
+/** The stand-in for the host as a script of a page; kept as text so that a sealed world can run it as well. */
+const HOST_PAGE_SCRIPT = `globalThis.standInPage = ${HOST_PAGE_SOURCE};
+globalThis.standInPage.offerFormattedNumbers();
+`;
+
+/**
+ * Serves the try-out sheet with the built add-in beside it.
+ *
+ * @param port - A free port; 0 for any.
+ * @returns The server, once it listens.
+ */
+export async function serveSheet(port: number): Promise<Server> {
+  const files = builtFiles([SHEET_FOLDER, BUILD_FOLDER], HEADERS);
+  const server = createServer((request, response) => {
+    if (request.url !== "/hostPage.js") {
+      files(request, response);
+      return;
+    }
+    response.writeHead(200, { ...HEADERS, "content-type": "text/javascript; charset=utf-8" });
+    response.end(HOST_PAGE_SCRIPT);
+  });
+  await new Promise<void>((resolve, reject) => {
+    server.once("error", reject);
+    server.listen(port, LOOPBACK, resolve);
+  });
+  return server;
+}

@@ -1,0 +1,68 @@
+import { cellAddress } from "../../host/cellAddress";
+import { errorSentence, isErrorCode } from "./errorSentence";
+import type { Grid } from "./grid";
+import type { GridAnswers, GridPlace } from "./gridAnswers";
+import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
+
+/** What is said of a cell, and whether it is an error. */
+export interface CellStatus {
+  readonly text: string;
+  readonly isError: boolean;
+}
+
+const address = ({ row, column }: GridPlace): string => cellAddress(row + 1, column + 1);
+
+/** The first cell that stands in the way of an answer which fills several. */
+function cellInTheWay(grid: Grid, place: GridPlace, answers: GridAnswers): string | undefined {
+  const sheet = openWorkbook(grid).getWorkbook().getSheetBySheetId(place.sheetId);
+  const { rows = [] } = answers.callsOf(place).at(-1) ?? {};
+  for (const [down, cells] of rows.entries()) {
+    for (const across of cells.keys()) {
+      if (down === 0 && across === 0) continue;
+      const [row, column] = [place.row + down, place.column + across];
+      const value = sheet?.getCellRaw(row, column)?.v ?? null;
+      if (value !== null && value !== "") return cellAddress(row + 1, column + 1);
+    }
+  }
+  return undefined;
+}
+
+/** What there is to say of a cell: the sentence of its error, or the formula that fills it from elsewhere. */
+export function cellStatus(grid: Grid, place: GridPlace, answers: GridAnswers): CellStatus {
+  const { value, filledBy } = cellAt(grid, place);
+  if (!isErrorCode(value)) {
+    const isFilled = filledBy && (filledBy.row !== place.row || filledBy.column !== place.column);
+    const text = isFilled
+      ? `${address(place)} is filled by the formula in ${address(filledBy)}.`
+      : "";
+    return { text, isError: false };
+  }
+  const from = filledBy ?? place;
+  const calls = answers.callsOf(from);
+  const sentence = errorSentence(value, calls, place.row - from.row, place.column - from.column);
+  const inTheWay = value === "#SPILL!" ? cellInTheWay(grid, from, answers) : undefined;
+  const more = inTheWay === undefined ? "" : ` ${inTheWay} is in the way.`;
+  return { text: `${address(place)} ${value} ${sentence}${more}`, isError: true };
+}
+
+/**
+ * Keeps a line of the page at what there is to say of the selected cell.
+ *
+ * @param grid - The grid.
+ * @param answers - What our functions answered.
+ * @param line - The line.
+ */
+export function followSelection(grid: Grid, answers: GridAnswers, line: HTMLElement): void {
+  const show = (): void => {
+    if (!grid.api.getActiveWorkbook()) return;
+    const { text, isError } = cellStatus(grid, selectedPlace(grid), answers);
+    if (line.textContent !== text) line.textContent = text;
+    line.classList.toggle("error", isError);
+  };
+  grid.api.addEvent(grid.api.Event.SelectionChanged, show);
+  grid.api.addEvent(grid.api.Event.ActiveSheetChanged, show);
+  grid.api.getFormula().calculationStart(() => {
+    answers.begin();
+  });
+  grid.api.getFormula().calculationResultApplied(show);
+}

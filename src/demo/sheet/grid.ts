@@ -1,0 +1,83 @@
+import { type IWorkbookData, LocaleType, LogLevel, Univer } from "@univerjs/core";
+import { FUniver } from "@univerjs/core/facade";
+import {
+  CalculationMode,
+  FormulaDataModel,
+  UniverSheetsCorePreset,
+} from "@univerjs/preset-sheets-core";
+import english from "@univerjs/preset-sheets-core/locales/en-US";
+import type { StandInHost } from "../../host/standInHost";
+import { showFilledFormats } from "./filledFormats";
+import { functionHint } from "./functionHints";
+import type { GridAnswers } from "./gridAnswers";
+import { gridFunction } from "./gridFunction";
+import { UNHARMED_SORTS } from "./unharmedSort";
+
+/** The grid library's own interface. */
+export type GridInterface = ReturnType<typeof FUniver.newAPI>;
+
+/** A grid on the page. */
+export interface Grid {
+  readonly api: GridInterface;
+  /** What the grid knows of formulas: their text, and the cells each fills. */
+  readonly formulas: FormulaDataModel;
+  /** Opens a workbook in the stead of the one that is open, and calculates it. */
+  open(snapshot: IWorkbookData): void;
+}
+
+/**
+ * Makes the grid: the library whole, with its own calculation and our functions among the built-in ones.
+ *
+ * @param container - Identifier of the element it fills.
+ * @param host - The stand-in host that calls our functions.
+ * @param answers - Where their answers are noted.
+ * @returns The grid, with no workbook yet.
+ */
+export function makeGrid(container: string, host: StandInHost, answers: GridAnswers): Grid {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: english },
+    logLevel: LogLevel.ERROR,
+  });
+  const OurFunction = gridFunction(host, answers);
+  const entries = [...host.functions.values()];
+  const { plugins } = UniverSheetsCorePreset({
+    container,
+    ribbonType: "simple",
+    // Text that looks like a number is meant as text in the answers; no mark is put on it.
+    sheets: { disableForceStringAlert: true, disableForceStringMark: true },
+    disableTextFormatAlert: true,
+    disableTextFormatMark: true,
+    formula: {
+      function: [
+        ...UNHARMED_SORTS,
+        ...entries.map(({ name }): [typeof OurFunction, string] => [
+          OurFunction,
+          `${host.namespace}.${name}`,
+        ]),
+      ],
+      description: entries.map((entry) => functionHint(entry, host.namespace)),
+      initialFormulaComputing: CalculationMode.FORCED,
+    },
+  });
+  for (const plugin of plugins) {
+    if (Array.isArray(plugin)) univer.registerPlugin(plugin[0], plugin[1]);
+    else univer.registerPlugin(plugin);
+  }
+  const api = FUniver.newAPI(univer);
+  let openId: string | undefined;
+  return {
+    api,
+    get formulas() {
+      return univer.__getInjector().get(FormulaDataModel);
+    },
+    open: (snapshot) => {
+      if (openId !== undefined) api.disposeUnit(openId);
+      answers.clear();
+      const isFirst = openId === undefined;
+      openId = snapshot.id;
+      api.createWorkbook(snapshot);
+      if (isFirst) showFilledFormats(univer.__getInjector());
+    },
+  };
+}

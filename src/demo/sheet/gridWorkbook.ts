@@ -1,0 +1,88 @@
+import { NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
+import { cellAddress } from "../../host/cellAddress";
+import type { Grid } from "./grid";
+import type { GridPlace } from "./gridAnswers";
+import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
+import { pixelsOfWidth } from "./sheetSizes";
+
+const SPARE_ROWS = 60;
+const LEAST_COLUMNS = 26;
+
+function freeName(taken: readonly string[], wanted: string): string {
+  const lower = new Set(taken.map((name) => name.toLowerCase()));
+  let name = wanted;
+  for (let number = 2; lower.has(name.toLowerCase()); number += 1) name = `${wanted} ${number}`;
+  return name;
+}
+
+function addressOf({ row, column }: GridPlace): string {
+  return cellAddress(row + 1, column + 1);
+}
+
+function addSheet(grid: Grid, wanted: NewSheet): string {
+  const { cells, widths, formats, headingRow } = wanted;
+  const workbook = openWorkbook(grid);
+  const name = freeName(
+    workbook.getSheets().map((sheet) => sheet.getSheetName()),
+    wanted.name
+  );
+  const width = Math.max(1, ...cells.map((line) => line.length));
+  const sheet = workbook.create(
+    name,
+    cells.length + SPARE_ROWS,
+    Math.max(width, widths.length, LEAST_COLUMNS)
+  );
+  const content = cells.map((line, row) =>
+    Array.from({ length: width }, (_cell, column) => {
+      const value = line[column] ?? "";
+      const pattern = row >= headingRow ? (formats[column] ?? "") : "";
+      const style = {
+        ...(pattern === "" ? {} : { n: { pattern } }),
+        ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
+      };
+      const isFormula = typeof value === "string" && value.startsWith("=");
+      return { ...(isFormula ? { f: value } : value === "" ? {} : { v: value }), s: style };
+    })
+  );
+  if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
+  for (const [column, characters] of widths.entries())
+    sheet.setColumnWidth(column, pixelsOfWidth(characters));
+  sheet.setFrozenRows(headingRow);
+  workbook.setActiveSheet(sheet);
+  return name;
+}
+
+/**
+ * The workbook in the grid as the guide works on it: the selected cell and its formula, a formula put into it, a sheet added. It
+ * never overwrites anything.
+ *
+ * @param grid - The grid.
+ * @returns The workbook; what it refuses, it refuses with NotDone.
+ */
+export function gridWorkbook(grid: Grid): WorkbookHost {
+  return {
+    selectedCell: () => {
+      const place = selectedPlace(grid);
+      const { value, filledBy = place } = cellAt(grid, place);
+      return Promise.resolve({
+        sheet: openWorkbook(grid).getActiveSheet().getSheetName(),
+        address: addressOf(place),
+        formula: cellAt(grid, filledBy).formula,
+        isEmpty: value === null || value === "",
+        rowsBelow: place.row - filledBy.row,
+      });
+    },
+    putFormula: (formula) => {
+      const place = selectedPlace(grid);
+      const { value, formula: present } = cellAt(grid, place);
+      const address = addressOf(place);
+      if (present !== "" || (value !== null && value !== "")) {
+        return Promise.reject(new NotDone(`${address} is not empty; select an empty cell.`));
+      }
+      const sheet = openWorkbook(grid).getActiveSheet();
+      sheet.getRange(place.row, place.column).setValue({ f: formula });
+      return Promise.resolve(address);
+    },
+    addSheet: (wanted) => Promise.resolve(addSheet(grid, wanted)),
+  };
+}

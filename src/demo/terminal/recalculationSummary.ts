@@ -1,0 +1,66 @@
+import { cellAddress } from "../../host/cellAddress";
+import type { CellPlace, RecalculationReport } from "../workbook/recalculationReport";
+import { printable } from "./textTable";
+
+/** How much of a long list of errors is shown unless all of it is asked for. */
+export const MOST_ERRORS_SHOWN = 100;
+const LONGEST_FORMULA_SHOWN = 200;
+
+function place({ sheet, row, column }: CellPlace): string {
+  return printable(`${sheet}!${cellAddress(row, column)}`);
+}
+
+function counted(count: number, one: string, several: string): string {
+  return `${count.toLocaleString("en-US")} ${count === 1 ? one : several}`;
+}
+
+function errorLines(report: RecalculationReport, all: boolean): string[] {
+  if (report.errors.length === 0) return ["No cell shows an error."];
+  const shown = all ? report.errors : report.errors.slice(0, MOST_ERRORS_SHOWN);
+  const lines = shown.map((error) => {
+    const said = error.takenFrom === undefined ? error.sentence : `from ${place(error.takenFrom)}`;
+    return `  ${place(error)}  ${error.error}  ${printable(said)}`.trimEnd();
+  });
+  const more = report.errors.length - shown.length;
+  return [
+    `${counted(report.errors.length, "cell shows", "cells show")} an error:`,
+    ...lines,
+    ...(more > 0 ? [`  and ${more.toLocaleString("en-US")} more; --all shows every one`] : []),
+  ];
+}
+
+function uncalculatedLines(report: RecalculationReport): string[] {
+  if (report.notCalculated.length === 0) return ["Every formula was calculated."];
+  const lines = report.notCalculated.map((formula) => {
+    const more = formula.text.length > LONGEST_FORMULA_SHOWN ? "…" : "";
+    const shown = printable(formula.text.slice(0, LONGEST_FORMULA_SHOWN)) + more;
+    const text = shown === "" ? "" : `=${shown}  `;
+    return `  ${place(formula)}  ${text}${printable(formula.reason)}`;
+  });
+  return [
+    `${counted(report.notCalculated.length, "formula was", "formulas were")} NOT calculated:`,
+    ...lines,
+  ];
+}
+
+function faultLines(report: RecalculationReport): string[] {
+  if (report.faults.length === 0) return [];
+  const lines = report.faults.map(
+    ({ functionName, argumentsText, fault }) =>
+      `  ${functionName}${printable(argumentsText)}: ${printable(fault)}`
+  );
+  return [`${counted(report.faults.length, "fault", "faults")} of the add-in itself:`, ...lines];
+}
+
+/** What became of a workbook's formulas, as lines for the terminal. */
+export function recalculationSummary(report: RecalculationReport, all = false): string[] {
+  const own = counted(report.formulasWithOwnFunctions, "uses", "use");
+  const calls = counted(report.ownCalls, "call", "calls");
+  const spills = counted(report.spills, "answer fills", "answers fill");
+  return [
+    `${counted(report.formulas, "formula", "formulas")}; ${own} the add-in (${calls}); ${spills} several cells.`,
+    ...uncalculatedLines(report),
+    ...errorLines(report, all),
+    ...faultLines(report),
+  ];
+}

@@ -1,0 +1,141 @@
+import { calculateFormulas, type WorkbookLike } from "@cj-tech-master/excelts/formula";
+import type { AnalysedFormula } from "./formulaAnalysis";
+import type { FunctionBridge } from "./functionBridge";
+import type { SheetStore, StoredFormula } from "./sheetStore";
+import { refersToSpill, withSpillBlocks } from "./spillReferences";
+
+/** The library forgets formula texts beyond 10,000 and then leaves cells out without a word. */
+const FORMULAS_IN_A_PASS = 9_000;
+const MOST_ROUNDS = 12;
+const ROUNDS_WITH_CHANCE = 3;
+const CHANGING = ["RAND", "RANDBETWEEN", "RANDARRAY", "NOW", "TODAY"];
+const REFERRING_AT_WILL = ["INDIRECT", "OFFSET"];
+const AWARE_OF_EACH_OTHER = ["SUBTOTAL", "AGGREGATE"];
+
+/** What the passes work on. */
+export interface PassesInput {
+  readonly sheets: readonly SheetStore[];
+  readonly formulas: readonly StoredFormula[];
+  readonly analysed: readonly AnalysedFormula[];
+  /** Formulas in an order in which each follows what it rests on. */
+  readonly order: readonly number[];
+  readonly bridge: FunctionBridge;
+  readonly newView: () => WorkbookLike;
+}
+
+interface Pass {
+  /** Kept from round to round only where something spills: the library remembers spills by view. */
+  view: WorkbookLike | undefined;
+  readonly formulas: readonly StoredFormula[];
+}
+
+/** Which formulas the library answered, and which never came to rest. */
+export interface PassesOutcome {
+  readonly leftOut: ReadonlySet<number>;
+  readonly unsettled: ReadonlySet<number>;
+}
+
+/** Calculates everything in as many passes as the library needs, until nothing changes any more. */
+export class CalculationPasses {
+  readonly #passes: readonly Pass[];
+  readonly #sheets: ReadonlyMap<string, SheetStore>;
+  readonly #leftOut = new Set<number>();
+
+  constructor(readonly input: PassesInput) {
+    this.#sheets = new Map(input.sheets.map((sheet) => [sheet.name.toLowerCase(), sheet]));
+    this.#passes = this.#plan();
+  }
+
+  /** Runs the passes. */
+  run(): PassesOutcome {
+    this.#runOnce();
+    if (!this.#needsAnotherLook()) return { leftOut: this.#leftOut, unsettled: new Set() };
+    const mostRounds = this.#uses(CHANGING) ? ROUNDS_WITH_CHANCE : MOST_ROUNDS;
+    let unsettled = new Set<number>();
+    let before = this.#fingerprints();
+    for (let round = 1; round < mostRounds; round += 1) {
+      this.#runOnce();
+      const after = this.#fingerprints();
+      unsettled = new Set(after.flatMap((text, site) => (text === before[site] ? [] : [site])));
+      if (unsettled.size === 0) break;
+      before = after;
+    }
+    return {
+      leftOut: this.#leftOut,
+      unsettled: this.#uses(CHANGING) ? new Set() : unsettled,
+    };
+  }
+
+  #plan(): Pass[] {
+    const { order, formulas, analysed } = this.input;
+    const wanted = order.filter((site) => analysed[site]?.problem?.keepsFileValue !== true);
+    // A subtotal skips other subtotals and so has to see them as formulas in every pass.
+    const everywhere = wanted.filter((site) =>
+      AWARE_OF_EACH_OTHER.some((name) => analysed[site]?.references.functions.has(name))
+    );
+    const passes: Pass[] = [];
+    for (let from = 0; from < wanted.length; from += FORMULAS_IN_A_PASS) {
+      const sites = new Set([...wanted.slice(from, from + FORMULAS_IN_A_PASS), ...everywhere]);
+      const chosen = [...sites].flatMap((site) => formulas[site] ?? []);
+      passes.push({ view: undefined, formulas: chosen });
+    }
+    return passes;
+  }
+
+  #runOnce(): void {
+    for (const pass of this.#passes) {
+      const { formulas } = pass;
+      for (const formula of formulas) {
+        if (refersToSpill(formula.text)) this.#refreshSpillReference(formula);
+      }
+      for (const formula of formulas) {
+        formula.active = true;
+        formula.answers = 0;
+        this.input.bridge.forget(formula.site);
+        formula.height = 1;
+        formula.width = 1;
+      }
+      pass.view ??= this.input.newView();
+      calculateFormulas(pass.view);
+      for (const formula of formulas) {
+        formula.active = false;
+        if (formula.answers === 0) this.#leftOut.add(formula.site);
+        else this.#leftOut.delete(formula.site);
+      }
+      if (!formulas.some(fillsSeveralCells)) pass.view = undefined;
+    }
+  }
+
+  #refreshSpillReference(formula: StoredFormula): void {
+    const text = formula.spillText ?? formula.calculationText;
+    formula.spillText = text;
+    formula.calculationText = withSpillBlocks(text, formula.sheet, this.#sheets);
+  }
+
+  #uses(functions: readonly string[]): boolean {
+    return this.input.analysed.some(({ references }) =>
+      functions.some((name) => references.functions.has(name))
+    );
+  }
+
+  #needsAnotherLook(): boolean {
+    return this.input.formulas.some(fillsSeveralCells) || this.#uses(REFERRING_AT_WILL);
+  }
+
+  #fingerprints(): string[] {
+    return this.input.formulas.map((formula) => {
+      const cells: unknown[] = [];
+      const sheet = this.#sheets.get(formula.sheet.toLowerCase());
+      for (let row = 0; row < formula.height; row += 1) {
+        for (let column = 0; column < formula.width; column += 1) {
+          cells.push(sheet?.find(formula.row + row, formula.column + column)?.content ?? null);
+        }
+      }
+      return JSON.stringify([formula.height, formula.width, cells]);
+    });
+  }
+}
+
+function fillsSeveralCells(formula: StoredFormula): boolean {
+  return formula.kind === "array" || formula.height > 1 || formula.width > 1;
+}

@@ -1,0 +1,118 @@
+import { SaxParser, type SaxTag } from "@cj-tech-master/excelts/xml";
+import { readAddress } from "../../host/cellAddress";
+import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
+
+/** Cells that the sheets of a workbook may hold together. */
+export const MOST_CELLS = 500_000;
+/** Cells that merged cells and array formulas may fill together. */
+export const MOST_CELLS_OF_BLOCKS = 100_000;
+/** Cells that defined names may stand for together: a few whole columns. */
+export const MOST_CELLS_OF_NAMES = 5_000_000;
+
+/** Says what is beyond bounds in a workbook, as the end of a sentence that begins with its name. */
+export class BeyondBounds extends Error {}
+
+const PARTS = /^xl\/(workbook|worksheets\/sheet\d+|tables\/[^/]+)\.xml$/;
+const BLOCK = /\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+/gi;
+const CHARACTERS_AT_A_TIME = 65_536;
+const BEYOND_SHEET = "has cells beyond the last row or column of a sheet";
+const mostTaken = (what: string, count: number): BeyondBounds =>
+  new BeyondBounds(`${what} more than ${count.toLocaleString("en-US")} cells, the most taken here`);
+
+function cellsOf(reference: string): number {
+  const block = readAddress(reference);
+  if (!block) return 0;
+  const { top, left, bottom, right } = block;
+  return (Math.abs(bottom - top) + 1) * (Math.abs(right - left) + 1);
+}
+
+function isBeyondSheet(reference: string): boolean {
+  const block = readAddress(reference);
+  if (!block) return false;
+  const { top, left, bottom, right } = block;
+  return Math.max(top, bottom) > LAST_ROW || Math.max(left, right) > LAST_COLUMN;
+}
+
+class SheetBounds {
+  #cells = 0;
+  #blockCells = 0;
+  #tableCells = 0;
+  #nameCells = 0;
+  #row = 0;
+  #isName = false;
+
+  check(text: string): void {
+    this.#row = 0;
+    const parser = new SaxParser({ position: false, invalidCharHandling: "skip" });
+    let found: BeyondBounds | undefined;
+    parser.on("opentag", (tag) => {
+      found ??= this.#faultOf(tag);
+    });
+    parser.on("text", (words) => {
+      found ??= this.#faultOfName(words);
+    });
+    try {
+      for (let at = 0; at < text.length && !found; at += CHARACTERS_AT_A_TIME)
+        parser.write(text.slice(at, at + CHARACTERS_AT_A_TIME));
+    } catch {
+      // What is no sheet at all, the workbook library refuses.
+    }
+    if (found) throw found;
+  }
+
+  #faultOf({ name, attributes }: SaxTag): BeyondBounds | undefined {
+    const { r = "", ref = "", max, t } = attributes;
+    this.#isName = false;
+    switch (name.replace(/^.*:/, "")) {
+      case "row":
+        this.#row = r === "" ? this.#row + 1 : Number(r);
+        return this.#row > LAST_ROW ? new BeyondBounds(BEYOND_SHEET) : undefined;
+      case "c":
+        this.#cells += 1;
+        if (this.#cells > MOST_CELLS) return mostTaken("holds", MOST_CELLS);
+        return isBeyondSheet(r) ? new BeyondBounds(BEYOND_SHEET) : undefined;
+      case "col":
+        return Number(max) > LAST_COLUMN ? new BeyondBounds(BEYOND_SHEET) : undefined;
+      case "f":
+        return t === "array" ? this.#faultOfBlock(ref) : undefined;
+      case "mergeCell":
+        return this.#faultOfBlock(ref);
+      case "table":
+        this.#tableCells += cellsOf(ref);
+        return this.#tableCells > MOST_CELLS ? mostTaken("has tables of", MOST_CELLS) : undefined;
+      case "definedName":
+        this.#isName = !/^_xlnm\.Print_/i.test(attributes["name"] ?? "");
+        return undefined;
+      default:
+        return undefined;
+    }
+  }
+
+  #faultOfBlock(reference: string): BeyondBounds | undefined {
+    this.#blockCells += cellsOf(reference);
+    return this.#blockCells > MOST_CELLS_OF_BLOCKS
+      ? mostTaken("has merged cells or array formulas over", MOST_CELLS_OF_BLOCKS)
+      : undefined;
+  }
+
+  #faultOfName(words: string): BeyondBounds | undefined {
+    if (!this.#isName) return undefined;
+    for (const [block] of words.matchAll(BLOCK)) this.#nameCells += cellsOf(block);
+    return this.#nameCells > MOST_CELLS_OF_NAMES
+      ? mostTaken("has names for", MOST_CELLS_OF_NAMES)
+      : undefined;
+  }
+}
+
+/**
+ * Refuses a workbook whose sheets, tables or names are larger than a sheet can be, or than is calculated here: the workbook library
+ * would try to make every row and cell of them.
+ *
+ * @param parts - The parts of a workbook by name.
+ * @throws BeyondBounds at the first thing that is too large.
+ */
+export function refuseBeyondBounds(parts: ReadonlyMap<string, Uint8Array>): void {
+  const bounds = new SheetBounds();
+  for (const [name, content] of parts)
+    if (PARTS.test(name)) bounds.check(new TextDecoder().decode(content));
+}

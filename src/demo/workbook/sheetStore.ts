@@ -1,0 +1,145 @@
+import type { CellLike, FormulaResultLike } from "@cj-tech-master/excelts/formula";
+import { type CellValue, isErrorCell } from "../../host/cellValues";
+
+/** How a formula's answer lands in the sheet: one cell, a spill, or a fixed older array range. */
+export type FormulaKind = "ordinary" | "dynamic" | "array";
+
+/** A formula of the workbook and what has become of it. */
+export interface StoredFormula {
+  /** Its number, which also marks the calls it makes. */
+  readonly site: number;
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+  /** As the workbook holds it. */
+  readonly text: string;
+  readonly kind: FormulaKind;
+  /** The array range or the spill as the file gives it. */
+  readonly reference: string | undefined;
+  /** As the library is asked to calculate it. */
+  calculationText: string;
+  /** Its calculation text before references to whole spills became blocks. */
+  spillText?: string;
+  /** Counts the passes that answered it. */
+  answers: number;
+  /** Whether the pass now running calculates it. */
+  active: boolean;
+  /** How many rows and columns its answer fills. */
+  height: number;
+  width: number;
+}
+
+interface Rectangle {
+  readonly top: number;
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+}
+
+/** The sheet's last row; below it a spill cannot reach. */
+export const LAST_ROW = 1_048_576;
+/** The sheet's last column; right of it a spill cannot reach. */
+export const LAST_COLUMN = 16_384;
+
+const BLANK = 0;
+const LITERAL = 2;
+const FORMULA = 6;
+
+/**
+ * A cell as the calculating library sees it. A formula that the running pass does not calculate
+ * shows as the value it last had, which is how a large workbook is calculated in several passes.
+ */
+export class StoredCell implements CellLike {
+  constructor(
+    readonly row: number,
+    readonly col: number,
+    public content: CellValue,
+    readonly ownFormula?: StoredFormula,
+    readonly arrayMaster?: StoredFormula
+  ) {}
+
+  get type(): number {
+    if ((this.ownFormula ?? this.arrayMaster)?.active === true) return FORMULA;
+    return this.content === null ? BLANK : LITERAL;
+  }
+
+  // The library reads this only from cells of the formula type and takes "" for "none".
+  get formula(): string {
+    return this.ownFormula?.active === true ? this.ownFormula.calculationText : "";
+  }
+
+  get model(): CellLike["model"] {
+    if (this.ownFormula === undefined) return {};
+    const { kind, reference } = this.ownFormula;
+    if (kind === "dynamic") return { isDynamicArray: true };
+    return kind === "array" && reference !== undefined
+      ? { shareType: "array", ref: reference }
+      : {};
+  }
+
+  get value(): unknown {
+    return this.content;
+  }
+
+  set value(value: unknown) {
+    this.content = toContent(value);
+  }
+
+  // Undefined for a formula about to be calculated: the library would otherwise keep an old value
+  // wherever it does not know a name.
+  get result(): FormulaResultLike {
+    if (this.ownFormula?.active === true || this.content === null) return undefined;
+    return this.content;
+  }
+
+  set result(value: FormulaResultLike) {
+    this.content = toContent(value);
+    if (this.ownFormula !== undefined) this.ownFormula.answers += 1;
+  }
+}
+
+function toContent(value: unknown): CellValue {
+  if (typeof value === "number" || typeof value === "string" || typeof value === "boolean") {
+    return value;
+  }
+  return isErrorCell(value) ? { error: value.error } : null;
+}
+
+/** The cells of one sheet, by row and column. */
+export class SheetStore {
+  readonly rows = new Map<number, Map<number, StoredCell>>();
+  readonly hiddenRows = new Set<number>();
+  readonly mergedRegions: Rectangle[] = [];
+  #bottom = 0;
+  #right = 0;
+
+  constructor(
+    readonly id: number,
+    readonly name: string,
+    readonly tables: readonly unknown[]
+  ) {}
+
+  /** The cell at a place, when the sheet holds one there. */
+  find(row: number, column: number): StoredCell | undefined {
+    return this.rows.get(row)?.get(column);
+  }
+
+  /** Puts a cell in its place. */
+  put(cell: StoredCell): StoredCell {
+    let row = this.rows.get(cell.row);
+    if (row === undefined) {
+      row = new Map();
+      this.rows.set(cell.row, row);
+    }
+    row.set(cell.col, cell);
+    this.#bottom = Math.max(this.#bottom, cell.row);
+    this.#right = Math.max(this.#right, cell.col);
+    return cell;
+  }
+
+  /** The range in use, null for an empty sheet. */
+  get dimensions(): Rectangle | null {
+    if (this.#bottom === 0) return null;
+    return { top: 1, left: 1, bottom: this.#bottom, right: this.#right };
+  }
+}

@@ -1,0 +1,97 @@
+import type { PassesOutcome } from "./calculationPasses";
+import { cellAddress } from "../../host/cellAddress";
+import type { AnalysedFormula } from "./formulaAnalysis";
+import type { LoadedSheets } from "./loadSheets";
+import type { UncalculatedFormula } from "./recalculationReport";
+import type { StoredFormula } from "./sheetStore";
+
+/** What the account of uncalculated formulas is drawn from. */
+export interface UncalculatedInput {
+  readonly loaded: LoadedSheets;
+  readonly analysed: readonly AnalysedFormula[];
+  readonly order: readonly number[];
+  readonly circles: readonly (readonly number[])[];
+  readonly outcome: PassesOutcome;
+  readonly restsOn: (site: number) => Iterable<number>;
+}
+
+const MOST_NAMED_IN_A_CIRCLE = 6;
+
+function placeName(formula: StoredFormula): string {
+  return `${formula.sheet}!${cellAddress(formula.row, formula.column)}`;
+}
+
+function circleReasons(input: UncalculatedInput): Map<number, string> {
+  const { formulas } = input.loaded;
+  const reasons = new Map<number, string>();
+  for (const circle of input.circles) {
+    const members = circle.flatMap((site) => formulas[site] ?? []).map(placeName);
+    const shown = members.slice(0, MOST_NAMED_IN_A_CIRCLE).join(", ");
+    const more = members.length > MOST_NAMED_IN_A_CIRCLE ? ", …" : "";
+    for (const site of circle) {
+      reasons.set(site, `it is part of a circular reference: ${shown}${more}`);
+    }
+  }
+  return reasons;
+}
+
+function ownReason(
+  site: number,
+  input: UncalculatedInput,
+  circles: ReadonlyMap<number, string>
+): string | undefined {
+  const known = input.analysed[site]?.problem?.reason ?? circles.get(site);
+  if (known !== undefined) return known;
+  if (input.outcome.leftOut.has(site)) return "the calculation gave no answer for it";
+  return input.outcome.unsettled.has(site) ? "its answer does not come to rest" : undefined;
+}
+
+/** Every formula that was not calculated, and every formula that rests on one, with the reason. */
+export function uncalculatedFormulas(input: UncalculatedInput): UncalculatedFormula[] {
+  const { formulas, unreachable } = input.loaded;
+  const circles = circleReasons(input);
+  const reasons = new Map<number, string>();
+  const origins = new Map<number, number>();
+  for (const site of input.order) {
+    const reason = ownReason(site, input, circles);
+    if (reason !== undefined) {
+      reasons.set(site, reason);
+      origins.set(site, site);
+    }
+  }
+  spread(input, reasons, origins);
+  const named = formulas.flatMap((formula) => {
+    const reason = reasons.get(formula.site);
+    if (reason === undefined) return [];
+    const { sheet, row, column, text } = formula;
+    return [{ sheet, row, column, text, reason }];
+  });
+  const outOfReach = unreachable.map((entry) => ({
+    ...entry,
+    reason: "its cell also holds a link, which keeps the formula out of reach here",
+  }));
+  return [...named, ...outOfReach];
+}
+
+// A spill can make a formula rest on one later in the order, so this goes round until all is marked.
+function spread(
+  input: UncalculatedInput,
+  reasons: Map<number, string>,
+  origins: Map<number, number>
+): void {
+  if (reasons.size === 0) return;
+  for (let marked = -1; marked !== reasons.size;) {
+    marked = reasons.size;
+    for (const site of input.order) {
+      if (reasons.has(site)) continue;
+      for (const cause of input.restsOn(site)) {
+        const origin = origins.get(cause);
+        const formula = origin === undefined ? undefined : input.loaded.formulas[origin];
+        if (origin === undefined || formula === undefined) continue;
+        reasons.set(site, `it rests on ${placeName(formula)}, which was not calculated`);
+        origins.set(site, origin);
+        break;
+      }
+    }
+  }
+}

@@ -1,0 +1,73 @@
+import { describe, expect, it } from "vitest";
+import { methodIssues } from "../../../src/calculation/request/methodIssues";
+import { givenRequest, type GivenRequest } from "./givenRequest";
+
+const found = (given: GivenRequest) =>
+  methodIssues(givenRequest(given)).map(({ check, about }) =>
+    about === undefined ? check : `${check}: ${about}`
+  );
+
+describe("findings on the way a request goes", () => {
+  // Form 4868 (2025), when to file: fiscal-year filers ask on paper.
+  it.each([
+    ["e-file", ["fiscal year not on paper: e-file"]],
+    ["electronic payment", ["fiscal year not on paper: electronic payment"]],
+    ["paper", []],
+    [undefined, []],
+  ] as const)("of a fiscal year by %s", (method, issues) => {
+    const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
+    expect(found({ ...fiscal, ...(method ? { method } : {}) })).toEqual(issues);
+  });
+
+  it("of a calendar year let every way be", () => {
+    for (const method of ["e-file", "electronic payment", "paper"] as const)
+      expect(found({ method })).toEqual([]);
+  });
+
+  // Form 4868 (2025), paying electronically: the payment carries the request.
+  it.each([
+    ["electronic payment", "0", ["no payment to mark"]],
+    ["electronic payment", "0.01", []],
+    ["e-file", "0", []],
+    ["paper", "0", []],
+  ] as const)("by %s with %s dollars", (method, paidWithRequest, issues) => {
+    expect(found({ method, paidWithRequest })).toEqual(issues);
+  });
+
+  // Form 4868 (2025), private delivery services; 26 U.S.C. 7502(f).
+  it.each([
+    ["designated", "5000", "paper", ["carrier to a post office box"]],
+    ["designated", "0", "paper", []],
+    ["not designated", "0", "paper", ["carrier not designated"]],
+    ["not designated", "0.01", "paper", ["carrier to a post office box", "carrier not designated"]],
+    ["not designated", "5000", "e-file", []],
+    ["not designated", "5000", "electronic payment", []],
+  ] as const)(
+    "by a carrier %s with %s dollars on %s",
+    (carrier, paidWithRequest, method, issues) => {
+      expect(found({ carrier, paidWithRequest, method })).toEqual(issues);
+    }
+  );
+
+  it("take a carrier for a sign of paper where no way is said", () => {
+    expect(found({ carrier: "not designated", paidWithRequest: "0" })).toEqual([
+      "carrier not designated",
+    ]);
+    expect(found({ carrier: "designated" })).toEqual(["carrier to a post office box"]);
+  });
+
+  // Form 4868 (2025), line 8: living and working outside the country.
+  it.each([
+    [true, "resident", ["abroad ticked: resident"]],
+    [true, "nonresident", ["abroad ticked: nonresident"]],
+    [true, "out of country", []],
+    [false, "out of country", ["abroad not ticked"]],
+    [false, "resident", []],
+    [false, "nonresident", []],
+    [undefined, "out of country", []],
+    [undefined, "resident", []],
+  ] as const)("with line 8 ticked: %s, %s", (line8Checked, filerType, issues) => {
+    const line8 = line8Checked === undefined ? {} : { line8Checked };
+    expect(found({ filerType, ...line8 })).toEqual(issues);
+  });
+});

@@ -1,0 +1,96 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { moneyIssues } from "../../../src/calculation/request/moneyIssues";
+import { rulebook } from "../../../src/rules/rulebook";
+import { dollarsUpTo, RUNS } from "../arbitrary";
+import { givenRequest, type GivenRequest } from "./givenRequest";
+
+/** The findings with their dollars and day, as text. */
+const found = (given: GivenRequest) =>
+  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, day }) =>
+    [check, amount?.toString(), day].filter((part) => part !== undefined).join(" ")
+  );
+
+// 26 CFR 301.6651-1(c)(3): 90% of 20,000 is 18,000; 26 U.S.C. 6601(a): interest from the last day to pay on what is unpaid.
+describe("findings on the dollars of a request", () => {
+  it.each([
+    ["2999.99", ["paying less than protects 0.01 2026-04-15", "interest 2000.01 2026-04-15"]],
+    ["3000", ["interest 2000 2026-04-15"]],
+    ["4999.99", ["interest 0.01 2026-04-15"]],
+    ["5000", []],
+    ["6000", []],
+    ["0", ["paying less than protects 3000 2026-04-15", "interest 5000 2026-04-15"]],
+  ])("with $%s of 5,000 paid are %j", (paidWithRequest, issues) => {
+    expect(found({ paidWithRequest })).toEqual(issues);
+  });
+
+  it("round what is missing up to the cent: half a cent short is short", () => {
+    // 90% of 20,000.05 is 18,000.045
+    expect(found({ totalTax: "20000.05", paidWithRequest: "3000.04" })[0]).toBe(
+      "paying less than protects 0.01 2026-04-15"
+    );
+    expect(found({ totalTax: "20000.05", paidWithRequest: "3000.05" })[0]).toBe(
+      "interest 2000 2026-04-15"
+    );
+  });
+
+  // 26 U.S.C. 6601(b)(1): living abroad moves the return, not the payment.
+  it("show the last day to pay, which living abroad does not move", () => {
+    expect(found({ filerType: "out of country", paidWithRequest: "0" })[1]).toBe(
+      "interest 5000 2026-04-15"
+    );
+    expect(found({ filerType: "nonresident", paidWithRequest: "0" })[1]).toBe(
+      "interest 5000 2026-06-15"
+    );
+  });
+
+  it("are one where the estimate is blank, whatever else is given", () => {
+    expect(
+      found({ totalTax: null, payments: "1", paidWithRequest: "0", priorYearTax: "900" })
+    ).toEqual(["estimate blank"]);
+  });
+
+  // Crocker v. Commissioner, 92 T.C. 899: an estimate without a fair attempt can void the extension.
+  it.each([
+    ["0", "900", ["zero beside last year 900"]],
+    ["0", "0.01", ["zero beside last year 0.01"]],
+    ["0", "0", []],
+    ["0", undefined, []],
+    ["0.01", "900", ["paying less than protects 0.01 2026-04-15", "interest 0.01 2026-04-15"]],
+  ])("of an estimate of %s beside %s last year are %j", (totalTax, priorYearTax, issues) => {
+    const prior = priorYearTax === undefined ? {} : { priorYearTax };
+    expect(found({ totalTax, payments: "0", paidWithRequest: "0", ...prior })).toEqual(issues);
+  });
+
+  it.each([
+    ["20000", []],
+    ["20000.01", ["estimate below payments 0.01"]],
+    ["25000", ["estimate below payments 5000"]],
+  ])("of payments of %s on a tax of 20,000 are %j", (payments, issues) => {
+    expect(found({ payments, paidWithRequest: "0" })).toEqual(issues);
+  });
+
+  it("do not count what goes with the request as a sign of a refund", () => {
+    expect(found({ payments: "19999.99", paidWithRequest: "500" })).toEqual([]);
+  });
+
+  it("vanish when the dollars shown are paid, and not a cent before", () => {
+    const dollars = dollarsUpTo(90_000).map(String);
+    fc.assert(
+      fc.property(dollars, dollars, (totalTax, payments) => {
+        for (const check of ["paying less than protects", "interest"] as const) {
+          const given = { totalTax, payments, paidWithRequest: "0" };
+          const amountOf = (request: GivenRequest) =>
+            moneyIssues(givenRequest(request), rulebook).find((one) => one.check === check)?.amount;
+          const amount = amountOf(given);
+          if (amount === undefined) continue;
+          expect(amountOf({ ...given, paidWithRequest: String(amount) })).toBeUndefined();
+          expect(
+            amountOf({ ...given, paidWithRequest: String(amount.minus("0.01")) })
+          ).toBeDefined();
+        }
+      }),
+      RUNS
+    );
+  });
+});

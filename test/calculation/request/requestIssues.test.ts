@@ -1,0 +1,191 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { requestIssues } from "../../../src/calculation/request/requestIssues";
+import { STATES } from "../../../src/calculation/state";
+import { CHECKS, SEVERITIES, METHODS, type RequestCheck } from "../../../src/rules/requestTables";
+import { rulebook } from "../../../src/rules/rulebook";
+import { filers, RUNS } from "../arbitrary";
+import { givenRequest, type GivenRequest } from "./givenRequest";
+
+const checksOf = (given: GivenRequest): readonly RequestCheck[] =>
+  requestIssues(givenRequest(given), rulebook).map(({ check }) => check);
+
+interface Pair {
+  /** Where it is found. */
+  readonly found: GivenRequest;
+  /** The nearest request where it is not. */
+  readonly besides: GivenRequest;
+}
+
+const asked = { requestedOn: "2026-04-10" };
+const extended = { ...asked, confirmedOn: "2026-04-10" };
+const rejected = { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" };
+const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
+
+/** For each finding of the rules a request that has it and the nearest that has not. The law is named in rules/request-checks.json. */
+const PAIRS: Readonly<Record<RequestCheck, Pair>> = {
+  "not asked in time": { found: { asOf: "2026-04-16" }, besides: { asOf: "2026-04-15" } },
+  "asked late": {
+    found: { asOf: "2026-04-20", record: { requestedOn: "2026-04-16" } },
+    besides: { asOf: "2026-04-20", record: { requestedOn: "2026-04-15" } },
+  },
+  "extended date missed": {
+    found: { asOf: "2026-10-16", record: extended },
+    besides: { asOf: "2026-10-15", record: extended },
+  },
+  "reject window over": {
+    found: { asOf: "2026-04-21", record: rejected },
+    besides: { asOf: "2026-04-20", record: rejected },
+  },
+  "reject window open": {
+    found: { asOf: "2026-04-20", record: rejected },
+    besides: { asOf: "2026-04-20", record: { ...rejected, confirmedOn: "2026-04-20" } },
+  },
+  "estimate blank": { found: { totalTax: null }, besides: { totalTax: "0" } },
+  "fiscal year not on paper": {
+    found: { ...fiscal, method: "e-file" },
+    besides: { ...fiscal, method: "paper" },
+  },
+  "no payment to mark": {
+    found: { method: "electronic payment", paidWithRequest: "0" },
+    besides: { method: "electronic payment", paidWithRequest: "0.01" },
+  },
+  "carrier to a post office box": {
+    found: { carrier: "designated", paidWithRequest: "0.01" },
+    besides: { carrier: "designated", paidWithRequest: "0" },
+  },
+  "carrier not designated": {
+    found: { carrier: "not designated" },
+    besides: { carrier: "designated" },
+  },
+  "abroad ticked": {
+    found: { line8Checked: true },
+    besides: { line8Checked: true, filerType: "out of country" },
+  },
+  "abroad not ticked": {
+    found: { line8Checked: false, filerType: "out of country" },
+    besides: { line8Checked: false },
+  },
+  "zero beside last year": {
+    found: { totalTax: "0", priorYearTax: "0.01" },
+    besides: { totalTax: "0", priorYearTax: "0" },
+  },
+  "paying less than protects": {
+    found: { paidWithRequest: "2999.99" },
+    besides: { paidWithRequest: "3000" },
+  },
+  "not confirmed": { found: { record: asked }, besides: { record: extended } },
+  "state asks for its own": { found: { state: "NY" }, besides: { state: "OH" } },
+  "state rule not sure": {
+    found: { state: "CA" },
+    besides: { state: "CA", taxYear: 2024, asOf: "2025-04-10" },
+  },
+  interest: { found: { paidWithRequest: "4999.99" }, besides: { paidWithRequest: "5000" } },
+  "estimate below payments": {
+    found: { payments: "20000.01" },
+    besides: { payments: "20000" },
+  },
+  "relief moves dates": {
+    found: { postponement: ["2026-04-15", "2026-06-08"] },
+    besides: { postponement: ["2026-04-16", "2026-06-08"] },
+  },
+  "first estimate due": {
+    found: { firstInstallment: "2500", asOf: "2026-04-15" },
+    besides: { firstInstallment: "2500", asOf: "2026-04-16" },
+  },
+};
+
+describe("what may be wrong with a request", () => {
+  it.each(CHECKS)("is found where it is, and only there: %s", (check) => {
+    expect(checksOf(PAIRS[check].found)).toContain(check);
+    expect(checksOf(PAIRS[check].besides)).not.toContain(check);
+  });
+
+  it("is nothing where all is well", () => {
+    expect(checksOf({})).toEqual([]);
+    expect(checksOf({ record: extended })).toEqual([]);
+  });
+
+  it("is worded in the rules, every one once, the gravest first", () => {
+    const { rows } = rulebook.requestIssues;
+    expect(rows.map(({ check }) => check)).toEqual([...CHECKS]);
+    const grave = rows.map(({ severity }) => SEVERITIES.indexOf(severity));
+    expect(grave).toEqual(grave.toSorted((one, other) => one - other));
+  });
+
+  // common practice, no source: what fails as it stands, what may cost money, what is only not to be forgotten
+  it.each([
+    ["problem", "not asked in time", "abroad ticked"],
+    ["risk", "abroad not ticked", "state asks for its own"],
+    ["reminder", "state rule not sure", "first estimate due"],
+  ])("is %s from %s to %s", (grade, first, last) => {
+    const graded = rulebook.requestIssues.rows.filter(({ severity }) => severity === grade);
+    expect([graded.at(0)?.check, graded.at(-1)?.check]).toEqual([first, last]);
+  });
+
+  it("comes with its wording, remedy, law, and what it is about", () => {
+    const [issue] = requestIssues(givenRequest({ paidWithRequest: "1000" }), rulebook);
+    expect(issue).toEqual({
+      check: "paying less than protects",
+      severity: "risk",
+      day: "2026-04-15",
+      amount: expect.objectContaining({}) as unknown,
+      what: "Less than 90% of the estimate will be paid by the due date",
+      remedy: expect.stringMatching(/^Pay the shortfall shown/) as unknown,
+      source: expect.objectContaining({
+        citation: expect.stringContaining("301.6651-1(c)(3)") as unknown,
+      }) as unknown,
+    });
+    expect(issue?.amount?.toString()).toBe("2000");
+  });
+
+  const many: GivenRequest = {
+    ...{ totalTax: "20000", payments: "1000", paidWithRequest: "100", carrier: "not designated" },
+    ...{ line8Checked: true, record: asked, state: "NY", firstInstallment: "2500" },
+  };
+
+  it("stands in the order of the rules", () => {
+    expect(checksOf(many)).toEqual([
+      ...["carrier to a post office box", "carrier not designated", "abroad ticked"],
+      ...["paying less than protects", "not confirmed", "state asks for its own"],
+      ...["state rule not sure", "interest", "first estimate due"],
+    ]);
+  });
+
+  it("is nothing from the day the return is filed, and stands the day before", () => {
+    const filed = { ...many, record: { ...asked, filedOn: "2026-04-12" } };
+    expect(checksOf({ ...filed, asOf: "2026-04-12" })).toEqual([]);
+    expect(checksOf({ ...filed, asOf: "2026-04-11" })).toEqual(
+      checksOf({ ...many, asOf: "2026-04-11" })
+    );
+  });
+
+  const dollars = fc.constantFrom("0", "0.01", "1000", "18000", "19999.99", "20000", "25000");
+  const anyRequest: fc.Arbitrary<GivenRequest> = fc.record(
+    {
+      filerType: filers,
+      state: fc.constantFrom(...STATES),
+      totalTax: fc.oneof(dollars, fc.constant(null)),
+      payments: dollars,
+      paidWithRequest: dollars,
+      asOf: fc.constantFrom("2026-04-10", "2026-04-15", "2026-04-16", "2026-04-21", "2026-10-16"),
+      record: fc.constantFrom({}, asked, extended, rejected, { requestedOn: "2026-04-16" }),
+      method: fc.constantFrom(...METHODS),
+      carrier: fc.constantFrom("designated", "not designated"),
+      line8Checked: fc.boolean(),
+      priorYearTax: dollars,
+      firstInstallment: fc.oneof(dollars, fc.constant(null)),
+    },
+    { requiredKeys: [] }
+  );
+
+  it("is told once each, in order, whatever the request", () => {
+    fc.assert(
+      fc.property(anyRequest, (given) => {
+        const places = checksOf(given).map((check) => CHECKS.indexOf(check));
+        expect(places).toEqual([...new Set(places)].toSorted((one, other) => one - other));
+      }),
+      RUNS
+    );
+  });
+});

@@ -1,0 +1,56 @@
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { strToU8, zipSync } from "fflate";
+import { describe, expect, it } from "vitest";
+import { REFUSED } from "../../src/demo/terminal/tryout";
+import { goodWorkbook, run } from "./commandFixture";
+import { newFolder, workbookFile } from "./workbookFixture";
+
+describe("a file that is no workbook", () => {
+  const cases: [what: string, bytes: Uint8Array, sentence: RegExp][] = [
+    ["text", strToU8("a,b\n1,2\n"), /is not an \.xlsx workbook/],
+    ["nothing", new Uint8Array(), /is empty/],
+    ["an old workbook", Uint8Array.of(0xd0, 0xcf, 0x11, 0xe0, 0xa1, 0xb1, 0x1a, 0xe1), /old \.xls/],
+    [
+      "a protected workbook",
+      Buffer.concat([
+        Uint8Array.of(0xd0, 0xcf, 0x11, 0xe0),
+        Buffer.from("EncryptedPackage", "utf16le"),
+      ]),
+      /protected by a password/,
+    ],
+    ["another zip file", zipSync({ "a.txt": strToU8("a") }), /holds no workbook/],
+    ["a binary workbook", zipSync({ "xl/workbook.bin": strToU8("a") }), /\.xlsb/],
+    ["a broken workbook", zipSync({ "xl/workbook.xml": strToU8("<workbook") }), /cannot be read/],
+  ];
+
+  it.each(cases)("is refused in one sentence: %s", async (_what, bytes, sentence) => {
+    const path = join(newFolder(), "given.xlsx");
+    writeFileSync(path, bytes);
+    const { code, printed, complaints } = await run(path);
+    expect(code).toBe(REFUSED);
+    expect(printed).toBe("");
+    expect(complaints).toHaveLength(1);
+    expect(complaints[0]).toMatch(sentence);
+    expect(existsSync(path.replace("given.xlsx", "given.recalculated.xlsx"))).toBe(false);
+  });
+
+  it("is refused when cut short, missing or a folder", async () => {
+    const whole = readFileSync(await goodWorkbook());
+    const folder = newFolder();
+    const cut = join(folder, "cut.xlsx");
+    writeFileSync(cut, whole.subarray(0, whole.length / 2));
+    mkdirSync(join(folder, "folder.xlsx"));
+    expect((await run(cut)).complaints[0]).toMatch(/damaged or incomplete/);
+    expect((await run(join(folder, "none.xlsx"))).complaints[0]).toMatch(/does not exist/);
+    expect((await run(join(folder, "folder.xlsx"))).complaints[0]).toMatch(/is a folder/);
+  });
+
+  it("is refused when it counts days from 1904", async () => {
+    const path = await workbookFile((workbook) => {
+      workbook.addWorksheet("Sheet").getCell("A1").value = 1;
+      workbook.properties.date1904 = true;
+    });
+    expect((await run(path)).complaints[0]).toMatch(/counts days from 1904/);
+  });
+});
