@@ -1,6 +1,5 @@
 import { InputError } from "../inputError";
-import { NotHeldError } from "../rules/notHeldError";
-import { NotPublishedError } from "../rules/notPublishedError";
+import { NotInTableError } from "../rules/notInTableError";
 
 /** An error cell among the arguments: it passes through to the answer. */
 export class ErrorCell extends Error {
@@ -28,7 +27,7 @@ const RETURNABLE = ["#N/A", "#VALUE!", "#DIV/0!", "#NUM!", "#NULL!"];
 export function hostError(thrown: unknown): CustomFunctions.Error {
   const { Error: HostError, ErrorCode } = CustomFunctions;
   if (thrown instanceof InputError) return new HostError(ErrorCode.invalidValue, thrown.message);
-  if (thrown instanceof NotPublishedError || thrown instanceof NotHeldError)
+  if (thrown instanceof NotInTableError)
     return new HostError(ErrorCode.notAvailable, thrown.message);
   if (thrown instanceof ErrorCell) {
     return RETURNABLE.includes(thrown.code)

@@ -1,6 +1,6 @@
 import { calendarDate, type CalendarDate } from "../calendar/calendarDate";
 import { Decimal } from "../money/dollars";
-import { NotPublishedError } from "./notPublishedError";
+import { notCovered } from "./notInTableError";
 import { readSource, type Source, type WrittenSource } from "./source";
 
 /** The figures in force from a day on. */
@@ -74,7 +74,7 @@ export function readDatedTable<Figure extends string>(
  * @param table - The table.
  * @param day - The day, in the sense of the table's `keyedBy`.
  * @returns The newest entry not after the day.
- * @throws NotPublishedError before the first entry and after the day through which the table is known.
+ * @throws NotInTableError before the first entry and after the day through which the table is known.
  */
 export function entryOn<Figure extends string>(
   table: DatedTable<Figure>,
@@ -86,8 +86,5 @@ export function entryOn<Figure extends string>(
       if (entry && entry.from <= day) return entry;
     }
   }
-  throw new NotPublishedError(table.title, table.id, day, {
-    from: table.knownFrom,
-    through: table.knownThrough,
-  });
+  throw notCovered(table, day);
 }

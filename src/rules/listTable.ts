@@ -1,5 +1,5 @@
 import { calendarDate, type CalendarDate } from "../calendar/calendarDate";
-import { NotPublishedError } from "./notPublishedError";
+import { notCovered } from "./notInTableError";
 import { readSource, type Source, type WrittenSource } from "./source";
 
 /** A row of a list with the law behind it. */
@@ -52,14 +52,11 @@ export function readListTable<Written extends WrittenSource, Row extends object>
 /**
  * Refuses a day that a list does not reach.
  *
- * @throws NotPublishedError before the list begins and after the day through which it is known.
+ * @throws NotInTableError before the list begins and after the day through which it is known.
  */
 export function requireReach<Row>(table: ListTable<Row>, day: CalendarDate): void {
   if (day < table.knownFrom || day > table.knownThrough) {
-    throw new NotPublishedError(table.title, table.id, day, {
-      from: table.knownFrom,
-      through: table.knownThrough,
-    });
+    throw notCovered(table, day);
   }
 }
 

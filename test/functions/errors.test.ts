@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import { ErrorCell, hostError } from "../../src/functions/errors";
 import { InputError } from "../../src/inputError";
-import { NotPublishedError } from "../../src/rules/notPublishedError";
+import { NotInTableError } from "../../src/rules/notInTableError";
 import { badInput, notHeld } from "./sheet";
 
 describe("the error a sheet shows", () => {
@@ -14,7 +14,7 @@ describe("the error a sheet shows", () => {
 
   it("is #N/A with table and day for a figure that is not published", () => {
     const held = { from: calendarDate("1995-01-01"), through: calendarDate("2026-12-31") };
-    const thrown = new NotPublishedError(
+    const thrown = new NotInTableError(
       "Underpayment rate",
       "underpayment-rate",
       calendarDate("2027-01-01"),

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import { entryOn, readDatedTable } from "../../src/rules/datedTable";
-import { NotPublishedError } from "../../src/rules/notPublishedError";
+import { NotInTableError } from "../../src/rules/notInTableError";
 
 const source = { document: "usc-26", at: "1" };
 const head = {
@@ -88,7 +88,7 @@ describe("looking up a day", () => {
       "Invented rate: no figure for 2027-01-01; known only through 2026-12-31 (rules/invented-rate.json)",
     ],
   ])("refuses %s, naming table, day and reach", (day, sentence) => {
-    expect(() => rateOn(day)).toThrow(NotPublishedError);
+    expect(() => rateOn(day)).toThrow(NotInTableError);
     expect(() => rateOn(day)).toThrow(sentence);
   });
 });

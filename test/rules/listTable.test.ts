@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import { oneOf, readListTable, requireReach } from "../../src/rules/listTable";
-import { NotPublishedError } from "../../src/rules/notPublishedError";
+import { NotInTableError } from "../../src/rules/notInTableError";
 
 const source = { document: "usc-26", at: "7503" };
 const head = {
@@ -90,7 +90,7 @@ describe("the reach of a list", () => {
     ["2009-12-31", "Invented list: no figure for 2009-12-31; held only from 2010-01-01 on"],
     ["2027-01-01", "Invented list: no figure for 2027-01-01; known only through 2026-12-31"],
   ])("does not include %s", (day, sentence) => {
-    expect(reach(day)).toThrow(NotPublishedError);
+    expect(reach(day)).toThrow(NotInTableError);
     expect(reach(day)).toThrow(sentence);
   });
 });

@@ -1,6 +1,6 @@
 import { compareDates, earlierDate, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
-import { NotHeldError } from "../../rules/notHeldError";
+import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { LatePayment } from "../penalty/underpaymentInterest";
@@ -45,9 +45,13 @@ interface Happening {
 function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[] {
   const { dates, totalTax, payments, filedOn, extended } = input;
   const filingDue = extended ? dates.extended : dates.regular;
-  const { rows, title, id } = rules.orderOfPayments;
-  const applied = rows.find(({ when }) => when === "undesignated");
-  if (!applied) throw new NotHeldError(`${title}: none is held for one without direction`, id);
+  const order = rules.orderOfPayments;
+  const applied = order.rows.find(({ when }) => when === "undesignated");
+  if (!applied)
+    throw new NotInTableError(
+      order,
+      `There is no order for an undesignated payment (rules/${order.id}.json).`
+    );
   const all: Happening[] = [
     ...payments.map(({ day, amount }): Happening => ({
       day,
@@ -78,7 +82,7 @@ function happenings(input: LedgerInput, rules: LedgerRules): readonly Happening[
  * @param input - The return and every payment, on time or late.
  * @param rules - Shares, minimum, presumption, rates, order of payments.
  * @returns The rows in order of days; the last one's charges are those of the whole.
- * @throws NotPublishedError where a rate or the minimum is not published; NotHeldError where no order of payments is.
+ * @throws NotInTableError where a rate or the minimum is not published or the order of payments is not in its table.
  * @see 26 U.S.C. 6601, 6651(b); Rev. Proc. 2002-26, section 3
  */
 export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerRow[] {

@@ -23,7 +23,7 @@ export interface ClientDates {
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns Regular, payment and extended due dates.
- * @throws NotPublishedError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year whose dates are not held.
  */
 export function clientDates(
   taxYear: TaxYear,

@@ -49,7 +49,7 @@ export type MovingRules = Pick<Rulebook, "legalHolidays" | "nationwidePostponeme
  * @param circumstances - Residence and disaster relief.
  * @param rules - Holidays and postponements.
  * @returns The due date with its moves.
- * @throws NotPublishedError for a day whose holidays are not held.
+ * @throws NotInTableError for a day whose holidays are not held.
  * @see 26 U.S.C. 7503, 7508A
  */
 export function dueDate(

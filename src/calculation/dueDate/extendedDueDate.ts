@@ -18,7 +18,7 @@ import type { ReturnDateRules } from "./returnDueDate";
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns The due date with its moves.
- * @throws NotPublishedError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year whose dates are not held.
  * @see 26 U.S.C. 6081(a); 26 CFR 1.6081-4(a)
  *
  * @example

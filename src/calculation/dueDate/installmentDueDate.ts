@@ -20,7 +20,7 @@ const MONTHS_OF_THE_YEAR = 12;
  * @param postponement - Disaster relief for the client's address, if any.
  * @param rules - Installment dates, holidays, postponements.
  * @returns The due date with its moves.
- * @throws NotPublishedError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year whose dates are not held.
  * @see 26 U.S.C. 6654(c)(2), (k)
  *
  * @example

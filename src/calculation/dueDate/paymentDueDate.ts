@@ -16,7 +16,7 @@ import type { ReturnDateRules } from "./returnDueDate";
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns The due date with its moves; interest on a payment missed counts from its `countedFrom`.
- * @throws NotPublishedError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year whose dates are not held.
  * @see 26 U.S.C. 6151(a), 6601(b)(1), 6072(c)
  *
  * @example

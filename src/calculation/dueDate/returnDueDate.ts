@@ -20,7 +20,7 @@ export type ReturnDateRules = MovingRules & Pick<Rulebook, "returnDueDate" | "ex
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, holidays, postponements.
  * @returns The due date with its moves.
- * @throws NotPublishedError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year whose dates are not held.
  * @see 26 U.S.C. 6072(a), (c); 26 CFR 1.6081-5(a)(5), (6); 26 CFR 1.6081-4(b)(2)
  *
  * @example

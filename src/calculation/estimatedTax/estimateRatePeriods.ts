@@ -31,7 +31,7 @@ export interface EstimateRatePeriod extends Omit<RatePeriod, "source"> {
  * @param end - The last day that bears the addition: the 15th day of the fourth month after it, or sooner.
  * @param rates - Published rates and the assumed one.
  * @returns The periods in order.
- * @throws NotPublishedError where a day has no rate.
+ * @throws NotInTableError where a day has no rate.
  * @see 26 U.S.C. 6621(b)(2)(B), 6654(a)
  */
 export function estimateRatePeriods(

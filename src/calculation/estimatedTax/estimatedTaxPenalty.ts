@@ -69,7 +69,7 @@ const OF_FARMERS = [4] as const;
  * @param input - Dollars and days.
  * @param rules - Installment dates, holidays, postponements, rates.
  * @returns The addition, line by line.
- * @throws NotPublishedError where a rate or a date is not held.
+ * @throws NotInTableError where a rate or a date is not held.
  * @see 26 U.S.C. 6654(a), (b), (i)(1), 6621(b)(2)(B), 6622(b); Form 2210, regular method; Form 2210-F
  */
 export function estimatedTaxPenalty(

@@ -13,7 +13,7 @@ import type { TaxYear } from "../taxYear";
  * @param netEarnings - Dollars of net earnings from self-employment (92.35% of profit); losses do not count.
  * @param rules - Rate and thresholds.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year before 2022.
+ * @throws NotInTableError for a year before 2022.
  * @see 26 U.S.C. 3101(b)(2), 1401(b)(2); Form 8959
  *
  * @example

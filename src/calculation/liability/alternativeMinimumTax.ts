@@ -32,7 +32,7 @@ type MinimumTaxRules = Pick<
  * @param input - Dollars.
  * @param rules - Exemptions, rates, edges by year.
  * @returns Dollars, not rounded, never below zero.
- * @throws NotPublishedError for a year whose figures are not held.
+ * @throws NotInTableError for a year whose figures are not held.
  * @see 26 U.S.C. 55, 56(b)(1); Form 6251
  */
 export function alternativeMinimumTax(input: MinimumTaxInput, rules: MinimumTaxRules): Decimal {

@@ -35,7 +35,7 @@ const SHARE_OF_PROPERTY = new Decimal("0.025");
  * @param input - Dollars and circumstances.
  * @param rules - Thresholds and widths by year.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year whose figures are not held.
+ * @throws NotInTableError for a year whose figures are not held.
  * @see 26 U.S.C. 199A(a), (b), (d)(3), (i); 26 CFR 1.199A-1
  */
 export function businessIncomeDeduction(

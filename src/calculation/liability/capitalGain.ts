@@ -21,7 +21,7 @@ export interface CapitalGain {
  * @param shortTerm - Dollars of net short-term gain, negative for a loss.
  * @param rules - How much of a loss counts against other income.
  * @returns What is income and what of it is preferential; a loss beyond the limit is carried to the next year.
- * @throws NotPublishedError for a year before 2022.
+ * @throws NotInTableError for a year before 2022.
  * @see 26 U.S.C. 1211(b), 1222(11)
  */
 export function capitalGain(

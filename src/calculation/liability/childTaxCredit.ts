@@ -16,7 +16,7 @@ import type { TaxYear } from "../taxYear";
  * @param adjustedGrossIncome - Dollars.
  * @param rules - Amounts by year, and how the credit shrinks.
  * @returns Dollars.
- * @throws NotPublishedError for a year whose amounts are not held.
+ * @throws NotInTableError for a year whose amounts are not held.
  * @see 26 U.S.C. 24(a), (b), (h)
  *
  * @example

@@ -49,7 +49,7 @@ const PLAIN: readonly (readonly [ReturnItem, string])[] = [
  * @param given - What is known, dollars.
  * @param rules - Self-employment tax, loss limit, benefits.
  * @returns The lines and the amounts that later steps need, each line in whole dollars.
- * @throws NotPublishedError for a year whose figures are not held.
+ * @throws NotInTableError for a year whose figures are not held.
  * @see 26 U.S.C. 61, 62(a), 86, 164(f), 1211(b)
  */
 export function grossIncome(

@@ -18,7 +18,7 @@ import { ordinaryTax } from "./ordinaryTax";
  * @param preferentialIncome - Dollars of net long-term gain and qualified dividends.
  * @param rules - Rates and edges.
  * @returns Dollars, rounded as far as the Tax Table rounds.
- * @throws NotPublishedError for a year whose rates are not held.
+ * @throws NotInTableError for a year whose rates are not held.
  * @see 26 U.S.C. 1(h), (j)(5); Instructions for Form 1040, line 16
  *
  * @example

@@ -15,7 +15,7 @@ import { rateColumn } from "./rateColumn";
  * @param incomeBefore - Dollars of income that they are taken from.
  * @param rules - The cut, and the edge of the highest rate.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year that is not held.
+ * @throws NotInTableError for a year that is not held.
  * @see 26 U.S.C. 68, as amended by Pub. L. 119-21, section 70111
  *
  * @example

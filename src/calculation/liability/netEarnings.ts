@@ -10,7 +10,7 @@ import type { TaxYear } from "../taxYear";
  * @param profit - Dollars of net profit, negative for a loss.
  * @param rules - The share and the least amount.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year that is not held.
+ * @throws NotInTableError for a year that is not held.
  * @see 26 U.S.C. 1402(a)(12), (b)(2)
  *
  * @example

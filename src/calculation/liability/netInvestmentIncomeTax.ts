@@ -13,7 +13,7 @@ import type { TaxYear } from "../taxYear";
  * @param adjustedGrossIncome - Dollars, with excluded foreign income added back.
  * @param rules - Rate and thresholds.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year before 2022.
+ * @throws NotInTableError for a year before 2022.
  * @see 26 U.S.C. 1411(a)(1), (b); Form 8960
  *
  * @example

@@ -32,7 +32,7 @@ function middleOfBand(income: Decimal): Decimal {
  * @param taxableIncome - Dollars, all at ordinary rates.
  * @param rules - Rates and the income up to which each runs.
  * @returns Dollars: whole from the table, not rounded from the worksheet.
- * @throws NotPublishedError for a year whose rates are not held.
+ * @throws NotInTableError for a year whose rates are not held.
  * @see 26 U.S.C. 3; Instructions for Form 1040, line 16
  *
  * @example

@@ -38,7 +38,7 @@ export interface ProjectedTaxInput {
  * @param input - Dollars.
  * @param rules - Rates, standard deduction, self-employment tax, credit of both years.
  * @returns Whole dollars, never below zero.
- * @throws NotPublishedError where either year's figures are not held.
+ * @throws NotInTableError where either year's figures are not held.
  */
 export function projectedTax(
   input: ProjectedTaxInput,

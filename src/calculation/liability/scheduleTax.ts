@@ -13,7 +13,7 @@ import { rateColumn } from "./rateColumn";
  * @param taxableIncome - Dollars, all at ordinary rates.
  * @param rules - Rates and the income up to which each runs.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year whose rates are not held.
+ * @throws NotInTableError for a year whose rates are not held.
  * @see 26 U.S.C. 1(j)
  *
  * @example

@@ -12,7 +12,7 @@ import { netEarnings } from "./netEarnings";
  * @param wages - Dollars of wages of the same person that bore Social Security tax.
  * @param rules - Rates and the wage base by year.
  * @returns Dollars, not rounded; half of it is deducted from income.
- * @throws NotPublishedError for a year whose wage base is not held.
+ * @throws NotInTableError for a year whose wage base is not held.
  * @see 26 U.S.C. 1401(a), (b)(1), 1402(a)(12), (b); Schedule SE
  *
  * @example

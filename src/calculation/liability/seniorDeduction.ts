@@ -15,7 +15,7 @@ import type { TaxYear } from "../taxYear";
  * @param adjustedGrossIncome - Dollars.
  * @param rules - Amount, thresholds, share.
  * @returns Dollars, not rounded; nothing before 2025.
- * @throws NotPublishedError for a year that is not held.
+ * @throws NotInTableError for a year that is not held.
  * @see 26 U.S.C. 151(d)(5)(C)
  *
  * @example

@@ -18,7 +18,7 @@ import { rateColumn } from "./rateColumn";
  * @param earnedIfDependent - Dollars of earned income of somebody's dependent; `undefined` for anyone else.
  * @param rules - Amounts by year.
  * @returns Dollars.
- * @throws NotPublishedError for a year whose amounts are not held.
+ * @throws NotInTableError for a year whose amounts are not held.
  * @see 26 U.S.C. 63(c), (f)
  *
  * @example

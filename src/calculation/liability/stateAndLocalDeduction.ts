@@ -13,7 +13,7 @@ import type { TaxYear } from "../taxYear";
  * @param adjustedGrossIncome - Dollars.
  * @param rules - Cap, threshold, floor by year.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year whose cap is not held.
+ * @throws NotInTableError for a year whose cap is not held.
  * @see 26 U.S.C. 164(b)(6), (7)
  *
  * @example

@@ -18,7 +18,7 @@ const HALF = new Decimal("0.5");
  * @param otherIncome - Dollars of other income less adjustments, tax-exempt interest included.
  * @param rules - Bases and shares.
  * @returns Dollars, not rounded.
- * @throws NotPublishedError for a year before 2022.
+ * @throws NotInTableError for a year before 2022.
  * @see 26 U.S.C. 86
  *
  * @example

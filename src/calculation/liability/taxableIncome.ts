@@ -47,7 +47,7 @@ type TaxableIncomeRules = Pick<
  * @param gross - Income so far.
  * @param rules - Deductions by year.
  * @returns The lines, taxable income and what the minimum tax adds back, in whole dollars.
- * @throws NotPublishedError for a year whose figures are not held.
+ * @throws NotInTableError for a year whose figures are not held.
  * @see 26 U.S.C. 63, 151(d)(5)(C), 163(h)(4), 170(p), 199A, 224, 225
  */
 export function taxableIncome(

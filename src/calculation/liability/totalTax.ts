@@ -43,7 +43,7 @@ type TotalTaxRules = Parameters<typeof grossIncome>[3] &
  * @param items - What is known, dollars.
  * @param rules - Every figure of the year.
  * @returns The lines in the order of the return, and their total in whole dollars.
- * @throws NotPublishedError for a year whose figures are not held.
+ * @throws NotInTableError for a year whose figures are not held.
  * @see Form 1040, lines 1 to 24; 26 U.S.C. 6102(a)
  */
 export function totalTax(

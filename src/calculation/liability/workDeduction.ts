@@ -21,7 +21,7 @@ const STEP = 1_000;
  * @param adjustedGrossIncome - Dollars.
  * @param rules - Caps and thresholds.
  * @returns Dollars; nothing before 2025.
- * @throws NotPublishedError for a year that is not held.
+ * @throws NotInTableError for a year that is not held.
  * @see 26 U.S.C. 224, 225
  *
  * @example

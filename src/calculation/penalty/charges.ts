@@ -80,7 +80,7 @@ function dayPaidInFull(owed: Decimal, payments: readonly LatePayment[]): Calenda
  * @param input - The return and the payments.
  * @param rules - Shares, minimum, presumption, rates.
  * @returns The parts and their total in dollars and cents.
- * @throws NotPublishedError where a rate or the minimum is not published.
+ * @throws NotInTableError where a rate or the minimum is not published.
  * @see 26 U.S.C. 6601(a), (b)(1), (e)(2), 6651(a), (c)(1); 26 CFR 301.6651-1(c)(3)
  *
  * @example

@@ -23,7 +23,7 @@ export interface FailureToFileMinimum {
  * @param netTax - Dollars of tax not paid by the last day to pay.
  * @param rules - The day count and the amounts by year.
  * @returns The minimum, or `undefined` where it does not apply.
- * @throws NotPublishedError where it applies and the year's amount is not published.
+ * @throws NotInTableError where it applies and the year's amount is not published.
  * @see 26 U.S.C. 6651(a), last sentence, (j)
  *
  * @example

@@ -48,7 +48,7 @@ export interface FailureToFilePenalty {
  * @param input - Dollars and days.
  * @param rules - Shares, day count, minimum by year.
  * @returns The addition with its steps.
- * @throws NotPublishedError where the minimum applies and the year's amount is not published.
+ * @throws NotInTableError where the minimum applies and the year's amount is not published.
  * @see 26 U.S.C. 6651(a)(1), (b)(1), (c)(1); 26 CFR 301.6651-1(a)(1), (d)(1)
  *
  * @example

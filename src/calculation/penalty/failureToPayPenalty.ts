@@ -55,7 +55,7 @@ export interface FailureToPayPenalty {
  * @param input - Dollars and days.
  * @param rates - rules/failure-to-pay.json.
  * @returns The addition, and the runs of months at one rate and one amount.
- * @throws NotPublishedError for a month that begins before the first figure held.
+ * @throws NotInTableError for a month that begins before the first figure held.
  * @see 26 U.S.C. 6651(a)(2), (b)(2), (h); 26 CFR 301.6651-1(a)(2), (b), (d)(2)
  *
  * @example

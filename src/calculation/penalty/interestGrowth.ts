@@ -35,7 +35,7 @@ function growthWithin(period: RatePeriod, days: number): Decimal {
  * @param to - The day it is paid.
  * @param rates - Published rates and the assumed one.
  * @returns One plus the interest on a dollar.
- * @throws NotPublishedError where a day has no rate.
+ * @throws NotInTableError where a day has no rate.
  * @see 26 U.S.C. 6622(a)
  */
 export function interestGrowth(

@@ -29,7 +29,7 @@ function lastDayOfYear(year: number): CalendarDate {
 /**
  * The period that begins after a day and runs until the rate, or the year and with it the divisor, changes.
  *
- * @throws NotPublishedError where the day after has no rate.
+ * @throws NotInTableError where the day after has no rate.
  */
 export function wholePeriod(from: CalendarDate, rates: InterestRates): RatePeriod {
   const { entries, knownThrough } = rates.table;

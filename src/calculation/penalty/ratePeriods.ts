@@ -25,7 +25,7 @@ function clipped(period: RatePeriod, from: CalendarDate, to: CalendarDate): Rate
  * @param to - The day it is paid.
  * @param rates - Published rates and the assumed one.
  * @returns The periods in order; none when `to` is not after `from`.
- * @throws NotPublishedError where a day has no rate.
+ * @throws NotInTableError where a day has no rate.
  * @see 26 CFR 301.6622-1(a), (c)(2)
  *
  * @example

@@ -84,7 +84,7 @@ function working(run: readonly Stretch[], rates: InterestRates): readonly Intere
  * @param through - Last day worked out where the payments do not reach the whole.
  * @param rates - Published rates and the assumed one.
  * @returns The interest with its periods.
- * @throws NotPublishedError where a day has no rate.
+ * @throws NotInTableError where a day has no rate.
  * @see 26 U.S.C. 6601(a), 6622
  *
  * @example

@@ -25,7 +25,7 @@ export interface UnderpaymentRate {
  * @param day - The day interest accrues.
  * @param rates - rules/underpayment-rate.json and the assumed rate, if one is given.
  * @returns A fraction a year.
- * @throws NotPublishedError for a day before the first rate held, or after the last when no rate is assumed.
+ * @throws NotInTableError for a day before the first rate held, or after the last when no rate is assumed.
  * @see 26 U.S.C. 6621(a)(2)
  *
  * @example

@@ -1,6 +1,6 @@
 import { calendarDate, yearOf } from "../../calendar/calendarDate";
 import { requireReach } from "../../rules/listTable";
-import { NotHeldError } from "../../rules/notHeldError";
+import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { State } from "../state";
@@ -29,7 +29,7 @@ export interface PaperAddress {
  * @param byCarrier - Whether a private carrier brings it.
  * @param rules - The chart and the street addresses.
  * @returns The address, name first.
- * @throws NotPublishedError for an edition of the form that is not held; NotHeldError where its chart names no such residence.
+ * @throws NotInTableError for an edition of the form that the chart does not cover, or a residence that it does not name.
  * @see Form 4868, chart of addresses; 26 U.S.C. 7502(f)
  *
  * @example
@@ -52,9 +52,9 @@ export function mailingAddress(
       address.paidWithRequest === (paidWithRequest && !byCarrier)
   );
   if (!row)
-    throw new NotHeldError(
-      `${chart.title}: the chart of ${String(edition)} names no address for ${residence}`,
-      chart.id
+    throw new NotInTableError(
+      chart,
+      `The chart of ${String(edition)} has no address for ${residence} (rules/${chart.id}.json). Check the form's instructions.`
     );
   if (!byCarrier) return { lines: row.lines, source: row.source };
   const street = rules.serviceCenterStreets.rows.find(({ center }) => center === row.center);

@@ -16,7 +16,7 @@ export type WordedIssue = Issue &
  * @param request - The request as the preparer keeps it.
  * @param rules - What the findings look at.
  * @returns The findings in the order of rules/request-checks.json; none when all is well or the return is filed.
- * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @throws NotInTableError for a rejected request whose days to send again are not held.
  * @see 26 CFR 1.6081-4; Form 4868
  */
 export function requestIssues(request: ClientRequest, rules: IssueRules): readonly WordedIssue[] {

@@ -41,7 +41,7 @@ export interface RequestMethodsInput {
  * @param input - Tax year, dates, payment and the day.
  * @param rules - Ways to ask, days to send again.
  * @returns Every way, those open first in the order of the form.
- * @throws NotPublishedError for a tax year whose ways to ask, or a rejected request whose days to send again, are not held.
+ * @throws NotInTableError for a tax year whose ways to ask, or a rejected request whose days to send again, are not held.
  * @see Form 4868, how to ask; 26 CFR 1.6081-4(b)
  */
 export function requestMethods(

@@ -14,7 +14,7 @@ import type { DueDate } from "../dueDate/dueDate";
  * @param rejectedOn - The day the request was rejected.
  * @param rules - Days to send again.
  * @returns The day.
- * @throws NotPublishedError for a due date whose days are not held.
+ * @throws NotInTableError for a due date whose days are not held.
  * @see Pub. 1345, rejected returns
  *
  * @example

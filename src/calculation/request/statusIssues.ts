@@ -7,7 +7,7 @@ import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
  * @param request - The request; its return is not filed.
  * @param rules - Days to send a rejected request again.
  * @returns The findings, in no order.
- * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @throws NotInTableError for a rejected request whose days to send again are not held.
  */
 export function statusIssues(
   request: ClientRequest,

@@ -14,7 +14,7 @@ import { requestStage } from "./requestStage";
  * @param asOf - The day.
  * @param rules - Days to send a rejected request again.
  * @returns Whether the additions count from the extended day.
- * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @throws NotInTableError for a rejected request whose days to send again are not held.
  */
 export function extensionInPlan(
   dates: ClientDates,

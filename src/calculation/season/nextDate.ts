@@ -24,7 +24,7 @@ export interface NextDate {
  * @param asOf - The day.
  * @param rules - Days to send a rejected request again.
  * @returns The date, or `undefined` once the return is filed.
- * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @throws NotInTableError for a rejected request whose days to send again are not held.
  */
 export function nextDate(
   dates: ClientDates,

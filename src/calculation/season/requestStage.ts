@@ -46,7 +46,7 @@ export interface RequestStage {
  * @param asOf - The day.
  * @param rules - Days to send a rejected request again.
  * @returns Stage, next act and its last day.
- * @throws NotPublishedError for a rejected request whose days to send again are not held.
+ * @throws NotInTableError for a rejected request whose days to send again are not held.
  * @see 26 CFR 1.6081-4; Pub. 1345
  */
 export function requestStage(

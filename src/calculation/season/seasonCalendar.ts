@@ -33,7 +33,7 @@ const ESTIMATES: readonly (readonly [InstallmentNumber, string])[] = [
  * @param circumstances - Residence and disaster relief.
  * @param rules - Due dates, installments, holidays, postponements, companion dates.
  * @returns The dates, rising by day. Estimates of a year whose dates are not held yet are left out.
- * @throws NotPublishedError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year whose dates are not held.
  */
 export function seasonCalendar(
   taxYear: TaxYear,

@@ -1,6 +1,6 @@
 import { yearOf } from "../../calendar/calendarDate";
 import { requireReach, type Sourced } from "../../rules/listTable";
-import { NotHeldError } from "../../rules/notHeldError";
+import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { StateExtension } from "../../rules/stateTable";
 import type { State } from "../state";
@@ -26,7 +26,7 @@ export interface StateRule {
  * @param allowUnverified - Whether to answer from memory and from reports that disagree.
  * @param rules - The states' rules.
  * @returns The rule and its age.
- * @throws NotPublishedError for a tax year beyond the table; NotHeldError for a state without a rule, or with one that is refused.
+ * @throws NotInTableError for a tax year or a state that the table does not cover, or a rule that is not shown.
  */
 export function stateRule(
   taxYear: TaxYear,
@@ -38,18 +38,22 @@ export function stateRule(
   requireReach(table, taxYear.lastDay);
   const year = yearOf(taxYear.lastDay);
   const rule = table.rows.find((row) => row.state === state);
-  if (!rule) throw new NotHeldError(`${table.title}: no rule is held for ${state}`, table.id);
+  if (!rule)
+    throw new NotInTableError(
+      table,
+      `There is no rule for ${state} (rules/${table.id}.json). Check the state's current instructions.`
+    );
   const { name, fromTaxYear, sourceTaxYear, unsettled, source } = rule;
   if (fromTaxYear !== undefined && year < fromTaxYear)
-    throw new NotHeldError(
-      `${table.title}: ${name} is held only from tax year ${String(fromTaxYear)} on`,
-      table.id
+    throw new NotInTableError(
+      table,
+      `${name} is covered from tax year ${String(fromTaxYear)} (rules/${table.id}.json). Check the state's instructions for that year.`
     );
   const doubt = source.confidence === "memory" ? "the rule is only from memory" : unsettled;
   if (doubt !== undefined && !allowUnverified)
-    throw new NotHeldError(
-      `${table.title}: ${name} is refused because ${doubt}; check the state's own text, or set acceptOld to yes`,
-      table.id
+    throw new NotInTableError(
+      table,
+      `${name} is not shown because ${doubt}. Check the state's current instructions, or set allowUnverified to yes.`
     );
   if (sourceTaxYear === undefined) return { rule, age: "undated" };
   return { rule, age: sourceTaxYear < year ? "older" : "current" };

@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { ledger, type LedgerRow } from "../../../src/calculation/account/ledger";
-import { NotHeldError } from "../../../src/rules/notHeldError";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { lastOf, ledgerInput, ledgerOf, paid, usd } from "./givenAccount";
 
@@ -78,9 +77,9 @@ describe("the account of a return paid in parts", () => {
     const input = ledgerInput({ payments: [], filedOn: "2026-04-15" });
     const without = { ...rulebook, orderOfPayments: { ...rulebook.orderOfPayments, rows: [] } };
     expect(() => ledger(input, without)).toThrow(
-      new NotHeldError(
-        "Order in which a payment is applied: none is held for one without direction",
-        "order-of-payments"
+      new NotInTableError(
+        { title: "Order in which a payment is applied" },
+        "There is no order for an undesignated payment (rules/order-of-payments.json)."
       )
     );
   });
@@ -166,13 +165,13 @@ describe("the account of a return paid in parts", () => {
 
   it("is refused beyond the published rates unless one is assumed", () => {
     const given = { payments: [paid("2027-02-01", 20_000)], filedOn: "2026-10-15" };
-    expect(() => ledgerOf(given)).toThrow(NotPublishedError);
+    expect(() => ledgerOf(given)).toThrow(NotInTableError);
     const at = (assumedRate: "latest" | ReturnType<typeof usd>): string =>
       lastOf(ledgerOf({ ...given, assumedRate })).interest.toString();
     expect(at("latest")).toBe(at(usd("0.07")));
     expect(at(usd("0.09"))).not.toBe(at(usd("0.07")));
     expect(() => ledgerOf({ taxYear: 2008, payments: [], filedOn: "2009-04-15" })).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 });

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { filers, heldTaxYears, RUNS, states } from "../arbitrary";
 import { day } from "../given";
@@ -29,7 +29,7 @@ describe("the dates of a client", () => {
 
   it("refuses a tax year whose dates are not held", () => {
     expect(() => clientDates(calendarTaxYear(2028), "resident", {}, rulebook)).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 

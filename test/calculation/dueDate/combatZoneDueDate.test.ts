@@ -4,7 +4,7 @@ import { addDays, daysBetween } from "../../../src/calendar/calendarDate";
 import { combatZoneDueDate } from "../../../src/calculation/dueDate/combatZoneDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { InputError } from "../../../src/inputError";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/combat-zone.json";
 import { daysFrom, RUNS } from "../arbitrary";
@@ -48,11 +48,11 @@ describe("the last day after service in a combat zone", () => {
   // Executive Order 12744: the Arabian Peninsula is a combat zone from January 17, 1991 on (the day from memory).
   it("refuses service that ended before the first combat zone it knows", () => {
     expect(lastDay(2025, "1991-01-17", "1991-01-17")).toBe("2026-04-15");
-    expect(() => lastDay(2025, "1991-01-16", "1991-01-16")).toThrow(NotPublishedError);
+    expect(() => lastDay(2025, "1991-01-16", "1991-01-16")).toThrow(NotInTableError);
   });
 
   it("refuses a tax year whose dates are not held", () => {
-    expect(() => lastDay(2028, "2029-01-10", "2029-02-10")).toThrow(NotPublishedError);
+    expect(() => lastDay(2028, "2029-01-10", "2029-02-10")).toThrow(NotInTableError);
   });
 
   it("gives 180 days and at most the whole season, each day of later entry costing one", () => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { addDays, weekdayOf } from "../../../src/calendar/calendarDate";
 import { legalHolidayOn } from "../../../src/calendar/legalHoliday";
 import { dueDate } from "../../../src/calculation/dueDate/dueDate";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { ACTS, rulebook, type Act } from "../../../src/rules/rulebook";
 import { daysFrom, RUNS, states } from "../arbitrary";
 import { day, MADE_UP, state } from "../given";
@@ -106,7 +106,7 @@ describe("moving a due date", () => {
   });
 
   it.each(["2008-12-31", "2029-01-01"])("refuses %s, whose holidays are not held", (statutory) => {
-    expect(() => due("return", statutory)).toThrow(NotPublishedError);
+    expect(() => due("return", statutory)).toThrow(NotInTableError);
   });
 
   it("ends on a workday, never before the day the law names, by moves that join", () => {

@@ -4,7 +4,7 @@ import { addMonths, lastDayOfMonth } from "../../../src/calendar/calendarDate";
 import { extendedDueDate } from "../../../src/calculation/dueDate/extendedDueDate";
 import { returnDueDate } from "../../../src/calculation/dueDate/returnDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, heldTaxYears, RUNS } from "../arbitrary";
 import { fiscalYear } from "../given";
@@ -53,7 +53,7 @@ describe("the due date with the extension", () => {
 
   it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
     expect(() => extendedDueDate(calendarTaxYear(year), "resident", {}, rulebook)).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { installmentDueDate } from "../../../src/calculation/dueDate/installmentDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { heldTaxYears, RUNS } from "../arbitrary";
 import { day, fiscalYear } from "../given";
@@ -46,7 +46,7 @@ describe("the due date of an installment", () => {
 
   it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
     expect(() => installmentDueDate(calendarTaxYear(year), 1, undefined, rulebook)).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 

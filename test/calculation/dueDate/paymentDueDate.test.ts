@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { paymentDueDate } from "../../../src/calculation/dueDate/paymentDueDate";
 import { returnDueDate } from "../../../src/calculation/dueDate/returnDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { heldTaxYears, RUNS, states } from "../arbitrary";
 import { state } from "../given";
@@ -45,7 +45,7 @@ describe("the last day to pay without interest", () => {
 
   it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
     expect(() => paymentDueDate(calendarTaxYear(year), "out of country", {}, rulebook)).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 

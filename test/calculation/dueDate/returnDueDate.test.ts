@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { returnDueDate } from "../../../src/calculation/dueDate/returnDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { heldTaxYears, RUNS, states } from "../arbitrary";
 import { fiscalYear, state } from "../given";
@@ -41,7 +41,7 @@ describe("the due date of a return", () => {
 
   it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
     expect(() => returnDueDate(calendarTaxYear(year), "resident", {}, rulebook)).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { estimateRatePeriods } from "../../../src/calculation/estimatedTax/estimateRatePeriods";
 import { calendarTaxYear, fiscalTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, usd } from "./givenEstimates";
 
@@ -105,7 +105,7 @@ describe("rate periods of the addition on underpaid estimates", () => {
   it("refuse a quarter without a published rate, and name no ruling for an assumed one", () => {
     const year = calendarTaxYear(2026);
     const [first, end] = [day("2026-04-15"), day("2027-04-15")];
-    expect(() => estimateRatePeriods(first, year, end, rates)).toThrow(NotPublishedError);
+    expect(() => estimateRatePeriods(first, year, end, rates)).toThrow(NotInTableError);
     const assumed = { ...rates, assumedRate: usd("0.09") };
     const last = estimateRatePeriods(first, year, end, assumed).at(-1);
     expect([last?.from, last?.to, last?.rate.toString(), last?.sources]).toEqual([

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { estimatedTaxPenalty } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
 import { calendarTaxYear, fiscalTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { additionOf, day, lineTexts, paid, usd } from "./givenEstimates";
 
@@ -50,9 +50,9 @@ describe("the addition on underpaid estimates, in other years and circumstances"
 
   it("is refused for a year whose dates are not held, and beyond the published rates", () => {
     const open = { requiredAnnualPayment: REQUIRED };
-    expect(() => additionOf({ ...open, taxYear: 2008 })).toThrow(NotPublishedError);
-    expect(() => additionOf({ ...open, taxYear: 2028 })).toThrow(NotPublishedError);
-    expect(() => additionOf({ ...open, taxYear: 2026 })).toThrow(NotPublishedError);
+    expect(() => additionOf({ ...open, taxYear: 2008 })).toThrow(NotInTableError);
+    expect(() => additionOf({ ...open, taxYear: 2028 })).toThrow(NotInTableError);
+    expect(() => additionOf({ ...open, taxYear: 2026 })).toThrow(NotInTableError);
     const latest = additionOf({ ...open, taxYear: 2026, assumedRate: "latest" });
     const at7 = additionOf({ ...open, taxYear: 2026, assumedRate: usd("0.07") });
     expect(lineTexts(latest)).toEqual(lineTexts(at7));

@@ -7,7 +7,7 @@ import {
 } from "../../../src/calculation/estimatedTax/firstInstallment";
 import { requiredAnnualPayment } from "../../../src/calculation/estimatedTax/requiredAnnualPayment";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, dollarsUpTo, RUNS, usd } from "./givenEstimates";
 
@@ -69,7 +69,7 @@ describe("the first installment", () => {
   });
 
   it("is refused before 2003", () => {
-    expect(() => first({ taxYear: calendarTaxYear(2002) })).toThrow(NotPublishedError);
+    expect(() => first({ taxYear: calendarTaxYear(2002) })).toThrow(NotInTableError);
   });
 
   it("paid in time leaves no addition on the first installment, a cent less does", () => {

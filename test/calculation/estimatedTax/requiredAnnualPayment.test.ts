@@ -6,7 +6,7 @@ import {
 } from "../../../src/calculation/estimatedTax/requiredAnnualPayment";
 import { FILING_STATUSES } from "../../../src/calculation/filingStatus";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/required-annual-payment.json";
 import { dollarsUpTo, RUNS, usd } from "./givenEstimates";
@@ -84,7 +84,7 @@ describe("the required annual payment", () => {
   it("is refused before 2003, when the share of higher incomes was another", () => {
     // 112% for 2002 (IRM 3.14.1)
     expect(required({ taxYear: calendarTaxYear(2003) })).toBe("20000");
-    expect(() => required({ taxYear: calendarTaxYear(2002) })).toThrow(NotPublishedError);
+    expect(() => required({ taxYear: calendarTaxYear(2002) })).toThrow(NotInTableError);
   });
 
   it("is never more than either share, and never less for a higher income", () => {

@@ -21,7 +21,7 @@ import { totalTax } from "../../../src/calculation/liability/totalTax";
 import { workDeduction } from "../../../src/calculation/liability/workDeduction";
 import type { TaxYear } from "../../../src/calculation/taxYear";
 import { liabilityTables } from "../../../src/rules/liabilityTables";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { known, NOT_HELD, usd, year } from "./givenTax";
 
@@ -99,7 +99,7 @@ const cases = Object.entries(CALCULATIONS).flatMap(([name, [file, work]]) =>
 describe("a year that is not held", () => {
   it.each(cases)("$taxYear is refused by $name", ({ taxYear, file, work }) => {
     const day = `${String(taxYear)}-01-01`;
-    expect(() => work(year(taxYear))).toThrow(NotPublishedError);
+    expect(() => work(year(taxYear))).toThrow(NotInTableError);
     expect(() => work(year(taxYear))).toThrow(`no figure for ${day}`);
     expect(() => work(year(taxYear))).toThrow(`(rules/${file}`);
   });

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
 import { charges } from "../../../src/calculation/penalty/charges";
 import type { DatedTable } from "../../../src/rules/datedTable";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/failure-to-file-and-pay.json";
 import { dollarsUpTo, RUNS } from "../arbitrary";
@@ -50,7 +50,7 @@ describe("charges", () => {
   it("are refused beyond the published rates, and worked out at an assumed one", () => {
     const payments = [paid("2027-02-01", "5000")];
     const given = { ...late, payments, filedOn: "2026-10-15" };
-    expect(() => chargesOf(given)).toThrow(NotPublishedError);
+    expect(() => chargesOf(given)).toThrow(NotInTableError);
     const at7 = chargesOf({ ...given, assumedRate: usd("0.07") });
     const latest = chargesOf({ ...given, assumedRate: "latest" });
     expect(parts(at7)).toEqual(parts(latest));

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
 import { failureToFileMinimum } from "../../../src/calculation/penalty/failureToFileMinimum";
 import { Decimal } from "../../../src/money/dollars";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/failure-to-file-minimum.json";
 import { dollarsUpTo, RUNS } from "../arbitrary";
@@ -74,11 +74,11 @@ describe("the minimum addition", () => {
   // Pub. L. 97-248, section 318(b): returns due after December 31, 1982 (the section of the act from memory).
   it("began with the returns due in 1983", () => {
     expect(minimum("1983-01-01", "1983-12-31")).toBe("100");
-    expect(() => minimum("1982-12-31", "1983-12-31")).toThrow(NotPublishedError);
+    expect(() => minimum("1982-12-31", "1983-12-31")).toThrow(NotInTableError);
   });
 
   it("is refused for a year whose amount is not published, only where it would apply", () => {
-    expect(() => minimum("2028-01-01", "2028-12-31")).toThrow(NotPublishedError);
+    expect(() => minimum("2028-01-01", "2028-12-31")).toThrow(NotInTableError);
     expect(minimum("2028-04-18", "2028-06-17")).toBeUndefined();
     expect(minimum("2028-04-18", "2028-12-31", "0")).toBeUndefined();
   });

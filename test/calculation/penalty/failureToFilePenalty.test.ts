@@ -6,7 +6,7 @@ import {
   type FailureToFilePenalty,
 } from "../../../src/calculation/penalty/failureToFilePenalty";
 import { failureToPayPenalty } from "../../../src/calculation/penalty/failureToPayPenalty";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/failure-to-file-and-pay.json";
 import { daysFrom, dollarsUpTo, RUNS } from "../arbitrary";
@@ -130,7 +130,7 @@ describe("the minimum", () => {
   });
 
   it("is refused where it applies and is not published", () => {
-    expect(() => dollars("10000", "2028-12-31", dueOn("2028-04-15"))).toThrow(NotPublishedError);
+    expect(() => dollars("10000", "2028-12-31", dueOn("2028-04-15"))).toThrow(NotInTableError);
     expect(dollars("10000", "2028-05-31", dueOn("2028-04-15"))).toBe("1000.00");
   });
 });
@@ -152,7 +152,7 @@ describe("failure to file", () => {
 
   // Pub. L. 91-172, section 943(d), 83 Stat. 729: returns due after December 31, 1969.
   it("is refused for due dates before the law began", () => {
-    expect(() => dollars("10000", "1970-01-15", dueOn("1969-12-31"))).toThrow(NotPublishedError);
+    expect(() => dollars("10000", "1970-01-15", dueOn("1969-12-31"))).toThrow(NotInTableError);
     expect(dollars("10000", "1970-01-15", dueOn("1970-01-01"))).toBe("500.00");
   });
 

@@ -7,7 +7,7 @@ import {
   failureToPayPenalty,
   type FailureToPayPenalty,
 } from "../../../src/calculation/penalty/failureToPayPenalty";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/failure-to-file-and-pay.json";
 import { daysFrom, dollarsUpTo, RUNS } from "../arbitrary";
@@ -93,7 +93,7 @@ describe("failure to pay $1,000", () => {
 describe("failure to pay", () => {
   // Pub. L. 91-172, section 943(d), 83 Stat. 729: returns due after December 31, 1969.
   it("is refused for months before the law began", () => {
-    expect(() => dollars("1000", "1970-06-15", [], dueOn("1969-12-30"))).toThrow(NotPublishedError);
+    expect(() => dollars("1000", "1970-06-15", [], dueOn("1969-12-30"))).toThrow(NotInTableError);
     expect(dollars("1000", "1970-01-15", [], dueOn("1970-01-01"))).toBe("5.00");
   });
 

@@ -5,7 +5,7 @@ import { dailyCompounding } from "../../../src/calculation/penalty/dailyCompound
 import { interestGrowth } from "../../../src/calculation/penalty/interestGrowth";
 import { ratePeriods } from "../../../src/calculation/penalty/ratePeriods";
 import { Decimal } from "../../../src/money/dollars";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/interest-factors.json";
 import { daysFrom, RUNS } from "../arbitrary";
@@ -39,9 +39,9 @@ describe("the growth of a dollar", () => {
   });
 
   it("refuses days without a rate at either end, unless one is assumed", () => {
-    expect(() => growth("1994-12-30", "1995-06-30")).toThrow(NotPublishedError);
-    expect(() => growth("2026-12-01", "2027-01-01")).toThrow(NotPublishedError);
-    expect(() => growth("2030-01-01", "2030-02-01")).toThrow(NotPublishedError);
+    expect(() => growth("1994-12-30", "1995-06-30")).toThrow(NotInTableError);
+    expect(() => growth("2026-12-01", "2027-01-01")).toThrow(NotInTableError);
+    expect(() => growth("2030-01-01", "2030-02-01")).toThrow(NotInTableError);
     expect(() => growth("1994-12-31", "1995-06-30")).not.toThrow();
     expect(() => growth("2026-12-01", "2026-12-31")).not.toThrow();
   });

@@ -4,7 +4,7 @@ import { dailyCompounding } from "../../../src/calculation/penalty/dailyCompound
 import { publishedPeriods, wholePeriod } from "../../../src/calculation/penalty/publishedPeriods";
 import { Decimal } from "../../../src/money/dollars";
 import type { DatedTable } from "../../../src/rules/datedTable";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, MADE_UP, usd } from "../given";
 
@@ -44,7 +44,7 @@ describe("a whole period", () => {
 
   it("beyond the published rates is refused, or a whole assumed year", () => {
     const beyond = day("2030-12-31");
-    expect(() => wholePeriod(beyond, { table })).toThrow(NotPublishedError);
+    expect(() => wholePeriod(beyond, { table })).toThrow(NotInTableError);
     const period = wholePeriod(beyond, { table, assumedRate: usd("0.07") });
     expect(period).toMatchObject({ to: "2031-12-31", days: 365, source: undefined });
   });

@@ -4,7 +4,7 @@ import { addDays, daysBetween, daysInYear, yearOf } from "../../../src/calendar/
 import { ratePeriods } from "../../../src/calculation/penalty/ratePeriods";
 import { underpaymentRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { ZERO, type Decimal } from "../../../src/money/dollars";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import dayCounts from "../../fixtures/published/day-counts.json";
 import shortMethod from "../../fixtures/published/short-method-factors.json";
@@ -78,7 +78,7 @@ describe("rate periods", () => {
     const { knownThrough } = rates.table;
     const later = addDays(knownThrough, 1);
     expect(ratePeriods(addDays(knownThrough, -1), knownThrough, rates)).toHaveLength(1);
-    expect(() => ratePeriods(addDays(knownThrough, -1), later, rates)).toThrow(NotPublishedError);
+    expect(() => ratePeriods(addDays(knownThrough, -1), later, rates)).toThrow(NotInTableError);
     const assumed = { ...rates, assumedRate: usd("0.05") };
     const periods = ratePeriods(day("2099-12-01"), day("2101-02-01"), assumed);
     expect(periods.map(({ days, divisor }) => [days, divisor])).toEqual([
@@ -93,9 +93,7 @@ describe("rate periods", () => {
   });
 
   it("refuse days before the first rate held", () => {
-    expect(() => ratePeriods(day("1994-12-30"), day("1995-02-01"), rates)).toThrow(
-      NotPublishedError
-    );
+    expect(() => ratePeriods(day("1994-12-30"), day("1995-02-01"), rates)).toThrow(NotInTableError);
     expect(ratePeriods(day("1994-12-31"), day("1995-02-01"), rates)[0]?.days).toBe(32);
   });
 

@@ -4,7 +4,7 @@ import {
   reasonableCauseTest,
   type ReasonableCauseTestInput,
 } from "../../../src/calculation/penalty/reasonableCauseTest";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { RUNS } from "../arbitrary";
 import { day, dueOn, usd } from "../given";
@@ -33,7 +33,7 @@ describe("the presumption of reasonable cause", () => {
   // Pub. L. 91-172, section 943(d): there was no addition to be spared for returns due before 1970.
   it("is refused for due dates before the law of the addition began", () => {
     expect(presumed({ regular: dueOn("1970-01-01") })).toBe(true);
-    expect(() => presumed({ regular: dueOn("1969-12-31") })).toThrow(NotPublishedError);
+    expect(() => presumed({ regular: dueOn("1969-12-31") })).toThrow(NotInTableError);
   });
 
   it("does not hold without a valid extension", () => {

@@ -7,7 +7,7 @@ import {
 } from "../../../src/calculation/penalty/underpaymentInterest";
 import { ZERO } from "../../../src/money/dollars";
 import type { DatedTable } from "../../../src/rules/datedTable";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/interest-factors.json";
 import { daysFrom, dollarsUpTo, RUNS } from "../arbitrary";
@@ -109,7 +109,7 @@ describe("interest on an amount due April 15, 2026", () => {
   });
 
   it("refuses to pass the published rates", () => {
-    expect(() => interest("10000", "2026-04-15", "2027-01-01")).toThrow(NotPublishedError);
+    expect(() => interest("10000", "2026-04-15", "2027-01-01")).toThrow(NotInTableError);
   });
 });
 

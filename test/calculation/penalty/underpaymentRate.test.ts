@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
 import { underpaymentRate } from "../../../src/calculation/penalty/underpaymentRate";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, RUNS } from "../arbitrary";
 import { day, usd } from "../given";
@@ -46,7 +46,7 @@ describe("the underpayment rate", () => {
   });
 
   it("refuses a day beyond the last published quarter unless a rate is assumed", () => {
-    expect(() => underpaymentRate(beyond, { table })).toThrow(NotPublishedError);
+    expect(() => underpaymentRate(beyond, { table })).toThrow(NotInTableError);
     expect(() => underpaymentRate(beyond, { table })).toThrow(knownThrough);
     const latest = underpaymentRate(beyond, { table, assumedRate: "latest" });
     expect(latest.rate.equals(underpaymentRate(knownThrough, { table }).rate)).toBe(true);
@@ -55,9 +55,9 @@ describe("the underpayment rate", () => {
 
   it("refuses a day before the first rate held, assumed or not", () => {
     const before = addDays(table.knownFrom, -1);
-    expect(() => underpaymentRate(before, { table })).toThrow(NotPublishedError);
+    expect(() => underpaymentRate(before, { table })).toThrow(NotInTableError);
     expect(() => underpaymentRate(before, { table, assumedRate: "latest" })).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 

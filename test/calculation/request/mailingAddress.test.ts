@@ -6,7 +6,7 @@ import {
 } from "../../../src/calculation/request/mailingAddress";
 import { isState, STATES } from "../../../src/calculation/state";
 import { calendarTaxYear, type TaxYear } from "../../../src/calculation/taxYear";
-import { NotHeldError } from "../../../src/rules/notHeldError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/mailing-addresses.json";
 import { fiscalYear } from "../given";
@@ -63,7 +63,7 @@ describe("where a paper request goes", () => {
     for (const { edition, written, paidWithRequest, row } of everyCase) {
       const ask = () => to(calendarTaxYear(edition), written, paidWithRequest).lines;
       if (row) expect(ask()).toEqual(row.expected);
-      else expect(ask).toThrow(NotHeldError);
+      else expect(ask).toThrow(NotInTableError);
     }
   });
 

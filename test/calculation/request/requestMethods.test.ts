@@ -4,7 +4,7 @@ import { addDays } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { requestMethods } from "../../../src/calculation/request/requestMethods";
 import { calendarTaxYear, type TaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { METHODS } from "../../../src/rules/requestTables";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, dollarsUpTo, filers, RUNS } from "../arbitrary";
@@ -148,7 +148,7 @@ describe("the tax years whose ways are held", () => {
   ])("do not reach %d", (year, sentence) => {
     const methods = () =>
       waysOf({ taxYear: calendarTaxYear(year), asOf: `${String(year + 1)}-04-01` });
-    expect(methods).toThrow(NotPublishedError);
+    expect(methods).toThrow(NotInTableError);
     expect(methods).toThrow(`Ways to make the request: ${sentence} (rules/request-routes.json)`);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { statusIssues } from "../../../src/calculation/request/statusIssues";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
@@ -83,6 +83,6 @@ describe("where a request stands", () => {
 
   it("is not told where the days to send again are not held", () => {
     const record = { requestedOn: "2022-04-14", rejectedOn: "2022-04-15" };
-    expect(() => found({ taxYear: 2021, asOf: "2022-04-19", record })).toThrow(NotPublishedError);
+    expect(() => found({ taxYear: 2021, asOf: "2022-04-19", record })).toThrow(NotInTableError);
   });
 });

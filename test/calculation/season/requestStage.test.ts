@@ -5,7 +5,7 @@ import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { RequestRecord } from "../../../src/calculation/season/requestRecord";
 import { requestStage, STAGES, type Stage } from "../../../src/calculation/season/requestStage";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/perfection-period.json";
 import { filers, RUNS, states } from "../arbitrary";
@@ -157,10 +157,10 @@ describe("after a rejection", () => {
     const record = { requestedOn: "2022-04-14", rejectedOn: "2022-04-15" };
     expect(standing({ taxYear: 2021, asOf: "2022-04-14", record }).stage).toBe("unconfirmed");
     for (const asOf of ["2022-04-15", "2022-04-18", "2022-04-19"])
-      expect(() => standing({ taxYear: 2021, asOf, record })).toThrow(NotPublishedError);
+      expect(() => standing({ taxYear: 2021, asOf, record })).toThrow(NotInTableError);
     const sentAgain = { ...record, confirmedOn: "2022-04-20" };
     expect(() => standing({ taxYear: 2021, asOf: "2022-04-20", record: sentAgain })).toThrow(
-      NotPublishedError
+      NotInTableError
     );
   });
 });

@@ -5,7 +5,7 @@ import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { FilerType } from "../../../src/calculation/filerType";
 import { seasonCalendar, type SeasonDate } from "../../../src/calculation/season/seasonCalendar";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { filers, RUNS, states } from "../arbitrary";
 import { day, state } from "../given";
@@ -82,7 +82,7 @@ describe("the season of a client", () => {
   });
 
   it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
-    expect(() => calendar(year)).toThrow(NotPublishedError);
+    expect(() => calendar(year)).toThrow(NotInTableError);
   });
 
   it("rises by day, with a source each, and agrees with the client's dates", () => {

@@ -2,8 +2,7 @@ import { describe, expect, it } from "vitest";
 import { STATES } from "../../../src/calculation/state";
 import { stateRule } from "../../../src/calculation/stateReturn/stateRule";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { NotHeldError } from "../../../src/rules/notHeldError";
-import { NotPublishedError } from "../../../src/rules/notPublishedError";
+import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/state-extension-dates.json";
 import { state } from "../given";
@@ -76,7 +75,7 @@ describe("the rule of a state", () => {
         try {
           expect(of(code, taxYear, true).rule.state).toBe(code);
         } catch (thrown) {
-          expect(thrown).toBeInstanceOf(NotHeldError);
+          expect(thrown).toBeInstanceOf(NotInTableError);
         }
       }
   });
@@ -151,7 +150,7 @@ describe("the tax years held", () => {
     [2021, "no figure for 2021-12-31; held only from 2022-12-31 on"],
     [2027, "no figure for 2027-12-31; known only through 2026-12-31"],
   ])("do not reach %d", (taxYear, sentence) => {
-    expect(() => of("CA", taxYear)).toThrow(NotPublishedError);
+    expect(() => of("CA", taxYear)).toThrow(NotInTableError);
     expect(() => of("CA", taxYear)).toThrow(sentence);
   });
 

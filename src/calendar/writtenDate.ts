@@ -1,0 +1,29 @@
+import { monthOf, yearOf, type CalendarDate } from "./calendarDate";
+
+const MONTHS = [
+  ...["January", "February", "March", "April", "May", "June"],
+  ...["July", "August", "September", "October", "November", "December"],
+];
+
+const dayOfMonth = (date: CalendarDate): number => Number(date.slice(8));
+
+/**
+ * A date as cells and error messages show it.
+ *
+ * @example
+ * shortDate("2026-04-15") //=> "4/15/2026"
+ */
+export function shortDate(date: CalendarDate): string {
+  return `${String(monthOf(date))}/${String(dayOfMonth(date))}/${String(yearOf(date))}`;
+}
+
+/**
+ * A date as sentences and letters write it.
+ *
+ * @example
+ * longDate("2026-04-15") //=> "April 15, 2026"
+ */
+export function longDate(date: CalendarDate): string {
+  const month = MONTHS[monthOf(date) - 1] ?? "";
+  return `${month} ${String(dayOfMonth(date))}, ${String(yearOf(date))}`;
+}
