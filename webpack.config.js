@@ -8,26 +8,11 @@ import webpack from "webpack";
 
 const root = path.dirname(fileURLToPath(import.meta.url));
 
-/** The worksheet functions, one file a family. No barrel: the generator and the bundle read this same list. */
-const wrapperFiles = [
-  "dueDates",
-  "request",
-  "interest",
-  "charges",
-  "account",
-  "estimates",
-  "taxes",
-  "deductions",
-  "liability",
-  "season",
-  "filing",
-  "standing",
-  "checking",
-  "states",
-  "memo",
-  "roster",
-  "rulesInForce",
-].map((family) => path.join(root, "src", "functions", `${family}.ts`));
+/** The files that declare worksheet functions. The metadata generator and the bundle read the same list. */
+const functionFiles = readdirSync(path.join(root, "src", "functions"), { recursive: true })
+  .map((file) => path.join(root, "src", "functions", file))
+  .filter((file) => file.endsWith(".ts") && readFileSync(file, "utf8").includes("@customfunction"))
+  .toSorted();
 
 /** Where the add-in is served from; the manifest template names the development address. */
 const developmentAddress = "https://localhost:3000/";
@@ -130,9 +115,9 @@ const common = {
 const functions = {
   ...common,
   name: "functions",
-  entry: { functions: wrapperFiles },
+  entry: { functions: functionFiles },
   plugins: [
-    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: wrapperFiles }),
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
     new FinishedMetadataPlugin(),
     new LicensesPlugin(),
   ],

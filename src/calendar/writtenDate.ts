@@ -1,6 +1,7 @@
 import { monthOf, yearOf, type CalendarDate } from "./calendarDate";
 
-const MONTHS = [
+/** Names of the months, January first. */
+export const MONTHS = [
   ...["January", "February", "March", "April", "May", "June"],
   ...["July", "August", "September", "October", "November", "December"],
 ];

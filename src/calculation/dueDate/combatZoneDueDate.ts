@@ -1,5 +1,5 @@
 import { addDays, daysBetween, laterDate, type CalendarDate } from "../../calendar/calendarDate";
-import { InputError } from "../../inputError";
+import { InputError } from "../../functions/cells/inputError";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { TaxYear } from "../taxYear";

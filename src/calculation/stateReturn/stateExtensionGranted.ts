@@ -1,4 +1,4 @@
-import { InputError } from "../../inputError";
+import { InputError } from "../../functions/cells/inputError";
 import type { Decimal } from "../../money/dollars";
 import type { StateExtension } from "../../rules/stateTable";
 

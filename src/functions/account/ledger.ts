@@ -1,0 +1,63 @@
+import { ledger as ledgerOf } from "../../calculation/account/ledger";
+import { chargesTables, lateness } from "../arguments/chargesInput";
+import { datesOf } from "../arguments/client";
+import { dateAfterYear } from "../arguments/date";
+import { dollars } from "../arguments/dollars";
+import { payments } from "../arguments/ranges";
+import { taxYear } from "../arguments/taxYear";
+import { tableFunction } from "../worksheetFunction";
+import { ledgerTable } from "./ledgerTable";
+
+const LEDGER = tableFunction({
+  arguments: { taxYear, totalTax: dollars, payments, filedOn: dateAfterYear, ...lateness },
+  tables: [...chargesTables, "orderOfPayments"],
+  law: ["IRC sections 6601 and 6651(b)", "Rev. Proc. 2002-26, section 3"],
+  examples: [
+    {
+      formula: '=EXT.LEDGER(2025,20000,{"4/15/2026",15000;"10/15/2026",5000},"10/15/2026","yes")',
+      answer: "317.81",
+      remark: "penalties and interest to the date of the last payment",
+    },
+  ],
+  note: "The last row has the penalties and interest of the whole period.",
+  calculate: (given, rules) =>
+    ledgerTable(
+      ledgerOf({ ...given, dates: datesOf(given), extended: given.validExtension }, rules)
+    ),
+});
+/**
+ * Table of a client's partial payments and deadlines, with unpaid tax, penalties and interest to date.
+ *
+ * @customfunction LEDGER
+ * @param taxYear Tax year, such as 2025, or the last date of a fiscal year.
+ * @param totalTax Total tax on the return, in dollars.
+ * @param payments All payments as rows of date and amount, in any order. Withholding counts as paid on the payment due date.
+ * @param filedOn Date the return is filed.
+ * @param [validExtension] Yes if a valid request was made on time; blank is no.
+ * @param [state] Postal code or name of the state of residence, or foreign.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
+ * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
+ * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
+ * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @returns {any[][]} A row of headings, then one row per event. Fills several cells; not for use inside an Excel table.
+ */
+export function ledger(
+  taxYear: unknown,
+  totalTax: unknown,
+  payments: unknown[][],
+  filedOn: unknown,
+  validExtension?: unknown,
+  state?: unknown,
+  filerType?: unknown,
+  assumedRate?: unknown,
+  agreementBegins?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
+): unknown[][];
+export function ledger(...cells: unknown[]): unknown[][] {
+  return LEDGER.answer(cells);
+}
+
+/** The functions of this file by their worksheet names. */
+export const ledgerFunctions = { LEDGER };

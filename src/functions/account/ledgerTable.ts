@@ -1,0 +1,44 @@
+import type { LedgerEvent, LedgerRow } from "../../calculation/account/ledger";
+import { cellOrBlank, citation, dateCell, moneyCell, type AnswerTable } from "../cells/answerCell";
+
+const HEADINGS = [
+  "Date",
+  "Event",
+  "Amount",
+  "Unpaid tax",
+  "Failure-to-file penalty to date",
+  "Failure-to-pay penalty to date",
+  "Interest to date",
+  "Penalties and interest to date",
+  "Penalties and interest unpaid",
+  "Overpayment",
+  "Source",
+];
+
+const LABELS: Readonly<Record<LedgerEvent, string>> = {
+  "tax due": "Tax due",
+  payment: "Payment, applied to the tax first",
+  "return due": "Return due",
+  "return filed": "Return filed",
+};
+
+/** The payment history: headings, then one row per event. */
+export function ledgerTable(rows: readonly LedgerRow[]): AnswerTable {
+  const cells = rows.map((row) => {
+    const { day, event, amount, failureToFile, failureToPay, interest, source } = row;
+    return [
+      dateCell(day),
+      LABELS[event],
+      cellOrBlank(amount, moneyCell),
+      moneyCell(row.taxLeft),
+      moneyCell(failureToFile),
+      moneyCell(failureToPay),
+      moneyCell(interest),
+      moneyCell(failureToFile.plus(failureToPay).plus(interest)),
+      moneyCell(row.chargesLeft),
+      moneyCell(row.overpaid),
+      citation(source),
+    ];
+  });
+  return [HEADINGS, ...cells];
+}

@@ -1,0 +1,58 @@
+import { laterDate, type CalendarDate } from "../../calendar/calendarDate";
+import type { ChargesInput } from "../../calculation/penalty/charges";
+import { optional, type Given } from "./argumentKind";
+import { dateTables, datesOf, postponement, residence } from "./client";
+import { date, dateAfterYear } from "./date";
+import { dollars } from "./dollars";
+import { assumedRate } from "./percent";
+import { taxYear } from "./taxYear";
+import { yesNo } from "./yesNo";
+
+/** What decides the cost of filing or paying late, apart from the amounts. */
+export const lateness = {
+  validExtension: yesNo,
+  ...residence,
+  assumedRate,
+  agreementBegins: optional(date),
+  ...postponement,
+};
+
+/** The rule tables that penalties and interest depend on. */
+export const chargesTables = [
+  ...dateTables,
+  "underpaymentRate",
+  "reasonableCauseTest",
+  "failureToPay",
+  "failureToFile",
+  "failureToFileMinimum",
+] as const;
+
+/** A return filed on one date whose remaining balance is paid on one date. Either may come first: the law charges both. */
+export const chargesInput = {
+  taxYear,
+  totalTax: dollars,
+  paidOnTime: dollars,
+  paidOn: dateAfterYear,
+  filedOn: dateAfterYear,
+  ...lateness,
+};
+
+/** A return filed on one date whose remaining balance is paid on one date. */
+export type PaidAtOnce = Omit<ChargesInput, "payments" | "through"> & {
+  readonly paidOn: CalendarDate;
+};
+
+/** The input of the charges for a balance that is paid on one date. */
+export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
+  const balance = given.totalTax.minus(given.paidOnTime);
+  return {
+    ...given,
+    payments: balance.greaterThan(0) ? [{ day: paidOn, amount: balance }] : [],
+    through: laterDate(paidOn, given.filedOn),
+  };
+}
+
+/** The input of the charges from the arguments. */
+export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput {
+  return paidAtOnce({ ...given, dates: datesOf(given), extended: given.validExtension });
+}

@@ -1,0 +1,104 @@
+import { Decimal } from "../../money/dollars";
+import { isBlank, isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
+import { InputError } from "../cells/inputError";
+import type { CellKind } from "./argumentKind";
+import { yesNo, yesOrNo } from "./yesNo";
+
+const WRITTEN = /^\$?\s*(\d{1,3}(,\d{3})+|\d+)?(\.\d*)?$/;
+/** A worksheet number from here on no longer has exact cents. */
+const TOO_LARGE = new Decimal("1e13");
+/** Worksheet arithmetic is exact to fifteen digits. The digits after them come from binary fractions. */
+const WORKSHEET_DIGITS = 15;
+
+/** A worksheet number at the fifteen digits to which the worksheet itself is exact. */
+export function fromNumber(number: number): Decimal {
+  return new Decimal(number).toSignificantDigits(WORKSHEET_DIGITS);
+}
+
+/** Reads text such as `$1,234.50` or `(200)`; `undefined` when it is not an amount. */
+function fromText(text: string): Decimal | undefined {
+  const trimmed = text.trim();
+  const isInParentheses = trimmed.startsWith("(") && trimmed.endsWith(")");
+  const isSigned = trimmed.startsWith("-");
+  const bare = isInParentheses
+    ? trimmed.slice(1, -1).trim()
+    : isSigned
+      ? trimmed.slice(1).trim()
+      : trimmed;
+  if (!WRITTEN.test(bare) || !/\d/.test(bare)) return undefined;
+  const amount = new Decimal(bare.replace(/[$,\s]/g, ""));
+  return isInParentheses || isSigned ? amount.negated() : amount;
+}
+
+function signedAmount(value: CellValue, name: string): Decimal {
+  const amount =
+    typeof value === "number" && Number.isFinite(value)
+      ? fromNumber(value)
+      : typeof value === "string"
+        ? fromText(value)
+        : undefined;
+  if (amount === undefined)
+    throw new InputError(
+      name,
+      `${shown(value)} is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.`
+    );
+  if (amount.abs().greaterThanOrEqualTo(TOO_LARGE))
+    throw new InputError(
+      name,
+      `${shown(value)} is too large. Enter an amount below $10,000,000,000,000.`
+    );
+  return amount;
+}
+
+function amountOf(value: CellValue, name: string): Decimal {
+  const amount = signedAmount(value, name);
+  if (amount.isNegative() && !amount.isZero())
+    throw new InputError(
+      name,
+      `${shown(value)} is negative. Enter zero or a positive dollar amount.`
+    );
+  return amount;
+}
+
+/** Dollars, zero or more. A blank cell returns an error, so that no tax becomes zero by accident. */
+export const dollars: CellKind<Decimal> = {
+  id: "dollars",
+  title: "Dollars",
+  description:
+    "US dollars, zero or more, as a number or as text. Cents are kept. 0 means none. A blank cell returns an error unless the argument is optional.",
+  accepted: ["1234.5", '"$1,234.50"', "0"],
+  notAccepted: ["-200", '"1.234,50"', '"about 200"'],
+  takes: "cell",
+  isEmpty: isBlank,
+  whenBlank: { enter: "Enter a dollar amount, or 0 if there is none." },
+  read: amountOf,
+};
+
+/** Dollars that may be a loss. A blank cell returns an error. */
+export const signedDollars: CellKind<Decimal> = {
+  ...dollars,
+  id: "signed-dollars",
+  title: "Dollars, gain or loss",
+  description:
+    "US dollars as a number or as text, negative or in parentheses for a loss. Cents are kept. 0 means none. A blank cell returns an error.",
+  accepted: ["1234.5", "-200", '"(200)"', '"-$1,234.50"'],
+  notAccepted: ['"a loss"', '""'],
+  read: signedAmount,
+};
+
+/** Whether an amount is paid: dollars, or yes or no. */
+export const dollarsOrYesNo: CellKind<boolean> = {
+  id: "dollars-or-yes-no",
+  title: "Dollars, or yes or no",
+  description:
+    "US dollars, zero or more, or only whether there are any: yes or no. A blank cell is no.",
+  accepted: ["1500", '"yes"', '"no"', "0"],
+  notAccepted: ["-5", '"some"'],
+  takes: "cell",
+  isEmpty: isBlankOrZero,
+  whenBlank: { means: false },
+  read: (value, name, earlier) =>
+    typeof value !== "number" && yesOrNo(value) !== undefined
+      ? yesNo.read(value, name, earlier)
+      : amountOf(value, name).greaterThan(0),
+};

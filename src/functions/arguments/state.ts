@@ -1,0 +1,64 @@
+import type { MailingResidence } from "../../calculation/request/mailingAddress";
+import { isState, type State } from "../../calculation/state";
+import { isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
+import { InputError } from "../cells/inputError";
+import { plainWord, type CellKind } from "./argumentKind";
+import { STATE_NAMES } from "./stateNames";
+
+const CODES = new Map(
+  Object.entries(STATE_NAMES).map(([code, name]) => [name.toLowerCase(), code] as const)
+);
+
+function stateOf(value: CellValue, name: string): State {
+  const word = String(plainWord(value));
+  const code = word === "foreign" ? word : (CODES.get(word) ?? word.toUpperCase());
+  if (isState(code)) return code;
+  throw new InputError(
+    name,
+    `${shown(value)} is not a state. Enter a postal code or a name, such as ME or Maine, or foreign.`
+  );
+}
+
+/** The state of residence. A blank cell is a place without a legal holiday of its own. */
+export const state: CellKind<State | undefined> = {
+  id: "state",
+  title: "State",
+  description:
+    "The postal code or the name of the state where the client lives, including possessions and military mail areas, or `foreign`, in any case. If it is blank, no holiday of a state moves a date.",
+  accepted: ['"ME"', '"oh"', '"Maine"', '"foreign"', '""'],
+  notAccepted: ['"XX"', '"New England"'],
+  takes: "cell",
+  isEmpty: isBlankOrZero,
+  whenBlank: { means: undefined },
+  read: stateOf,
+};
+
+/** The state whose return is asked about. A blank cell returns an error. */
+export const stateOfReturn: CellKind<State> = {
+  ...state,
+  id: "state-of-return",
+  title: "State of the return",
+  description:
+    "The postal code or the name of the state, in any case. A blank cell returns an error.",
+  accepted: ['"NY"', '"new york"'],
+  notAccepted: ['"XX"', '""'],
+  whenBlank: { enter: "Enter a postal code or a name, such as ME or Maine." },
+  read: stateOf,
+};
+
+/** The residence as the form's chart of addresses has it. A blank cell is read with the filer type. */
+export const mailingResidence: CellKind<MailingResidence | undefined> = {
+  id: "mailing-residence",
+  title: "Residence on the form",
+  description:
+    "The postal code or the name of the state, `foreign`, `estate` (foreign estate or trust) or `nonresident` (other Form 1040-NR filers), in any case. It may be blank only if the filer type is out of country or nonresident.",
+  accepted: ['"TX"', '"Texas"', '"foreign"', '"estate"', '"nonresident"'],
+  notAccepted: ['"XX"'],
+  takes: "cell",
+  isEmpty: isBlankOrZero,
+  whenBlank: { means: undefined },
+  read: (value, name) => {
+    const word = plainWord(value);
+    return word === "estate" || word === "nonresident" ? word : stateOf(value, name);
+  },
+};

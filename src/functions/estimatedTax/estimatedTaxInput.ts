@@ -1,0 +1,60 @@
+import { shortDate } from "../../calendar/writtenDate";
+import type { EstimatedTaxInput } from "../../calculation/estimatedTax/estimatedTaxPenalty";
+import { ZERO } from "../../money/dollars";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
+import { optional, type Given } from "../arguments/argumentKind";
+import { postponement, postponementOf } from "../arguments/client";
+import { date } from "../arguments/date";
+import { dollars } from "../arguments/dollars";
+import { assumedRate } from "../arguments/percent";
+import { payments } from "../arguments/ranges";
+import { taxYear } from "../arguments/taxYear";
+import { yesNo } from "../arguments/yesNo";
+import { InputError } from "../cells/inputError";
+
+/** How the estimated tax of a year was paid. */
+export const estimatedTaxPayments = {
+  taxYear,
+  requiredAnnualPayment: dollars,
+  withholding: dollars,
+  payments,
+  paidOn: optional(date),
+  assumedRate,
+  currentYearTax: optional(dollars),
+  farmerOrFisherman: yesNo,
+  ...postponement,
+};
+
+/** The rule tables that the estimated tax penalty depends on. */
+export const estimatedTaxTables = [
+  "requiredAnnualPayment",
+  "installments",
+  "legalHolidays",
+  "nationwidePostponements",
+  "underpaymentRate",
+] as const;
+
+/**
+ * The input of the estimated tax penalty from the arguments.
+ *
+ * @throws InputError when the tax was paid before the tax year began.
+ */
+export function estimatedTaxInputOf(
+  given: Given<typeof estimatedTaxPayments>,
+  rules: Pick<Rulebook, "requiredAnnualPayment">
+): EstimatedTaxInput {
+  const { taxYear: year, withholding, currentYearTax, paidOn } = given;
+  const { leastTaxDue } = entryOn(rules.requiredAnnualPayment, year.lastDay).figures;
+  const tooLittle = currentYearTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
+  if (paidOn !== undefined && paidOn < year.firstDay)
+    throw new InputError(
+      "paidOn",
+      `${shortDate(paidOn)} is before the tax year begins on ${shortDate(year.firstDay)}. Check the date and the year.`
+    );
+  return {
+    ...given,
+    requiredAnnualPayment: tooLittle ? ZERO : given.requiredAnnualPayment,
+    postponement: postponementOf(given),
+  };
+}

@@ -1,0 +1,96 @@
+import { estimatedTaxPenalty } from "../../calculation/estimatedTax/estimatedTaxPenalty";
+import { moneyCell } from "../cells/answerCell";
+import { cellFunction, tableFunction } from "../worksheetFunction";
+import { estimatedTaxInputOf, estimatedTaxPayments, estimatedTaxTables } from "./estimatedTaxInput";
+import { estimatedTaxPenaltyTable } from "./estimatedTaxPenaltyTable";
+
+const LAW = ["IRC sections 6654(a), (b), 6621(b)(2)(B) and 6622(b)"];
+
+const ESTPENALTY = cellFunction({
+  arguments: estimatedTaxPayments,
+  tables: estimatedTaxTables,
+  law: LAW,
+  examples: [{ formula: "=EXT.ESTPENALTY(2025,8000,8000,)", answer: "0.00" }],
+  calculate: (given, rules) =>
+    moneyCell(estimatedTaxPenalty(estimatedTaxInputOf(given, rules), rules).amount),
+});
+/**
+ * Estimated tax penalty by the regular method, from each installment due date until payment or April 15.
+ *
+ * @customfunction ESTPENALTY
+ * @param taxYear Year the estimated tax was paid for, such as 2025, or the last date of a fiscal year.
+ * @param requiredAnnualPayment Required annual payment in dollars; see REQUIREDPAYMENT.
+ * @param withholding Tax withheld during the year; counted in four equal parts on the installment due dates.
+ * @param payments Estimated tax payments as rows of date and amount. Date an applied overpayment the first due date.
+ * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
+ * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
+ * @param [currentYearTax] Tax for the year. If entered, no penalty applies when less than $1,000 remains after withholding.
+ * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January. The March 1 filing exception is not tested.
+ * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
+ * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
+ * @returns Dollars and cents; each line of the calculation is rounded, as on Form 2210.
+ */
+export function estPenalty(
+  taxYear: unknown,
+  requiredAnnualPayment: unknown,
+  withholding: unknown,
+  payments: unknown[][],
+  paidOn?: unknown,
+  assumedRate?: unknown,
+  currentYearTax?: unknown,
+  farmerOrFisherman?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
+): unknown;
+export function estPenalty(...cells: unknown[]): unknown {
+  return ESTPENALTY.answer(cells);
+}
+
+const ESTPENALTYLINES = tableFunction({
+  arguments: estimatedTaxPayments,
+  tables: estimatedTaxTables,
+  law: LAW,
+  examples: [
+    {
+      formula: '=EXT.ESTPENALTYLINES(2025,8000,0,{"4/15/2025",6000})',
+      answer: "34.52",
+      remark: "2,000 of the fourth installment for 90 days",
+    },
+  ],
+  calculate: (given, rules) =>
+    estimatedTaxPenaltyTable(estimatedTaxPenalty(estimatedTaxInputOf(given, rules), rules)),
+});
+/**
+ * Table of the ESTPENALTY calculation by installment and interest rate period; the amounts add up to it.
+ *
+ * @customfunction ESTPENALTYLINES
+ * @param taxYear Year the estimated tax was paid for, such as 2025, or the last date of a fiscal year.
+ * @param requiredAnnualPayment Required annual payment in dollars; see REQUIREDPAYMENT.
+ * @param withholding Tax withheld during the year; counted in four equal parts on the installment due dates.
+ * @param payments Estimated tax payments as rows of date and amount. Date an applied overpayment the first due date.
+ * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
+ * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
+ * @param [currentYearTax] Tax for the year. If entered, no penalty applies when less than $1,000 remains after withholding.
+ * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January. The March 1 filing exception is not tested.
+ * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
+ * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
+ * @returns {any[][]} A row of headings, then one row per installment and rate period. Fills several cells; not for use inside an Excel table.
+ */
+export function estPenaltyLines(
+  taxYear: unknown,
+  requiredAnnualPayment: unknown,
+  withholding: unknown,
+  payments: unknown[][],
+  paidOn?: unknown,
+  assumedRate?: unknown,
+  currentYearTax?: unknown,
+  farmerOrFisherman?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
+): unknown[][];
+export function estPenaltyLines(...cells: unknown[]): unknown[][] {
+  return ESTPENALTYLINES.answer(cells);
+}
+
+/** The functions of this file by their worksheet names. */
+export const estimatedTaxPenaltyFunctions = { ESTPENALTY, ESTPENALTYLINES };

@@ -1,0 +1,115 @@
+import { firstInstallment as firstOf } from "../../calculation/estimatedTax/firstInstallment";
+import { requiredAnnualPayment } from "../../calculation/estimatedTax/requiredAnnualPayment";
+import { toCents, ZERO } from "../../money/dollars";
+import { optional } from "../arguments/argumentKind";
+import { dollars } from "../arguments/dollars";
+import { taxYear } from "../arguments/taxYear";
+import { filingStatus } from "../arguments/words";
+import { yesNo } from "../arguments/yesNo";
+import { moneyCell } from "../cells/answerCell";
+import { rowFunction } from "../worksheetFunction";
+
+const REQUIREDPAYMENT = rowFunction({
+  arguments: {
+    taxYear,
+    filingStatus,
+    currentYearTax: dollars,
+    priorYearTax: optional(dollars),
+    priorYearAgi: dollars,
+    farmerOrFisherman: yesNo,
+  },
+  tables: ["requiredAnnualPayment"],
+  law: ["IRC section 6654(d)(1)(B), (C), (i)(1)"],
+  examples: [
+    { formula: '=EXT.REQUIREDPAYMENT(2026,"joint",11000,10000,60000)', answer: "9,900.00" },
+    {
+      formula: '=EXT.REQUIREDPAYMENT(2026,"MFJ",30000,20000,160000)',
+      answer: "22,000.00",
+      remark: "110% of the prior year tax, because AGI was more than $150,000",
+    },
+  ],
+  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return.",
+  calculate: ({ filingStatus: status, priorYearAgi, ...given }, rules) => {
+    const input = { ...given, status, priorAdjustedGrossIncome: priorYearAgi };
+    return moneyCell(toCents(requiredAnnualPayment(input, rules)));
+  },
+});
+/**
+ * Required annual payment: 90% of current year tax or 100% (110% for higher AGI) of prior year tax, whichever is less.
+ *
+ * @customfunction REQUIREDPAYMENT
+ * @param taxYear Year the estimated tax is for, such as 2026, or the last date of a fiscal year. One cell or a column.
+ * @param filingStatus Single (S), married filing jointly (MFJ) or separately (MFS), head of household (HOH), or qualifying surviving spouse (QSS).
+ * @param currentYearTax Tax for that year, expected or known, with self-employment tax and other taxes, in dollars.
+ * @param priorYearTax Total tax on last year's return; blank if none was filed for a 12-month year. 0 means no tax, so nothing is required.
+ * @param priorYearAgi Adjusted gross income on last year's return, in dollars.
+ * @param [farmerOrFisherman] Yes if at least 66⅔% of gross income, this year or last, is from farming or fishing; blank is no.
+ * @returns {any[][]} Dollars and cents.
+ */
+export function requiredPayment(
+  taxYear: unknown[][],
+  filingStatus: unknown[][],
+  currentYearTax: unknown[][],
+  priorYearTax: unknown[][],
+  priorYearAgi: unknown[][],
+  farmerOrFisherman?: unknown[][]
+): unknown[][];
+export function requiredPayment(...cells: unknown[]): unknown[][] {
+  return REQUIREDPAYMENT.answer(cells);
+}
+
+const FIRSTINSTALLMENT = rowFunction({
+  arguments: {
+    taxYear,
+    filingStatus,
+    expectedTax: dollars,
+    priorYearTax: optional(dollars),
+    priorYearAgi: dollars,
+    withholding: optional(dollars, ZERO),
+    overpaymentApplied: optional(dollars, ZERO),
+    farmerOrFisherman: yesNo,
+  },
+  tables: ["requiredAnnualPayment"],
+  law: ["IRC section 6654(c), (d)(1)(A), (e)(1), (g)(1), (i)(1)"],
+  examples: [
+    {
+      formula: '=EXT.FIRSTINSTALLMENT(2026,"joint",24000,20000,120000,8000)',
+      answer: "3,000.00",
+    },
+  ],
+  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return.",
+  calculate: ({ filingStatus: status, priorYearAgi, expectedTax, ...given }, rules) => {
+    const years = { status, currentYearTax: expectedTax, priorAdjustedGrossIncome: priorYearAgi };
+    return moneyCell(firstOf({ ...given, ...years }, rules));
+  },
+});
+/**
+ * First estimated tax installment: a quarter of (required annual payment less withholding), less overpayment applied.
+ *
+ * @customfunction FIRSTINSTALLMENT
+ * @param taxYear Year the estimated tax is for, such as 2026, or the last date of a fiscal year. One cell or a column.
+ * @param filingStatus Single (S), married filing jointly (MFJ) or separately (MFS), head of household (HOH), or qualifying surviving spouse (QSS).
+ * @param expectedTax Tax expected for that year, in dollars.
+ * @param priorYearTax Total tax on last year's return; blank if none was filed for a 12-month year. 0 means no tax, so nothing is required.
+ * @param priorYearAgi Adjusted gross income on last year's return, in dollars.
+ * @param [withholding] Tax expected to be withheld during the year, in dollars. Blank is none.
+ * @param [overpaymentApplied] Overpayment on last year's return applied to that year, in dollars. Blank is none.
+ * @param [farmerOrFisherman] Yes if at least 66⅔% of gross income, this year or last, is from farming or fishing; blank is no.
+ * @returns {any[][]} Dollars and cents, rounded up to the cent; 0 if less than $1,000 of tax remains after withholding.
+ */
+export function firstInstallment(
+  taxYear: unknown[][],
+  filingStatus: unknown[][],
+  expectedTax: unknown[][],
+  priorYearTax: unknown[][],
+  priorYearAgi: unknown[][],
+  withholding?: unknown[][],
+  overpaymentApplied?: unknown[][],
+  farmerOrFisherman?: unknown[][]
+): unknown[][];
+export function firstInstallment(...cells: unknown[]): unknown[][] {
+  return FIRSTINSTALLMENT.answer(cells);
+}
+
+/** The functions of this file by their worksheet names. */
+export const requiredPaymentFunctions = { REQUIREDPAYMENT, FIRSTINSTALLMENT };

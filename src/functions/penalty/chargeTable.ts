@@ -1,0 +1,58 @@
+import { chargeLines, type ChargeKind } from "../../calculation/penalty/chargeLines";
+import type { Charges } from "../../calculation/penalty/charges";
+import { ZERO } from "../../money/dollars";
+import {
+  BLANK,
+  cellOrBlank,
+  dateCell,
+  moneyCell,
+  percentCell,
+  rateCitation,
+  type AnswerCell,
+  type AnswerTable,
+} from "../cells/answerCell";
+
+const HEADINGS = [
+  "Item",
+  "From",
+  "Through",
+  "Months",
+  "Days",
+  "Rate",
+  "Computed on",
+  "Amount",
+  "Source",
+];
+
+const LABELS: Readonly<Record<ChargeKind, string>> = {
+  "failure to file": "Failure-to-file penalty",
+  "reduction for failure to pay": "Less failure-to-pay penalty for the same months",
+  "minimum for failure to file": "Increase to minimum penalty (more than 60 days late)",
+  "failure to pay": "Failure-to-pay penalty",
+  "failure to pay excused": "No failure-to-pay penalty: 90% paid, reasonable cause",
+  "interest on tax": "Interest on the tax",
+  "interest on failure to file": "Interest on the failure-to-file penalty",
+};
+
+const plain = (count: number): AnswerCell => count;
+
+/** The calculation of penalties and interest: headings, then one row per line, or one row that says there are none. */
+export function chargeTable(charges: Charges): AnswerTable {
+  const rows = chargeLines(charges).map(
+    ({ kind, from, to, months, days, rate, base, amount, source }): AnswerCell[] => [
+      LABELS[kind],
+      cellOrBlank(from, dateCell),
+      cellOrBlank(to, dateCell),
+      cellOrBlank(months, plain),
+      cellOrBlank(days, plain),
+      cellOrBlank(rate, percentCell),
+      cellOrBlank(base, moneyCell),
+      moneyCell(amount),
+      rateCitation(source),
+    ]
+  );
+  if (rows.length > 0) return [HEADINGS, ...rows];
+  const blanks = HEADINGS.slice(1, -2).map(() => BLANK);
+  const none = "Filed and paid on time. No penalties or interest.";
+  return [HEADINGS, [none, ...blanks, moneyCell(ZERO), BLANK]];
+}

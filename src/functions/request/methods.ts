@@ -1,0 +1,118 @@
+import { requestMethods, type MethodForClient } from "../../calculation/request/requestMethods";
+import type { Rulebook } from "../../rules/rulebook";
+import { optional, type Given } from "../arguments/argumentKind";
+import { dateTables, datesOf, postponement, residence } from "../arguments/client";
+import { date, dateAfterYear } from "../arguments/date";
+import { dollars } from "../arguments/dollars";
+import { taxYear } from "../arguments/taxYear";
+import { citation, dateCell } from "../cells/answerCell";
+import { rowFunction, tableFunction } from "../worksheetFunction";
+import { bestMethod } from "./bestMethod";
+
+/** What METHOD and METHODLINES have in common. */
+const methodArguments = {
+  arguments: {
+    taxYear,
+    paidWithRequest: dollars,
+    asOf: date,
+    rejectedOn: optional(dateAfterYear),
+    ...residence,
+    ...postponement,
+  },
+  tables: [...dateTables, "requestMethods", "perfectionPeriod"] as const,
+  law: [
+    "Form 4868 instructions, how to request",
+    "Regulations section 1.6081-4(b)",
+    "Pub. 1345, rejected returns",
+  ],
+};
+
+function methodsFor(
+  given: Given<typeof methodArguments.arguments>,
+  rules: Pick<Rulebook, "requestMethods" | "perfectionPeriod">
+): readonly MethodForClient[] {
+  return requestMethods({ ...given, dates: datesOf(given) }, rules);
+}
+
+const METHOD = rowFunction({
+  ...methodArguments,
+  examples: [
+    { formula: '=EXT.METHOD(2025,1500,"4/10/2026")', answer: "electronic payment" },
+    { formula: '=EXT.METHOD(2025,0,"4/10/2026")', answer: "e-file" },
+    { formula: '=EXT.METHOD(2025,0,"4/16/2026")', answer: "too late" },
+  ],
+  calculate: (given, rules) => bestMethod(methodsFor(given, rules)),
+});
+/**
+ * Best method to request the extension on a date: electronic payment, e-file or paper; "too late" after the deadline.
+ *
+ * @customfunction METHOD
+ * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
+ * @param paidWithRequest Amount paid with the request, line 7, in dollars; 0 if none.
+ * @param asOf As-of date. Anything that happened later is ignored.
+ * @param [rejectedOn] Date a timely e-filed request was rejected; starts the perfection period.
+ * @param [state] Postal code or name of the state of residence, or foreign.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
+ * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
+ * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @returns {any[][]} One of: electronic payment, e-file, paper, too late.
+ */
+export function method(
+  taxYear: unknown[][],
+  paidWithRequest: unknown[][],
+  asOf: unknown[][],
+  rejectedOn?: unknown[][],
+  state?: unknown[][],
+  filerType?: unknown[][],
+  postponementBegins?: unknown[][],
+  postponementEnds?: unknown[][]
+): unknown[][];
+export function method(...cells: unknown[]): unknown[][] {
+  return METHOD.answer(cells);
+}
+
+const METHODLINES = tableFunction({
+  ...methodArguments,
+  examples: [{ formula: '=EXT.METHODLINES(2025,1500,"4/10/2026")', answer: "electronic payment" }],
+  calculate: (given, rules) => [
+    ["Method", "Available", "Deadline", "How", "Proof to keep", "Source"],
+    ...methodsFor(given, rules).map(({ method, closedBecause, lastDay, needs, proof, source }) => [
+      method,
+      closedBecause === undefined ? "yes" : `no: ${closedBecause}`,
+      dateCell(lastDay),
+      needs,
+      proof,
+      citation(source),
+    ]),
+  ],
+});
+/**
+ * Table of all methods to request the extension: available or not, deadline, how to do it and proof to keep.
+ *
+ * @customfunction METHODLINES
+ * @param taxYear Tax year, such as 2025, or the last date of a fiscal year.
+ * @param paidWithRequest Amount paid with the request, line 7, in dollars; 0 if none.
+ * @param asOf As-of date. Anything that happened later is ignored.
+ * @param [rejectedOn] Date a timely e-filed request was rejected; starts the perfection period.
+ * @param [state] Postal code or name of the state of residence, or foreign.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
+ * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
+ * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @returns {any[][]} A row of headings, then one row per method, available ones first. Fills several cells; not for use inside an Excel table.
+ */
+export function methodLines(
+  taxYear: unknown,
+  paidWithRequest: unknown,
+  asOf: unknown,
+  rejectedOn?: unknown,
+  state?: unknown,
+  filerType?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
+): unknown[][];
+export function methodLines(...cells: unknown[]): unknown[][] {
+  return METHODLINES.answer(cells);
+}
+
+/** The functions of this file by their worksheet names. */
+export const methodFunctions = { METHOD, METHODLINES };

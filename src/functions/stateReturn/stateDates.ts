@@ -1,0 +1,144 @@
+import { stateDay } from "../../calculation/stateReturn/stateDay";
+import { BLANK, markedDateCell, type AnswerCell } from "../cells/answerCell";
+import { rowFunction, tableFunction } from "../worksheetFunction";
+import {
+  askedState,
+  isGranted,
+  needsPercentPaid,
+  situation,
+  stateRuleFor,
+  type AskedState,
+} from "./stateArguments";
+import { stateRuleTable } from "./stateRuleTable";
+
+const LAW = [
+  "The state's own text, cited by STATERULE",
+  "Moving a date from a weekend is common practice, no source",
+];
+
+/** A date of a state, marked where its rule was read in an older or undated text. */
+function stateDateCell(
+  { taxYear, rule, age }: AskedState,
+  monthAndDay: string | undefined
+): AnswerCell {
+  if (monthAndDay === undefined) return "no return";
+  const marks = {
+    current: "",
+    older: `rule of ${String(rule.sourceTaxYear)}`,
+    undated: "undated rule",
+  };
+  return markedDateCell(stateDay(taxYear, monthAndDay), marks[age]);
+}
+
+const STATEDUE = rowFunction({
+  arguments: askedState,
+  tables: ["stateExtensions"],
+  law: LAW,
+  examples: [{ formula: '=EXT.STATEDUE(2025,"VA")', answer: "5/1/2026" }],
+  calculate: (given, rules) => {
+    const asked = stateRuleFor(given, rules);
+    return stateDateCell(asked, asked.rule.dueDay);
+  },
+});
+/**
+ * Due date of the state individual income tax return, moved off weekends.
+ *
+ * @customfunction STATEDUE
+ * @param taxYear Tax year, such as 2025; calendar years only. One cell or a column.
+ * @param state Postal code or name of the state.
+ * @param [allowUnverified] Yes to return a rule that is unverified or on which sources disagree; blank returns #N/A for such states.
+ * @returns {any[][]} A worksheet date, or no return if the state has no broad income tax.
+ */
+export function stateDue(
+  taxYear: unknown[][],
+  state: unknown[][],
+  allowUnverified?: unknown[][]
+): unknown[][];
+export function stateDue(...cells: unknown[]): unknown[][] {
+  return STATEDUE.answer(cells);
+}
+
+const STATEEXTENDED = rowFunction({
+  arguments: situation,
+  tables: ["stateExtensions"],
+  law: LAW,
+  examples: [
+    {
+      formula: '=EXT.STATEEXTENDED(2025,"NY","yes")',
+      answer: "4/15/2026",
+      remark: "New York does not accept the federal request",
+    },
+    { formula: '=EXT.STATEEXTENDED(2025,"MA",,85%)', answer: "10/15/2026" },
+  ],
+  calculate: (given, rules) => {
+    const asked = stateRuleFor(given, rules);
+    const { dueDay, extendedDay } = asked.rule;
+    return stateDateCell(asked, isGranted(given, asked) ? extendedDay : dueDay);
+  },
+});
+/**
+ * Due date of the state return for this client: extended if the state grants it, otherwise the regular due date.
+ *
+ * @customfunction STATEEXTENDED
+ * @param taxYear Tax year, such as 2025; calendar years only. One cell or a column.
+ * @param state Postal code or name of the state.
+ * @param [federalExtension] Yes if the federal request was made on time; blank is no.
+ * @param [percentPaid] Percent of the state tax paid by the due date, such as 90%.
+ * @param [stateRequest] Yes if the state's own request was made on time; blank is no.
+ * @param [allowUnverified] Yes to return a rule that is unverified or on which sources disagree; blank returns #N/A for such states.
+ * @returns {any[][]} A worksheet date, or no return if the state has no broad income tax.
+ */
+export function stateExtended(
+  taxYear: unknown[][],
+  state: unknown[][],
+  federalExtension?: unknown[][],
+  percentPaid?: unknown[][],
+  stateRequest?: unknown[][],
+  allowUnverified?: unknown[][]
+): unknown[][];
+export function stateExtended(...cells: unknown[]): unknown[][] {
+  return STATEEXTENDED.answer(cells);
+}
+
+const STATERULE = tableFunction({
+  arguments: situation,
+  tables: ["stateExtensions"],
+  law: LAW,
+  examples: [{ formula: '=EXT.STATERULE(2025,"NY")', answer: "IT-370" }],
+  calculate: (given, rules) => {
+    const asked = stateRuleFor(given, rules);
+    const { dueDay, extendedDay } = asked.rule;
+    const isUnknown = needsPercentPaid(given, asked) && given.percentPaid === undefined;
+    const dates = {
+      due: dueDay === undefined ? BLANK : stateDateCell(asked, dueDay),
+      extended: extendedDay === undefined ? BLANK : stateDateCell(asked, extendedDay),
+    };
+    return stateRuleTable(asked, dates, isUnknown ? undefined : isGranted(given, asked));
+  },
+});
+/**
+ * Table of a state's extension rule: what it grants, conditions, dates, forms and the age of its source.
+ *
+ * @customfunction STATERULE
+ * @param taxYear Tax year, such as 2025; calendar years only.
+ * @param state Postal code or name of the state.
+ * @param [federalExtension] Yes if the federal request was made on time; blank is no.
+ * @param [percentPaid] Percent of the state tax paid by the due date, such as 90%.
+ * @param [stateRequest] Yes if the state's own request was made on time; blank is no.
+ * @param [allowUnverified] Yes to return a rule that is unverified or on which sources disagree; blank returns #N/A for such states.
+ * @returns {any[][]} A row of headings, then one row per point. Fills several cells; not for use inside an Excel table.
+ */
+export function stateRule(
+  taxYear: unknown,
+  state: unknown,
+  federalExtension?: unknown,
+  percentPaid?: unknown,
+  stateRequest?: unknown,
+  allowUnverified?: unknown
+): unknown[][];
+export function stateRule(...cells: unknown[]): unknown[][] {
+  return STATERULE.answer(cells);
+}
+
+/** The functions of this file by their worksheet names. */
+export const stateFunctions = { STATEDUE, STATEEXTENDED, STATERULE };
