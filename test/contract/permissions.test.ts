@@ -1,7 +1,6 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { built } from "./builtAddIn";
-import { filesUnder, namesUsedIn, sourceFile } from "./sourceFiles";
 
 const template = readFileSync(new URL("../../manifest.xml", import.meta.url), "utf8");
 
@@ -38,14 +37,5 @@ describe.each([
   it("leads to no address but its own", () => {
     const addresses = valuesOf(/DefaultValue="(https?:\/\/[^/"]+)\//g);
     expect(new Set(addresses)).toEqual(new Set(["https://localhost:3000"]));
-  });
-});
-
-describe("the workbook", () => {
-  it("is touched in one file", () => {
-    const users = filesUnder("src/addin", ".ts")
-      .map(sourceFile)
-      .filter((file) => namesUsedIn(file).has("Excel"));
-    expect(users.map(({ path }) => path)).toEqual(["src/addin/excelWorkbook.ts"]);
   });
 });
