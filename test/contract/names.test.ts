@@ -41,7 +41,7 @@ function namesCell(word: string): boolean {
   if (/^(R\d*C?\d*|C\d*)$/i.test(word)) return true;
   const [, letters, digits] = /^([A-Z]{1,3})(\d{1,7})$/i.exec(word) ?? [];
   if (letters === undefined || digits === undefined) return false;
-  const column = [...letters.toUpperCase()].reduce(
+  const column = Array.from(letters.toUpperCase()).reduce(
     (sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
     0
   );

@@ -18,8 +18,15 @@ describe.each([
 
   it("asks for nothing of the reader, of other addresses, or of the machine", () => {
     const more = [
-      ...["WebApplicationInfo", "Scopes", "AuthorizationScopes", "Authorizations", "Resource"],
-      ...["AppDomains", "AppDomain", "EquivalentAddins", "ExtendedPermissions"],
+      "WebApplicationInfo",
+      "Scopes",
+      "AuthorizationScopes",
+      "Authorizations",
+      "Resource",
+      "AppDomains",
+      "AppDomain",
+      "EquivalentAddins",
+      "ExtendedPermissions",
     ];
     expect(more.filter((name) => elements.has(name))).toEqual([]);
   });

@@ -28,7 +28,8 @@ function toElement(node: OrderedNode): ManifestElement {
     attributes: (node[":@"] ?? {}) as Record<string, string>,
     children: nodes.filter((child) => !("#text" in child)).map(toElement),
     text: nodes
-      .map((child) => String(child["#text"] ?? ""))
+      .map((child) => child["#text"])
+      .filter((text) => typeof text === "string")
       .join("")
       .trim(),
   };

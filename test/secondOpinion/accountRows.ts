@@ -62,8 +62,13 @@ export function accountRows(given: Drawn): readonly AccountRow[] {
     const charged = parts.failureToFile + parts.failureToPay + interest;
     const beyond = Math.max(0, paid - given.taxCents);
     return {
-      ...{ day, event, amount, interest, charged },
-      ...{ failureToFile: parts.failureToFile, failureToPay: parts.failureToPay },
+      day,
+      event,
+      amount,
+      interest,
+      charged,
+      failureToFile: parts.failureToFile,
+      failureToPay: parts.failureToPay,
       taxLeft: Math.max(0, given.taxCents - paid),
       chargesLeft: Math.max(0, charged - beyond),
       overpaid: Math.max(0, beyond - charged),

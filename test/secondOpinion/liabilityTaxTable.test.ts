@@ -26,7 +26,9 @@ describe("the second opinion itself", () => {
     for (const column of COLUMNS) {
       const found = taxTable(taxYear, column).find((one) => one.atLeast === Number(atLeast));
       expect(found).toEqual({
-        ...{ atLeast: Number(atLeast), lessThan: Number(lessThan), tax: Number(row[column]) },
+        atLeast: Number(atLeast),
+        lessThan: Number(lessThan),
+        tax: Number(row[column]),
       });
     }
   });

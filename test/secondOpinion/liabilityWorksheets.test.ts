@@ -50,8 +50,12 @@ const anyReturn: fc.Arbitrary<Return> = fc
       edge === undefined ? Math.floor(drawn.size * drawn.income) : Math.max(0, edge + drawn.beside);
     const share = (part: number): number => Math.floor(dollars * part) * 100;
     return {
-      ...{ year: drawn.year, status: drawn.status, column, taxableIncome: dollars * 100 },
-      ...{ qualifiedDividends: share(drawn.dividends), netGain: share(drawn.gain) },
+      year: drawn.year,
+      status: drawn.status,
+      column,
+      taxableIncome: dollars * 100,
+      qualifiedDividends: share(drawn.dividends),
+      netGain: share(drawn.gain),
       amtAdjustments: drawn.amtAdjustments * 100,
     };
   });
@@ -76,9 +80,12 @@ const RUNS = { numRuns: 2_000, seed: 4868 };
 describe("the second opinion itself", () => {
   it.each(derived.cases)("fills the gain worksheet of $case as derived", (one) => {
     const lines = gainWorksheet({
-      ...{ year: one.taxYear, column: one.status as Column, amtAdjustments: 0 },
+      year: one.taxYear,
+      column: one.status as Column,
+      amtAdjustments: 0,
       taxableIncome: Number(one.taxableIncome) * 100,
-      ...{ qualifiedDividends: 0, netGain: Number(one.preferentialIncome) * 100 },
+      qualifiedDividends: 0,
+      netGain: Number(one.preferentialIncome) * 100,
     });
     for (const [line, amount] of Object.entries(one.lines)) {
       expect((lines[Number(line)] ?? NaN) / DOLLAR).toBe(Number(amount));
@@ -118,12 +125,11 @@ describe("two thousand returns of 2022 to 2026", () => {
         const lines = form6251(given);
         const tax = alternativeMinimumTax(
           {
-            ...{ taxYear: calendarTaxYear(given.year), status: given.status },
+            taxYear: calendarTaxYear(given.year),
+            status: given.status,
             taxableIncome: dollars(given.taxableIncome),
-            ...{
-              amtAdjustments: dollars(given.amtAdjustments),
-              preferentialIncome: preferentialOf(given),
-            },
+            amtAdjustments: dollars(given.amtAdjustments),
+            preferentialIncome: preferentialOf(given),
           },
           rulebook
         );

@@ -95,7 +95,12 @@ const anyLateReturn: fc.Arbitrary<LateReturn> = fc
     const lastAct = Math.max(filed, ...payments.map((payment) => payment.day));
     return {
       yearEnd: calendarYearEnd(taxYear),
-      ...{ who, state: drawn.state, taxCents, paidOnTimeCents, payments, filed },
+      who,
+      state: drawn.state,
+      taxCents,
+      paidOnTimeCents,
+      payments,
+      filed,
       extended: drawn.extended,
       through: Math.min(lastAct + drawn.longer, LAST),
     };

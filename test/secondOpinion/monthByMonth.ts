@@ -50,9 +50,25 @@ const MOST_SHARE = 2_500n;
 
 /** Least addition in dollars, by the year in which the return is due; section 6651(a) and the procedures that index it. */
 export const LEAST: Readonly<Record<number, number>> = {
-  ...{ 2009: 135, 2010: 135, 2011: 135, 2012: 135, 2013: 135, 2014: 135, 2015: 135 },
-  ...{ 2016: 205, 2017: 205, 2018: 210, 2019: 210, 2020: 435, 2021: 435 },
-  ...{ 2022: 435, 2023: 450, 2024: 485, 2025: 510, 2026: 525, 2027: 535 },
+  2009: 135,
+  2010: 135,
+  2011: 135,
+  2012: 135,
+  2013: 135,
+  2014: 135,
+  2015: 135,
+  2016: 205,
+  2017: 205,
+  2018: 210,
+  2019: 210,
+  2020: 435,
+  2021: 435,
+  2022: 435,
+  2023: 450,
+  2024: 485,
+  2025: 510,
+  2026: 525,
+  2027: 535,
 };
 
 /** The amount of a year in dollars: there was none before 1983 (Pub. L. 97-248), and $100 to 2008. */

@@ -165,7 +165,14 @@ export function formulaOf(figure: Figure, row: number): string {
 export function rowOf(given: OrdinaryReturn, row: number): readonly Written[] {
   const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType } = given;
   return [
-    ...[taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType],
+    taxYear,
+    totalTax,
+    paidOnTime,
+    paidOn,
+    filedOn,
+    extended,
+    state,
+    filerType,
     ...figures.map((figure) => formula(formulaOf(figure, row))),
   ];
 }

@@ -39,8 +39,15 @@ function lateReturn(unpaid: string, filed: string, paid: string | undefined): La
   const payments = paid === undefined ? [] : [{ day: dayWritten(paid), cents: cents(unpaid) }];
   const through = Math.max(dayWritten(filed), dayWritten(paid ?? filed));
   return {
-    ...{ yearEnd: calendarYearEnd(1969), who: "resident", state: "", extended: false },
-    ...{ taxCents: cents(unpaid), paidOnTimeCents: 0, payments, filed: dayWritten(filed), through },
+    yearEnd: calendarYearEnd(1969),
+    who: "resident",
+    state: "",
+    extended: false,
+    taxCents: cents(unpaid),
+    paidOnTimeCents: 0,
+    payments,
+    filed: dayWritten(filed),
+    through,
   };
 }
 
@@ -65,7 +72,10 @@ describe("dates by the words of the law, as published", () => {
     };
     const who = inputs.filerType as Who;
     const dates = statuteDates({
-      ...{ yearEnd: calendarYearEnd(inputs.taxYear), who, state: "", postponement: period },
+      yearEnd: calendarYearEnd(inputs.taxYear),
+      who,
+      state: "",
+      postponement: period,
     });
     expect({
       regular: written(dates.filing.last),
@@ -153,8 +163,13 @@ describe("interest day by day, as published", () => {
 
 function estimatesOf(taxYear: number, requiredCents: number, more: Partial<Estimates>): Estimates {
   return {
-    ...{ yearEnd: calendarYearEnd(taxYear), required: requiredCents, withheld: 0, payments: [] },
-    ...{ restOn: undefined, tax: undefined, farmerOrFisherman: false },
+    yearEnd: calendarYearEnd(taxYear),
+    required: requiredCents,
+    withheld: 0,
+    payments: [],
+    restOn: undefined,
+    tax: undefined,
+    farmerOrFisherman: false,
     ...more,
   };
 }
@@ -193,12 +208,11 @@ describe("estimates day by day, as published", () => {
 
   it.each(required.cases)("required payment, $case", ({ inputs, expected }) => {
     const found = requiredInCents({
-      ...{
-        status: "single",
-        tax: cents(inputs.currentYearTax),
-        priorYearTax: cents(inputs.priorYearTax),
-      },
-      ...{ priorIncome: 0, farmerOrFisherman: false },
+      status: "single",
+      tax: cents(inputs.currentYearTax),
+      priorYearTax: cents(inputs.priorYearTax),
+      priorIncome: 0,
+      farmerOrFisherman: false,
     });
     expect(found).toBe(cents(expected.requiredAnnualPayment));
   });

@@ -152,7 +152,11 @@ export const returnsPaidAtOnce: fc.Arbitrary<Drawn & { readonly paidOn: number }
     const rest = taxCents - paidOnTimeCents;
     return {
       ...whose,
-      ...{ taxCents, paidOnTimeCents, paidOn, extended: frame.extended, assumed: drawn.assumed },
+      taxCents,
+      paidOnTimeCents,
+      paidOn,
+      extended: frame.extended,
+      assumed: drawn.assumed,
       payments: rest > 0 ? [{ day: paidOn, cents: rest }] : [],
       filed: drawn.filedOn ? dayAt(drawn.filedOn, frame) : paidOn,
       agreementBegins: drawn.agreement && dayAt(drawn.agreement, frame),
@@ -214,6 +218,8 @@ export const returnsPaidInParts: fc.Arbitrary<Drawn> = fc
   .map(({ paid: { whose, frame, ...given }, agreement, assumed }) => ({
     ...whose,
     ...given,
-    ...{ paidOnTimeCents: 0, extended: frame.extended, assumed },
+    paidOnTimeCents: 0,
+    extended: frame.extended,
+    assumed,
     agreementBegins: agreement && dayAt(agreement, frame),
   }));

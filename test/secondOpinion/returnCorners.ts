@@ -146,9 +146,10 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
     ])
   ),
   "the minimum, no more than the whole net tax": (one) =>
-    (one.filed?.least ?? 0) > 0 &&
-    one.filed?.least === unpaidAfter(one.dates.filing.last, one.given) &&
-    !Object.values(LEAST).includes((one.filed?.least ?? 0) / 100),
+    one.filed !== undefined &&
+    one.filed.least > 0 &&
+    one.filed.least === unpaidAfter(one.dates.filing.last, one.given) &&
+    !Object.values(LEAST).includes(one.filed.least / 100),
   "more than 60 days late, above the minimum": ({ filed }) =>
     filed !== undefined &&
     filed.least > 0 &&

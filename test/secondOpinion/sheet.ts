@@ -38,7 +38,8 @@ export function answers(
   workbook.calculateFormulas();
   return formulas.map((formula, row) => {
     const { result } = sheet.getCell(`A${String(row + 1)}`);
-    if (typeof result !== "number") throw new TypeError(`${formula} answers ${String(result)}`);
+    if (typeof result !== "number")
+      throw new TypeError(`${formula} answers ${JSON.stringify(result)}`);
     return result;
   });
 }

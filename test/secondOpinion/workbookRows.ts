@@ -31,7 +31,7 @@ export function workbookRows(sheets: Sheets, read: string): readonly (readonly u
   return (sheets[read] ?? []).map((cells, row) =>
     cells.map((cell, column) => {
       if (typeof cell !== "object") return cell;
-      return sheet?.getCell(row + 1, column + 1).result as unknown;
+      return sheet?.getCell(row + 1, column + 1).result;
     })
   );
 }

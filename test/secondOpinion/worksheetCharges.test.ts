@@ -19,7 +19,10 @@ function callOf({ given }: Worked, paidOn: number): Call {
   const { taxCents, paidOnTimeCents, filed } = given;
   const values = [
     yearArgument(given.yearEnd),
-    ...[dollars(taxCents), dollars(paidOnTimeCents), { day: paidOn }, { day: filed }],
+    dollars(taxCents),
+    dollars(paidOnTimeCents),
+    { day: paidOn },
+    { day: filed },
     ...clientArguments(given),
   ];
   return { name: "CHARGES", values };

@@ -169,7 +169,9 @@ function chargeCall({ given }: DrawnEstimates): Call {
   const { payments, restOn, assumed, tax, postponement } = given;
   const rows = payments.map(({ day, cents }) => [{ day }, dollars(cents)]);
   const values = [
-    ...[yearArgument(given.yearEnd), dollars(given.required), dollars(given.withheld)],
+    yearArgument(given.yearEnd),
+    dollars(given.required),
+    dollars(given.withheld),
     rows.length > 0 ? rows : undefined,
     optional(restOn, (day) => ({ day })),
     typeof assumed === "number" ? assumed / 10_000 : assumed,

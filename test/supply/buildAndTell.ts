@@ -27,7 +27,7 @@ function packagesByScript({ chunks, chunkGraph }: webpack.Compilation): [string,
     const files = chunkGraph
       .getChunkModules(chunk)
       .flatMap(partsOf)
-      .map((module) => (module as webpack.NormalModule).resource ?? "");
+      .map((module) => (module instanceof webpack.NormalModule ? module.resource : ""));
     const packages = new Set(files.map(packageOf).filter((name) => name !== undefined));
     return [chunk.name ?? "", [...packages].toSorted()];
   });
