@@ -78,7 +78,7 @@ describe("a signature", () => {
     [
       "gain a required argument",
       due(year, state, ["filerType", "matrix", false]),
-      "DUE: filer is added and required",
+      "DUE: filerType is added and required",
     ],
   ] as [string, Signatures, string][])("may not %s", (_what, after, complaint) => {
     expect(breaks(before, after)).toContain(complaint);
