@@ -37,6 +37,3 @@ export function installedLicense(name: string): string {
   const file = readdirSync(place(`node_modules/${name}`)).find((one) => /^licen[cs]e/i.test(one));
   return read(`node_modules/${name}/${file ?? "LICENSE"}`).trim();
 }
-
-/** The contributors' page. */
-export const developers: string = read("DEVELOPERS.md");
