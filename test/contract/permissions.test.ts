@@ -12,11 +12,11 @@ describe.each([
   const elements = new Set([...text.matchAll(/<(?:\w+:)?(\w+)[\s>/]/g)].map(([, name]) => name));
   const valuesOf = (pattern: RegExp) => [...text.matchAll(pattern)].map(([, value]) => value);
 
-  it("asks for the one level of permission that functions and guide need", () => {
+  it("requests the one level of permission that functions and guide need", () => {
     expect(valuesOf(/<Permissions>(\w+)</g)).toEqual(["ReadWriteDocument"]);
   });
 
-  it("asks for nothing of the reader, of other addresses, or of the machine", () => {
+  it("requests no access to the account of the user, other addresses or the computer", () => {
     const more = [
       "WebApplicationInfo",
       "Scopes",
@@ -31,7 +31,7 @@ describe.each([
     expect(more.filter((name) => elements.has(name))).toEqual([]);
   });
 
-  it("is for one kind of host, and adds to it functions and one button", () => {
+  it("adds functions and one button to Excel and to no other host", () => {
     expect(valuesOf(/<Host (?:Name|xsi:type)="(\w+)"/g)).toEqual(["Workbook", "Workbook"]);
     expect(valuesOf(/<ExtensionPoint xsi:type="(\w+)"/g)).toEqual([
       "CustomFunctions",
@@ -41,7 +41,7 @@ describe.each([
     expect(valuesOf(/<Action xsi:type="(\w+)"/g)).toEqual(["ShowTaskpane"]);
   });
 
-  it("leads to no address but its own", () => {
+  it("contains no address but its own", () => {
     const addresses = valuesOf(/DefaultValue="(https?:\/\/[^/"]+)\//g);
     expect(new Set(addresses)).toEqual(new Set(["https://localhost:3000"]));
   });
