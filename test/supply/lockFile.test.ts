@@ -10,8 +10,8 @@ const LICENSES = ["MIT", "ISC", "0BSD", "BSD-2-Clause", "BSD-3-Clause", "Apache-
 /** Tools with an install script. None of them is in the build. */
 const RUN_WHEN_INSTALLED = ["core-js-pure", "esbuild", "protobufjs"];
 
-const foldersWhere = (holds: (one: Locked) => boolean): string[] =>
-  [...locked].filter(([, one]) => holds(one)).map(([folder]) => folder);
+const foldersWhere = (matches: (one: Locked) => boolean): string[] =>
+  [...locked].filter(([, one]) => matches(one)).map(([folder]) => folder);
 
 describe("every package in the lock file", () => {
   it("has a checksum", () => {
