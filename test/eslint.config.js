@@ -62,6 +62,11 @@ export default tseslint.config(
           ],
         },
       ],
+      // The host takes its own class of errors, which does not extend Error.
+      "@typescript-eslint/only-throw-error": [
+        "error",
+        { allow: [{ from: "package", package: "custom-functions-runtime", name: "Error" }] },
+      ],
       // The objects that tests pass for those of a library are made to its interface, not by its classes.
       "@typescript-eslint/no-unsafe-class-instance-assignment": "off",
       eqeqeq: "error",
