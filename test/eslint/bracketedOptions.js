@@ -6,15 +6,14 @@ function linesOf(comment) {
 }
 
 /**
- * Requires that every example of a worksheet function calls that function, and that its comment puts optional arguments, and no others,
- * in square brackets. The rules of the jsdoc plug-in check the rest of the comment.
+ * Requires that the comment of a worksheet function puts optional arguments, and no others, in square brackets. The rules of the jsdoc
+ * plug-in check the rest of the comment.
  */
-export const ownExample = {
+export const bracketedOptions = {
   meta: {
     type: "problem",
     schema: [],
     messages: {
-      other: "An example of {{id}} does not begin with =EXT.{{id}}(.",
       bracket: "{{name}} is optional: write [{{name}}] in its @param.",
       noBracket: "{{name}} is required: write {{name}} without brackets in its @param.",
     },
@@ -22,12 +21,8 @@ export const ownExample = {
   create: (context) => ({
     "ExportNamedDeclaration > :matches(FunctionDeclaration, TSDeclareFunction)"(node) {
       const comment = context.sourceCode.getCommentsBefore(node.parent).at(-1);
-      const id = TAGGED.exec(comment?.value ?? "")?.[1];
-      if (id === undefined) return;
+      if (!TAGGED.test(comment?.value ?? "")) return;
       const lines = linesOf(comment);
-      const examples = lines.filter((line) => line.startsWith("@example"));
-      if (examples.some((line) => !line.startsWith(`@example =EXT.${id}(`)))
-        context.report({ node, messageId: "other", data: { id } });
       for (const parameter of node.params) {
         const { name, optional = false } = parameter;
         const inBrackets = lines.some((line) => line.startsWith(`@param [${name}] `));
