@@ -61,7 +61,7 @@ export function ledger(
       totalTax: money("totalTax", cells.totalTax),
       payments: readPayments("payments", payments, given.taxYear),
       filedOn: filed,
-      extended: yesNo("extended", cells.extended),
+      validExtension: yesNo("extended", cells.extended),
       agreementBegins: optionalDay("agreementBegins", cells.agreementBegins),
       assumedRate: readAssumedRate("assumedRate", cells.assumedRate),
     };

@@ -36,7 +36,7 @@ export function chargesInput(cells: ChargeCells): ChargesInput {
     paidOnTime,
     paidOn,
     filedOn,
-    extended: yesNo("extended", cells.extended),
+    validExtension: yesNo("extended", cells.extended),
     agreementBegins: optionalDay("agreementBegins", cells.agreementBegins),
     assumedRate: assumedRate("assumedRate", cells.assumedRate),
   });
@@ -52,7 +52,7 @@ export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
   const rest: Decimal = given.totalTax.minus(given.paidOnTime);
   return {
     ...given,
-    payments: rest.greaterThan(0) ? [{ day: paidOn, amount: rest }] : [],
+    payments: rest.greaterThan(0) ? [{ date: paidOn, amount: rest }] : [],
     through: laterDate(paidOn, given.filedOn),
   };
 }

@@ -26,13 +26,13 @@ export const CHARGE_HEADINGS = [
 ] as const;
 
 const LABELS: Readonly<Record<ChargeKind, string>> = {
-  "failure to file": "Failure to file",
-  "reduction for failure to pay": "Less failure to pay of the same months",
-  "minimum for failure to file": "Up to the minimum for a return over 60 days late",
-  "failure to pay": "Failure to pay",
-  "failure to pay excused": "Failure to pay: cause presumed, 90% was paid",
+  "failure-to-file penalty": "Failure to file",
+  "less failure-to-pay penalty": "Less failure to pay of the same months",
+  "increase to minimum penalty": "Up to the minimum for a return over 60 days late",
+  "failure-to-pay penalty": "Failure to pay",
+  "reasonable cause": "Failure to pay: cause presumed, 90% was paid",
   "interest on tax": "Interest on the tax",
-  "interest on failure to file": "Interest on failure to file",
+  "interest on failure-to-file penalty": "Interest on failure to file",
 };
 
 const plain = (count: number): AnswerCell => count;

@@ -56,7 +56,7 @@ export function lateFile(
     requireAfterTaxYear("filedOn", filed, who.taxYear);
     const dates = datesOf(who);
     const due = yesNo("extended", cells.extended) ? dates.extended : dates.regular;
-    const input = { due, unextended: dates.regular, filedOn: filed, netTax: unpaid };
+    const input = { due, regular: dates.regular, filedOn: filed, unpaidTax: unpaid };
     return moneyCell(toCents(failureToFilePenalty(input, rulebook).amount));
   });
 }
@@ -105,7 +105,7 @@ export function latePay(
     requireAfterTaxYear("paidOn", through, who.taxYear);
     const agreement = optionalDay("agreementBegins", cells.agreementBegins);
     const due = datesOf(who).regular;
-    const input = { due, unpaid: owed, payments: [], through, agreementBegins: agreement };
+    const input = { due, unpaidTax: owed, payments: [], through, agreementBegins: agreement };
     return moneyCell(toCents(failureToPayPenalty(input, rulebook.failureToPay).amount));
   });
 }

@@ -71,7 +71,7 @@ export function check(
     });
     const found = requestIssues(clientRequest(cells), rulebook);
     if (found.length === 0) return [["none", "Nothing found", EMPTY, EMPTY, EMPTY, EMPTY, EMPTY]];
-    return found.map(({ severity, what, day, amount, about, remedy, source }) => [
+    return found.map(({ severity, what, date: day, amount, details: about, remedy, source }) => [
       severity,
       what,
       optional(day, dayCell),

@@ -2,6 +2,7 @@ import { clientDates, type ClientDates } from "../calculation/dueDate/clientDate
 import type { Circumstances } from "../calculation/dueDate/dueDate";
 import type { FilerType } from "../calculation/filerType";
 import type { TaxYear } from "../calculation/taxYear";
+import { remembered } from "../calendar/remembered";
 import { rulebook } from "../rules/rulebook";
 import { disasterPostponement, taxYear } from "./dayArguments";
 import { filerType, state } from "./wordArguments";
@@ -34,24 +35,11 @@ export function client(cells: ClientCells): Client {
   };
 }
 
-/** Dates already worked out: a client list asks for the same few over and over. */
-const worked = new Map<string, ClientDates>();
-const MOST_KEPT = 5_000;
-
-/** The dates that govern a client's return. */
-export function datesOf({ taxYear: year, filerType: who, circumstances }: Client): ClientDates {
-  const { state: residence = "", postponement } = circumstances;
-  const key = [
-    year.lastDay,
-    who,
-    residence,
-    postponement?.begins,
-    postponement?.postponementEnds,
-  ].join("|");
-  const known = worked.get(key);
-  if (known) return known;
-  const dates = clientDates(year, who, circumstances, rulebook);
-  if (worked.size >= MOST_KEPT) worked.clear();
-  worked.set(key, dates);
-  return dates;
-}
+/** The due dates of a client's return. */
+export const datesOf = remembered(
+  ({ taxYear: year, filerType: who, circumstances }: Client): ClientDates =>
+    clientDates(year, who, circumstances, rulebook),
+  ({ taxYear: year, filerType: who, circumstances: { state: residence = "", postponement } }) =>
+    [year.lastDay, who, residence, postponement?.begins, postponement?.postponementEnds].join("|"),
+  5_000
+);

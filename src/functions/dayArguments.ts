@@ -1,5 +1,5 @@
 import { calendarDate, parseCalendarDate, type CalendarDate } from "../calendar/calendarDate";
-import { fromSerialDay } from "../calendar/serialDay";
+import { dateFromSerial } from "../calendar/dateSerial";
 import type { DisasterPostponement } from "../calculation/dueDate/disasterPostponement";
 import { calendarTaxYear, fiscalTaxYear, type TaxYear } from "../calculation/taxYear";
 import { InputError } from "../inputError";
@@ -13,7 +13,7 @@ const FIRST_SERIAL_TAKEN_AS_DATE = 10_000;
 const FIRST_YEAR = 1000;
 
 function readDay(value: CellValue): CalendarDate | undefined {
-  if (typeof value === "number") return Number.isFinite(value) ? fromSerialDay(value) : undefined;
+  if (typeof value === "number") return Number.isFinite(value) ? dateFromSerial(value) : undefined;
   return typeof value === "string" ? parseCalendarDate(value.trim()) : undefined;
 }
 

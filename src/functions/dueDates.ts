@@ -1,6 +1,7 @@
 import { combatZoneDueDate } from "../calculation/dueDate/combatZoneDueDate";
 import { postponedDate } from "../calculation/dueDate/disasterPostponement";
 import { installmentDueDate } from "../calculation/dueDate/installmentDueDate";
+import { returnDueDate } from "../calculation/dueDate/returnDueDate";
 import { InputError } from "../inputError";
 import { rulebook } from "../rules/rulebook";
 import { client, datesOf } from "./client";
@@ -161,6 +162,14 @@ export function combatZone(
     const year = readTaxYear("taxYear", cells.taxYear);
     const from = readDay("entered", cells.entered);
     const until = readDay("left", cells.left);
+    if (until < from)
+      throw new InputError("left", `${until} is before the day of entering, ${from}`);
+    const { lastDay } = returnDueDate(year, "resident", {}, rulebook);
+    if (from > lastDay)
+      throw new InputError(
+        "entered",
+        `${from} is after the return was due, ${lastDay}; no day of the filing season was left, work an extended return by hand`
+      );
     return dayCell(combatZoneDueDate(year, from, until, rulebook));
   });
 }

@@ -1,7 +1,7 @@
+import { smallBalanceException } from "../calculation/estimatedTax/smallBalanceException";
 import type { EstimatedTaxInput } from "../calculation/estimatedTax/estimatedTaxPenalty";
 import { InputError } from "../inputError";
 import { ZERO } from "../money/dollars";
-import { entryOn } from "../rules/datedTable";
 import { rulebook } from "../rules/rulebook";
 import { disasterPostponement, optionalDay, taxYear } from "./dayArguments";
 import { assumedRate, money, optionalMoney } from "./moneyArguments";
@@ -33,8 +33,9 @@ export function estimatesOf({ payments: rows, ...given }: EstimateArguments): Es
   const withholding = money("withholding", cells.withholding);
   const required = money("requiredAnnualPayment", cells.requiredAnnualPayment);
   const currentYearTax = optionalMoney("currentYearTax", cells.currentYearTax);
-  const { leastTaxDue } = entryOn(rulebook.requiredAnnualPayment, year.lastDay).figures;
-  const tooLittle = currentYearTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
+  const tooLittle =
+    currentYearTax !== undefined &&
+    smallBalanceException(year, currentYearTax, withholding, rulebook);
   const paidOn = optionalDay("paidOn", cells.paidOn);
   if (paidOn !== undefined && paidOn < year.firstDay) {
     throw new InputError("paidOn", `${paidOn} is before the tax year begins, ${year.firstDay}`);

@@ -27,7 +27,7 @@ export function estimateTable({ lines }: EstimatedTaxPenalty): AnswerTable {
   if (lines.length === 0) {
     return [["Nothing charged", EMPTY, EMPTY, EMPTY, EMPTY, EMPTY, moneyCell(ZERO), EMPTY]];
   }
-  return lines.map(({ installment, amount, from, to, days, rate, addition, sources }) => [
+  return lines.map(({ installment, amount, from, to, days, rate, penalty: addition, sources }) => [
     installment,
     moneyCell(amount),
     dayCell(from),

@@ -45,10 +45,10 @@ export function requiredAnnualPayment(
   return answerRows(given, (cells) => {
     const input = {
       taxYear: readTaxYear("taxYear", cells.taxYear),
-      status: filingStatus("status", cells.status),
+      filingStatus: filingStatus("status", cells.status),
       currentYearTax: money("currentYearTax", cells.currentYearTax),
       priorYearTax: optionalMoney("priorYearTax", cells.priorYearTax),
-      priorAdjustedGrossIncome: money("priorAdjustedGrossIncome", cells.priorAdjustedGrossIncome),
+      priorYearAgi: money("priorAdjustedGrossIncome", cells.priorAdjustedGrossIncome),
       farmerOrFisherman: yesNo("farmerOrFisherman", cells.farmerOrFisherman),
     };
     return moneyCell(toCents(requiredOf(input, rulebook)));
@@ -89,10 +89,10 @@ export function firstInstallment(
   return answerRows(given, (cells) => {
     const input = {
       taxYear: readTaxYear("taxYear", cells.taxYear),
-      status: filingStatus("status", cells.status),
+      filingStatus: filingStatus("status", cells.status),
       currentYearTax: money("expectedTax", cells.expectedTax),
       priorYearTax: optionalMoney("priorYearTax", cells.priorYearTax),
-      priorAdjustedGrossIncome: money("priorAdjustedGrossIncome", cells.priorAdjustedGrossIncome),
+      priorYearAgi: money("priorAdjustedGrossIncome", cells.priorAdjustedGrossIncome),
       withholding: optionalMoney("withholding", cells.withholding) ?? ZERO,
       overpaymentApplied: optionalMoney("overpaymentApplied", cells.overpaymentApplied) ?? ZERO,
       farmerOrFisherman: yesNo("farmerOrFisherman", cells.farmerOrFisherman),

@@ -122,7 +122,7 @@ export function routeLines(
     return waysOf(singles(given)).map((way) => [
       way.method,
       way.closedBecause === undefined ? "yes" : `no: ${way.closedBecause}`,
-      dayCell(way.lastDay),
+      dayCell(way.deadline),
       way.needs,
       way.proof,
       citation(way.source),

@@ -26,18 +26,18 @@ const LABELS: Readonly<Record<LedgerEvent, string>> = {
 /** The running account as cells, a row an event. */
 export function ledgerTable(rows: readonly LedgerRow[]): AnswerTable {
   return rows.map((row) => {
-    const { day, event, amount, failureToFile, failureToPay, interest, source } = row;
+    const { date: day, event, amount, failureToFile, failureToPay, interest, source } = row;
     return [
       dayCell(day),
       LABELS[event],
       optional(amount, moneyCell),
-      moneyCell(row.taxLeft),
+      moneyCell(row.unpaidTax),
       moneyCell(failureToFile),
       moneyCell(failureToPay),
       moneyCell(interest),
       moneyCell(failureToFile.plus(failureToPay).plus(interest)),
-      moneyCell(row.chargesLeft),
-      moneyCell(row.overpaid),
+      moneyCell(row.unpaidPenaltiesAndInterest),
+      moneyCell(row.overpayment),
       citation(source),
     ];
   });

@@ -1,4 +1,5 @@
 import { charges } from "../calculation/penalty/charges";
+import { isTimelyRequest } from "../calculation/request/isTimelyRequest";
 import { InputError } from "../inputError";
 import { ZERO } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";
@@ -88,7 +89,7 @@ export function memo(
     requireAfterTaxYear("plannedFilingDate", until, who.taxYear);
     const requestedOn = optionalDay("requestedOn", cells.requestedOn);
     if (requestedOn !== undefined) requireAfterTaxYear("requestedOn", requestedOn, who.taxYear);
-    if (requestedOn !== undefined && requestedOn > dates.regular.lastDay)
+    if (requestedOn !== undefined && !isTimelyRequest(requestedOn, dates.regular))
       throw new InputError(
         "requestedOn",
         `${requestedOn} is after the last day to ask, ${dates.regular.lastDay}; a late request gives no extension to write about`
@@ -101,7 +102,7 @@ export function memo(
           paidOnTime: paid.plus(sent),
           paidOn: until,
           filedOn: until,
-          extended: true,
+          validExtension: true,
           assumedRate: readAssumedRate("assumedRate", cells.assumedRate),
         }),
         rulebook

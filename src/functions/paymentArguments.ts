@@ -1,4 +1,4 @@
-import type { LatePayment } from "../calculation/penalty/underpaymentInterest";
+import type { Payment } from "../calculation/penalty/underpaymentInterest";
 import type { TaxYear } from "../calculation/taxYear";
 import { compareDates } from "../calendar/calendarDate";
 import { InputError } from "../inputError";
@@ -16,22 +16,18 @@ import { pairedRows } from "./pairedRows";
  * @returns The payments, rising by day; none where the argument is left out.
  * @throws InputError naming the row at fault.
  */
-export function payments(
-  name: string,
-  argument: unknown,
-  taxYear: TaxYear
-): readonly LatePayment[] {
+export function payments(name: string, argument: unknown, taxYear: TaxYear): readonly Payment[] {
   if (argument === null || argument === undefined) return [];
   const begins = taxYear.firstDay;
-  const found: LatePayment[] = [];
+  const found: Payment[] = [];
   for (const { place, first, second } of pairedRows(name, argument, "day and amount")) {
     if ([first, second].every((cell) => isEmptyCell(cell) || cell === 0)) continue;
     const day = readDay(place, first);
     if (day < begins)
       throw new InputError(place, `${day} is before the tax year begins, ${begins}`);
-    found.push({ day, amount: money(place, second) });
+    found.push({ date: day, amount: money(place, second) });
   }
   if (found.length === 0)
     throw new InputError(name, "has no payment in it; leave it out if nothing was paid");
-  return found.sort((one, other) => compareDates(one.day, other.day));
+  return found.sort((one, other) => compareDates(one.date, other.date));
 }

@@ -92,7 +92,7 @@ export function lines(
       readFiler("filerType", cells.filerType),
       rulebook
     );
-    return filled.map(({ line, what, amount, ticked, source }) => [
+    return filled.map(({ line, what, amount, checked: ticked, source }) => [
       line,
       what,
       optional(amount, wholeDollarCell),

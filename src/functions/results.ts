@@ -1,5 +1,5 @@
 import type { CalendarDate } from "../calendar/calendarDate";
-import { toSerialDay } from "../calendar/serialDay";
+import { serialFromDate } from "../calendar/dateSerial";
 import type { Decimal } from "../money/dollars";
 import type { Source } from "../rules/source";
 import { formattedNumbers } from "./numberFormats";
@@ -36,12 +36,12 @@ function formatted(value: number, numberFormat: string): AnswerCell {
 
 /** A day as a worksheet date. */
 export function dayCell(day: CalendarDate): AnswerCell {
-  return formatted(toSerialDay(day), DAY_FORMAT);
+  return formatted(serialFromDate(day), DAY_FORMAT);
 }
 
 /** A day that rests on something to be known beside it, shown where the host takes a format. */
 export function markedDayCell(day: CalendarDate, mark: string): AnswerCell {
-  return formatted(toSerialDay(day), mark === "" ? DAY_FORMAT : `${DAY_FORMAT}" (${mark})"`);
+  return formatted(serialFromDate(day), mark === "" ? DAY_FORMAT : `${DAY_FORMAT}" (${mark})"`);
 }
 
 /** Dollars and cents, rounded already. */

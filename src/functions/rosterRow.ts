@@ -5,6 +5,7 @@ import { shortfall } from "../calculation/request/shortfall";
 import { suggestedPayment } from "../calculation/request/suggestedPayment";
 import { extensionInPlan } from "../calculation/season/extensionInPlan";
 import { nextDate } from "../calculation/season/nextDate";
+import { plannedDates } from "../calculation/season/plannedDates";
 import { requestStage } from "../calculation/season/requestStage";
 import { toCents, ZERO } from "../money/dollars";
 import { rulebook } from "../rules/rulebook";
@@ -106,17 +107,16 @@ export function rosterRow(cell: (field: RosterField) => unknown, list: RosterCel
       )
     );
   const chargesToPlannedDay = (): AnswerCell => {
-    const extended = extensionInPlan(dates(), record(), asOf(), rulebook);
-    const planned = plannedDay("plannedFilingDate");
+    const validExtension = extensionInPlan(dates(), record(), asOf(), rulebook);
+    const plannedFilingDate = plannedDay("plannedFilingDate");
     const plannedPaymentDate = plannedDay("plannedPaymentDate");
-    const filedOn = record().filedOn ?? planned ?? (extended ? dates().extended.lastDay : asOf());
+    const plan = { plannedFilingDate, plannedPaymentDate, validExtension, asOf: asOf() };
     const input = paidAtOnce({
       dates: dates(),
       totalTax: totalTax(),
       paidOnTime: payments().plus(paidWithRequest()),
-      paidOn: record().paidOn ?? plannedPaymentDate ?? filedOn,
-      filedOn,
-      extended,
+      ...plannedDates(dates(), { record: record(), ...plan }),
+      validExtension,
       assumedRate: assumedRate("assumedRate", list.assumedRate),
     });
     return moneyCell(charges(input, rulebook).total);

@@ -36,7 +36,7 @@ export function calendar(
       singles({ taxYear, state, filerType, postponementBegins, postponementEnds })
     );
     const dates = seasonCalendar(given.taxYear, given.filerType, given.circumstances, rulebook);
-    return dates.map(({ what, day: of, moves, source }) => [
+    return dates.map(({ label: what, date: of, moves, source }) => [
       what,
       dayCell(of),
       weekdayCell(of),

@@ -1,8 +1,12 @@
-import { stateDay } from "../calculation/stateReturn/stateDay";
-import { stateExtensionGranted } from "../calculation/stateReturn/stateExtensionGranted";
+import { stateDueDate } from "../calculation/stateReturn/stateDueDate";
+import {
+  stateExtensionGranted,
+  type StateExtensionGranted,
+} from "../calculation/stateReturn/stateExtensionGranted";
 import { stateRule as ruleOf, type StateRule } from "../calculation/stateReturn/stateRule";
 import { isFiscalYear, type TaxYear } from "../calculation/taxYear";
 import { InputError } from "../inputError";
+import { NotInTableError } from "../rules/notInTableError";
 import { rulebook } from "../rules/rulebook";
 import { taxYear as readTaxYear } from "./dayArguments";
 import { optionalShare } from "./moneyArguments";
@@ -33,10 +37,16 @@ function askedFor(cells: StateCells): StateRule & { readonly taxYear: TaxYear } 
   const state = readState("state", cells.state);
   if (state === undefined) throw new InputError("state", "is empty; give a postal code such as NY");
   const allowUnverified = yesNo("allowUnverified", cells.allowUnverified);
-  return { taxYear, ...ruleOf(taxYear, state, allowUnverified, rulebook) };
+  const found = ruleOf(taxYear, state, rulebook);
+  if (found.doubt !== undefined && !allowUnverified)
+    throw new NotInTableError(
+      rulebook.stateExtensions,
+      `${found.rule.name} is not shown because ${found.doubt}. Check the state's current instructions, or set allowUnverified to yes.`
+    );
+  return { taxYear, ...found };
 }
 
-function isGranted(cells: SituationCells, { rule }: StateRule): boolean {
+function isGranted(cells: SituationCells, { rule }: StateRule): StateExtensionGranted {
   return stateExtensionGranted(rule, {
     federalExtension: yesNo("federalExtension", cells.federalExtension),
     percentPaid: optionalShare("percentPaid", cells.percentPaid),
@@ -55,7 +65,7 @@ function dayOf(
       : age === "undated"
         ? "undated rule"
         : "";
-  return markedDayCell(stateDay(taxYear, monthAndDay), mark);
+  return markedDayCell(stateDueDate(taxYear, monthAndDay), mark);
 }
 
 /**
@@ -108,7 +118,15 @@ export function stateExtended(
   return answerRows(given, (cells) => {
     const asked = askedFor(cells);
     const { dueDay, extendedDay } = asked.rule;
-    return dayOf(asked, isGranted(cells, asked) ? extendedDay : dueDay);
+    const granted = isGranted(cells, asked);
+    if (granted === "percent paid unknown") {
+      const percent = String(asked.rule.percentPaid?.times(100));
+      throw new InputError(
+        "percentPaid",
+        `is empty; ${asked.rule.name} grants the extension only when ${percent}% of its tax is paid by the due date, give the share paid`
+      );
+    }
+    return dayOf(asked, granted === "granted" ? extendedDay : dueDay);
   });
 }
 
@@ -146,13 +164,8 @@ export function stateRule(
     });
     const asked = askedFor(cells);
     const { rule } = asked;
-    const looksAtShare =
-      rule.grant === "automatic if paid" ||
-      (rule.grant === "with the federal extension if paid" &&
-        yesNo("federalExtension", cells.federalExtension) &&
-        !yesNo("stateRequest", cells.stateRequest));
-    const isOpen = looksAtShare && optionalShare("percentPaid", cells.percentPaid) === undefined;
-    const granted = isOpen ? undefined : isGranted(cells, asked);
+    const outcome = isGranted(cells, asked);
+    const granted = outcome === "percent paid unknown" ? undefined : outcome === "granted";
     const { dueDay, extendedDay } = rule;
     const days = {
       due: dueDay === undefined ? EMPTY : dayOf(asked, dueDay),

@@ -1,5 +1,6 @@
-import { calendarDate, type CalendarDate } from "../../src/calendar/calendarDate";
+import { calendarDate } from "../../src/calendar/calendarDate";
 import type { DueDate } from "../../src/calculation/dueDate/dueDate";
+import type { Payment } from "../../src/calculation/penalty/underpaymentInterest";
 import { isState, type State } from "../../src/calculation/state";
 import { fiscalTaxYear, type TaxYear } from "../../src/calculation/taxYear";
 import { Decimal } from "../../src/money/dollars";
@@ -52,11 +53,8 @@ export function dueOn(countedFrom: string, lastDay = countedFrom, act: Act = "re
   };
 }
 
-/** A payment after the due date. */
-export const paid = (
-  on: string,
-  amount: string | number
-): { readonly day: CalendarDate; readonly amount: Decimal } => ({
-  day: calendarDate(on),
+/** A payment in dollars. */
+export const paid = (on: string, amount: string | number): Payment => ({
+  date: calendarDate(on),
   amount: new Decimal(amount),
 });

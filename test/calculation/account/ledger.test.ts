@@ -8,11 +8,11 @@ import { lastOf, ledgerInput, ledgerOf, paid, usd } from "./givenAccount";
 const texts = (rows: readonly LedgerRow[]): readonly string[] =>
   rows.map((row) =>
     [
-      row.day,
+      row.date,
       row.event,
       row.amount?.toString() ?? "-",
-      row.taxLeft.toString(),
-      row.overpaid.toString(),
+      row.unpaidTax.toString(),
+      row.overpayment.toString(),
       row.failureToFile.toString(),
       row.failureToPay.toString(),
     ].join(" | ")
@@ -29,7 +29,7 @@ describe("the account of a return paid in parts", () => {
     ledgerOf({
       payments: [paid("2026-04-15", 15_000), paid("2026-06-20", 2_000), paid("2026-10-15", 3_000)],
       filedOn: "2026-10-15",
-      extended: true,
+      validExtension: true,
     });
 
   it("shows each event in the order of days, the payment of a day before what is due on it", () => {
@@ -120,7 +120,7 @@ describe("the account of a return paid in parts", () => {
       totalTax: 5000,
       payments: [paid(on, 5000)],
       filedOn: on,
-      extended: true,
+      validExtension: true,
     });
     const row = rows.find(({ event }) => event === "payment");
     expect(row?.failureToPay.toString()).toBe(failureToPay);

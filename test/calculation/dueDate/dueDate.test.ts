@@ -83,7 +83,7 @@ describe("moving a due date", () => {
     expect(moved).toMatchObject({ lastDay: "2023-11-16", countedFrom: "2023-11-16" });
     expect(moved.moves.map((move) => move.because)).toEqual([
       "Saturday, Sunday, Emancipation Day",
-      "disaster relief",
+      "disaster postponement",
     ]);
   });
 

@@ -25,7 +25,10 @@ describe("the addition on underpaid estimates, of any year", () => {
     fc.assert(
       fc.property(anyEstimates, (input) => {
         const { lines, amount } = of(input);
-        const sum = lines.reduce((total: Decimal, { addition }) => total.plus(addition), ZERO);
+        const sum = lines.reduce(
+          (total: Decimal, { penalty: addition }) => total.plus(addition),
+          ZERO
+        );
         expect(amount.toString()).toBe(sum.toString());
         for (const line of lines) {
           expect(line.from < line.to).toBe(true);
@@ -80,7 +83,7 @@ describe("the addition on underpaid estimates, of any year", () => {
     fc.assert(
       fc.property(anyEstimates, indexed, fc.integer({ min: 1, max: 400 }), (input, at, days) => {
         const earlier = input.payments.map((payment, index) =>
-          index === at ? { ...payment, day: addDays(payment.day, -days) } : payment
+          index === at ? { ...payment, date: addDays(payment.date, -days) } : payment
         );
         expect(noMoreThan(of({ ...input, payments: earlier }), of(input))).toBe(true);
       }),

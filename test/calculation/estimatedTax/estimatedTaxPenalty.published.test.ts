@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import { ZERO } from "../../../src/money/dollars";
 import published from "../../fixtures/published/estimated-tax.json";
 import { additionOf, day, MADE_UP, paid, rulesFrom, usd } from "./givenEstimates";
 
 const FROM_2003 = rulesFrom("2003-01-01");
 
-const read = (written: readonly { day: string; amount: string }[]): readonly LatePayment[] =>
+const read = (written: readonly { day: string; amount: string }[]): readonly Payment[] =>
   written.map((payment) => paid(payment.day, payment.amount));
 
 describe("the addition on underpaid estimates as published", () => {
@@ -24,7 +24,7 @@ describe("the addition on underpaid estimates as published", () => {
           amount: line.amount.toString(),
           days: line.days,
           rate: line.rate.toString(),
-          addition: line.addition.toFixed(2),
+          addition: line.penalty.toFixed(2),
         }))
       ).toEqual(expected.lines);
       expect(amount.toFixed(2)).toBe(expected.total);

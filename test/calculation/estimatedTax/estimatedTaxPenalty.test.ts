@@ -148,8 +148,8 @@ describe("the addition on underpaid estimates", () => {
 
   it("adds up what its lines round", () => {
     const { lines, amount } = additionOf({ taxYear: 2025, requiredAnnualPayment: "1234.56" });
-    const sum = lines.reduce((total, { addition }) => total.plus(addition), usd(0));
+    const sum = lines.reduce((total, { penalty: addition }) => total.plus(addition), usd(0));
     expect(amount.toString()).toBe(sum.toString());
-    expect(lines.every(({ addition }) => addition.decimalPlaces() <= 2)).toBe(true);
+    expect(lines.every(({ penalty: addition }) => addition.decimalPlaces() <= 2)).toBe(true);
   });
 });

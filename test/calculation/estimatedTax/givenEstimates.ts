@@ -6,7 +6,7 @@ import {
   type EstimatedTaxPenalty,
   type EstimatedTaxInput,
 } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
@@ -50,7 +50,7 @@ export interface GivenEstimates {
   readonly taxYear: number;
   readonly requiredAnnualPayment: string | number;
   readonly withholding?: string | number;
-  readonly payments?: readonly LatePayment[];
+  readonly payments?: readonly Payment[];
   readonly paidOn?: string;
   readonly assumedRate?: AssumedRate;
 }
@@ -84,7 +84,7 @@ export function lineTexts({ lines }: EstimatedTaxPenalty): readonly string[] {
       line.days,
       line.rate.toString(),
       line.divisor,
-      line.addition.toFixed(2),
+      line.penalty.toFixed(2),
     ].join(" ")
   );
 }
@@ -117,7 +117,7 @@ export const anyEstimates: fc.Arbitrary<EstimatedTaxInput> = fc
     return {
       ...dollars,
       taxYear: calendarTaxYear(taxYear),
-      payments: payments.map(([days, amount]) => ({ day: after(days), amount })),
+      payments: payments.map(([days, amount]) => ({ date: after(days), amount })),
       paidOn: paidOn === undefined ? undefined : after(paidOn),
     };
   });

@@ -19,7 +19,7 @@ const lines = (
       postponement: { begins: day(begins), postponementEnds: day(postponementEnds) },
     },
     rulebook
-  ).lines.map(({ installment, amount, from, to, days, addition }) =>
+  ).lines.map(({ installment, amount, from, to, days, penalty: addition }) =>
     [installment, amount.toFixed(), from, to, days, addition.toFixed(2)].join(" ")
   );
 

@@ -56,7 +56,7 @@ describe("90% paid by April 15, 2026, the rest with the extended return on Octob
   ])("%s: %s of $20,000", (_share, paidOnTime, expected) => {
     const rest = 20000 - Number(paidOnTime);
     const payments = [paid("2026-10-15", rest)];
-    const given = { taxYear: 2025, totalTax: "20000", paidOnTime, extended: true, payments };
+    const given = { taxYear: 2025, totalTax: "20000", paidOnTime, validExtension: true, payments };
     const charged = chargesOf({ ...given, filedOn: "2026-10-15" });
     expect(parts(charged)).toEqual({ ...nothing, ...expected });
     expect(charged.excused !== undefined).toBe(expected.failureToPay === "0.00");
@@ -113,7 +113,7 @@ describe("abroad, tax year 2025", () => {
 });
 
 describe("an extended return filed October 16, a day late", () => {
-  const given = { taxYear: 2025, totalTax: "20000", paidOnTime: "16000", extended: true };
+  const given = { taxYear: 2025, totalTax: "20000", paidOnTime: "16000", validExtension: true };
 
   // 26 U.S.C. 6651(a)(1), (c)(1): one month at 5%, less half a percent of the same month; seven months of half a percent.
   it("and paid with it costs one month of one addition and seven of the other", () => {

@@ -72,13 +72,16 @@ describe("disaster relief", () => {
   it("over April and October moves both: a November return is timely, asked for or not", () => {
     const both = { circumstances: postponement("2025-02-14", "2025-11-03") };
     expect(filedAndPaid(2024, "2025-11-03", both)).toEqual(NOTHING);
-    expect(filedAndPaid(2024, "2025-11-03", { ...both, extended: true })).toEqual(NOTHING);
-    expect(filedAndPaid(2024, "2025-11-04", { ...both, extended: true })[0]).toBe("450.00");
+    expect(filedAndPaid(2024, "2025-11-03", { ...both, validExtension: true })).toEqual(NOTHING);
+    expect(filedAndPaid(2024, "2025-11-04", { ...both, validExtension: true })[0]).toBe("450.00");
   });
 
   // Parts of Texas, July 2, 2025 to February 2, 2026: the October day alone.
   it("over October alone leaves payment due in April and the extended return due at its end", () => {
-    const october = { circumstances: postponement("2025-07-02", "2026-02-02"), extended: true };
+    const october = {
+      circumstances: postponement("2025-07-02", "2026-02-02"),
+      validExtension: true,
+    };
     const payments = [paid("2026-02-02", "2000")];
     const given = { taxYear: 2024, totalTax: "20000", ...october, payments };
     const charged = chargesOf({ ...given, paidOnTime: "18000", filedOn: "2026-02-02" });
@@ -90,7 +93,7 @@ describe("disaster relief", () => {
     expect(charged.excused).toBeDefined();
     const unextended = chargesOf({
       ...given,
-      extended: false,
+      validExtension: false,
       paidOnTime: "18000",
       filedOn: "2026-02-02",
     });

@@ -35,7 +35,7 @@ describe("charges as published", () => {
         paidOnTime: usd(0),
         payments: [paid(inputs.paidOn, inputs.tax)],
         filedOn: day(inputs.filedOn),
-        extended: false,
+        validExtension: false,
         through: day(inputs.paidOn),
       },
       of1970
@@ -45,7 +45,7 @@ describe("charges as published", () => {
 });
 
 describe("charges", () => {
-  const late = { taxYear: 2025, totalTax: "20000", paidOnTime: "15000", extended: true };
+  const late = { taxYear: 2025, totalTax: "20000", paidOnTime: "15000", validExtension: true };
 
   it("are refused beyond the published rates, and worked out at an assumed one", () => {
     const payments = [paid("2027-02-01", "5000")];
@@ -113,7 +113,7 @@ describe("charges", () => {
   it("never fall when the return comes later, without an extension", () => {
     fc.assert(
       fc.property(anyReturn, fc.integer({ min: 0, max: 90 }), (given, delay) => {
-        const unextended = { ...given, extended: false };
+        const unextended = { ...given, validExtension: false };
         const filedLater = addDays(given.filedOn, delay);
         const sooner = charges(unextended, rulebook).total;
         const later = charges({ ...unextended, filedOn: filedLater }, rulebook).total;
@@ -127,8 +127,8 @@ describe("charges", () => {
     fc.assert(
       fc.property(anyReturn, (given) => {
         fc.pre(given.filedOn <= given.dates.extended.lastDay);
-        const without = charges({ ...given, extended: false }, rulebook).total;
-        const extended = charges({ ...given, extended: true }, rulebook).total;
+        const without = charges({ ...given, validExtension: false }, rulebook).total;
+        const extended = charges({ ...given, validExtension: true }, rulebook).total;
         expect(extended.lessThanOrEqualTo(without)).toBe(true);
       }),
       RUNS
@@ -138,9 +138,9 @@ describe("charges", () => {
   it("never fall as tax goes unpaid for longer, without an extension", () => {
     fc.assert(
       fc.property(anyReturn, fc.integer({ min: 0, max: 200 }), (given, delay) => {
-        const unextended = { ...given, extended: false };
-        const delayed = given.payments.map(({ day: on, amount }) => ({
-          day: addDays(on, delay),
+        const unextended = { ...given, validExtension: false };
+        const delayed = given.payments.map(({ date: on, amount }) => ({
+          date: addDays(on, delay),
           amount,
         }));
         const sooner = charges(unextended, rulebook).total;

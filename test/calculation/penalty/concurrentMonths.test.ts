@@ -5,7 +5,7 @@ import {
   failureToPayPenalty,
   type FailureToPayPenalty,
 } from "../../../src/calculation/penalty/failureToPayPenalty";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, RUNS } from "../arbitrary";
 import { day, dueOn, paid, usd } from "../given";
@@ -13,11 +13,11 @@ import { day, dueOn, paid, usd } from "../given";
 function failureToPay(
   due: string,
   unpaid: string,
-  payments: readonly LatePayment[],
+  payments: readonly Payment[],
   through = "2032-12-31"
 ): FailureToPayPenalty {
   return failureToPayPenalty(
-    { due: dueOn(due), unpaid: usd(unpaid), payments, through: day(through) },
+    { due: dueOn(due), unpaidTax: usd(unpaid), payments, through: day(through) },
     rulebook.failureToPay
   );
 }
@@ -60,7 +60,7 @@ describe("the months that bear both additions", () => {
   });
 
   it("are none where nothing is charged for failure to pay", () => {
-    expect(reduction("2025-04-15", 5, "2025-04-15", { charged: [], amount: usd(0) })).toBe("0.00");
+    expect(reduction("2025-04-15", 5, "2025-04-15", { periods: [], amount: usd(0) })).toBe("0.00");
   });
 
   it("stop where failure to pay has reached its quarter", () => {
@@ -83,7 +83,9 @@ describe("the months that bear both additions", () => {
         fc.integer({ min: 1, max: 4 }),
         fc.boolean(),
         (daysOfPayment, months, extended) => {
-          const payments = [...daysOfPayment].sort().map((on) => ({ day: on, amount: usd("300") }));
+          const payments = [...daysOfPayment]
+            .sort()
+            .map((on) => ({ date: on, amount: usd("300") }));
           const addition = failureToPay("2025-04-15", "1000", payments, "2026-12-31");
           const due = dueOn(extended ? "2025-10-15" : "2025-04-15");
           const off = concurrentMonths(due, months, dueOn("2025-04-15"), addition);

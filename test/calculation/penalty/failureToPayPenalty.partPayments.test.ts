@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import {
   failureToPayPenalty,
   type FailureToPayPenalty,
@@ -14,9 +14,9 @@ const april15 = dueOn("2026-04-15");
 function addition(
   unpaid: string,
   through: string,
-  payments: readonly LatePayment[]
+  payments: readonly Payment[]
 ): FailureToPayPenalty {
-  const input = { due: april15, unpaid: usd(unpaid), payments, through: day(through) };
+  const input = { due: april15, unpaidTax: usd(unpaid), payments, through: day(through) };
   return failureToPayPenalty(input, rulebook.failureToPay);
 }
 const dollars = (...given: Parameters<typeof addition>): string =>
@@ -43,7 +43,7 @@ describe("a part payment", () => {
     const found = addition("1000", "2028-12-31", payments);
     // 1,000 for one month, 600 for two
     expect(found.amount.toFixed(2)).toBe("11.00");
-    expect(found.charged.map(({ months, base }) => [months, base.toString()])).toEqual([
+    expect(found.periods.map(({ months, base }) => [months, base.toString()])).toEqual([
       [1, "1000"],
       [2, "600"],
     ]);
@@ -57,7 +57,7 @@ describe("a part payment", () => {
     // 48 months on 1,000, two on 500, no more: 240 + 5
     const found = addition("1000", "2036-04-15", [paid("2030-04-15", "500")]);
     expect(found.amount.toFixed(2)).toBe("245.00");
-    const share = found.charged.reduce((sum, run) => sum.plus(run.share), usd(0));
+    const share = found.periods.reduce((sum, run) => sum.plus(run.share), usd(0));
     expect(share.toString()).toBe("0.25");
   });
 });
@@ -67,7 +67,7 @@ describe("an installment agreement", () => {
     failureToPayPenalty(
       {
         due: april15,
-        unpaid: usd("1000"),
+        unpaidTax: usd("1000"),
         payments: [],
         through: day(through),
         agreementBegins: day(from),
@@ -101,7 +101,7 @@ describe("an installment agreement", () => {
     // October 16, November 16, December 16, January 16
     ["1999-10-15", "2000-02-15", "17.50"],
   ])("on tax due %s makes the addition through %s %s", (due, through, amount) => {
-    const input = { due: dueOn(due), unpaid: usd("1000"), payments: [], through: day(through) };
+    const input = { due: dueOn(due), unpaidTax: usd("1000"), payments: [], through: day(through) };
     const agreed = { ...input, agreementBegins: addDays(day(due), 1) };
     expect(failureToPayPenalty(agreed, rulebook.failureToPay).amount.toFixed(2)).toBe(amount);
   });

@@ -3,7 +3,7 @@ import { methodIssues } from "../../../src/calculation/request/methodIssues";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
-  methodIssues(givenRequest(given)).map(({ check, about }) =>
+  methodIssues(givenRequest(given)).map(({ check, details: about }) =>
     about === undefined ? check : `${check}: ${about}`
   );
 

@@ -7,7 +7,7 @@ import { givenRequest, type GivenRequest } from "./givenRequest";
 
 /** The findings with their dollars and day, as text. */
 const found = (given: GivenRequest) =>
-  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, day }) =>
+  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, date: day }) =>
     [check, amount?.toString(), day].filter((part) => part !== undefined).join(" ")
   );
 

@@ -9,8 +9,9 @@ import { givenRequest, type GivenRequest } from "./givenRequest";
 
 /** The findings with what they are about, the day and the dollars, as text. */
 const found = (given: GivenRequest) =>
-  reminderIssues(givenRequest(given), rulebook).map(({ check, about, day, amount }) =>
-    [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
+  reminderIssues(givenRequest(given), rulebook).map(
+    ({ check, details: about, date: day, amount }) =>
+      [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
   );
 const checksOf = (given: GivenRequest) =>
   reminderIssues(givenRequest(given), rulebook).map(({ check }) => check);
@@ -150,7 +151,7 @@ describe("reminders", () => {
     fc.assert(
       fc.property(fc.constantFrom(...STATES), (state) => {
         const name = rulebook.stateExtensions.rows.find((row) => row.state === state)?.name;
-        for (const { check, about } of reminderIssues(givenRequest({ state }), rulebook))
+        for (const { check, details: about } of reminderIssues(givenRequest({ state }), rulebook))
           if (check.startsWith("state")) expect(about?.split(":")[0]).toBe(name);
       }),
       RUNS

@@ -128,7 +128,7 @@ describe("what may be wrong with a request", () => {
     expect(issue).toEqual({
       check: "paying less than protects",
       severity: "risk",
-      day: "2026-04-15",
+      date: "2026-04-15",
       amount: expect.objectContaining({}) as unknown,
       what: "Less than 90% of the estimate will be paid by the due date",
       remedy: expect.stringMatching(/^Pay the shortfall shown/) as unknown,

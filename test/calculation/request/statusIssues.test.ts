@@ -5,7 +5,7 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
-  statusIssues(givenRequest(given), rulebook).map(({ check, day }) => [check, day]);
+  statusIssues(givenRequest(given), rulebook).map(({ check, date: day }) => [check, day]);
 
 const asked = { requestedOn: "2026-04-14" };
 const rejected = { ...asked, rejectedOn: "2026-04-15" };

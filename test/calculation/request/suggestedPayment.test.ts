@@ -76,9 +76,9 @@ describe("what to pay with the request", () => {
               dates: clientDates(calendarTaxYear(2025), "resident", {}, rulebook),
               totalTax,
               paidOnTime,
-              payments: [{ day: filedOn, amount: rest }],
+              payments: [{ date: filedOn, amount: rest }],
               filedOn,
-              extended: true,
+              validExtension: true,
               through: filedOn,
             },
             rulebook
