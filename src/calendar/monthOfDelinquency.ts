@@ -1,13 +1,18 @@
 import { addMonths, lastDayOfMonth, monthOf, yearOf, type CalendarDate } from "./calendarDate";
 import { remembered } from "./remembered";
 
-const endOfMonth = remembered(
-  (dueDate: CalendarDate, count: number): CalendarDate => {
-    const sameNumber = addMonths(dueDate, count);
-    return dueDate === lastDayOfMonth(dueDate) ? lastDayOfMonth(sameNumber) : sameNumber;
-  },
-  (dueDate, count) => `${dueDate}+${String(count)}`,
-  20_000
+const monthEndsAfter = remembered(
+  (dueDate: CalendarDate) =>
+    remembered(
+      (count: number): CalendarDate => {
+        const sameNumber = addMonths(dueDate, count);
+        return dueDate === lastDayOfMonth(dueDate) ? lastDayOfMonth(sameNumber) : sameNumber;
+      },
+      (count) => count,
+      1_000
+    ),
+  (dueDate) => dueDate,
+  1_000
 );
 
 /**
@@ -26,7 +31,7 @@ const endOfMonth = remembered(
  * monthEnd("2026-02-28", 1) //=> "2026-03-31"
  */
 export function monthEnd(dueDate: CalendarDate, count: number): CalendarDate {
-  return endOfMonth(dueDate, count);
+  return monthEndsAfter(dueDate)(count);
 }
 
 /**

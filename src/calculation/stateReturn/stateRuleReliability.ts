@@ -24,8 +24,9 @@ export interface RuleReliability {
  */
 export function stateRuleReliability(
   taxYear: TaxYear,
-  { sourceTaxYear, unsettled, source }: Sourced<StateExtension>
+  rule: Sourced<StateExtension>
 ): RuleReliability {
+  const { sourceTaxYear, unsettled, source } = rule;
   const doubt = source.confidence === "memory" ? "the rule is unverified" : unsettled;
   if (sourceTaxYear === undefined) return { age: "undated", doubt };
   return { age: sourceTaxYear < yearOf(taxYear.lastDay) ? "older" : "current", doubt };
