@@ -9,7 +9,7 @@ import type { Source } from "../../src/rules/source";
 
 /** What a test writes down, read as the calculation wants it. */
 
-/** A day written YYYY-MM-DD. */
+/** A date written YYYY-MM-DD. */
 export const day = calendarDate;
 
 /** Dollars, or a rate, written as text. */
@@ -36,7 +36,7 @@ export const MADE_UP: Source = {
 };
 
 /**
- * A due date made by hand, for years before those whose dates are held.
+ * A due date made by hand, for years before those that the tables cover.
  *
  * @param countedFrom - The day the law names.
  * @param lastDay - The last timely day, where weekends or holidays move it.

@@ -14,7 +14,7 @@ import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
 import { rulebook } from "../../../src/rules/rulebook";
 
-/** A day written YYYY-MM-DD. */
+/** A date written YYYY-MM-DD. */
 export const day = calendarDate;
 
 /** Dollars, or a rate, written as text. */
@@ -84,7 +84,7 @@ export function dollarsUpTo(most: number): fc.Arbitrary<Decimal> {
 /** Days from January 1 of the year in which the return is due, until eight months after that year. */
 const daysIn = fc.integer({ min: 0, max: 600 });
 
-/** Any account of the tax years 2019 to 2024: four payments at most, near nothing or near the whole tax in time. */
+/** Any account of the tax years 2019 to 2024: four payments at most, near nothing or near the whole tax on time. */
 export const anyAccount: fc.Arbitrary<LedgerInput> = fc
   .record({
     taxYear: fc.integer({ min: 2019, max: 2024 }),

@@ -55,8 +55,8 @@ describe("an account seen from its end", () => {
     expect(rows("2026-11-01")).toEqual(["0", "0", "100", "280", "325"]);
   });
 
-  it("shows no interest for days on which what is left was still paid in time", () => {
-    // April 15, 2022 was a holiday: a payment on Saturday and the rest on Monday, the last day, are both in time (section 7503)
+  it("shows no interest for days on which what is left was still paid on time", () => {
+    // April 15, 2022 was a holiday: a payment on Saturday and the rest on Monday, the last day, are both on time (section 7503)
     const rows = ledgerOf({
       taxYear: 2021,
       payments: [paid("2022-04-16", 10_000), paid("2022-04-18", 10_000)],

@@ -113,9 +113,9 @@ describe("the account of a return paid in parts, of any year", () => {
     );
   });
 
-  // Only where the return is filed in time. Late, failure to file is reduced by the failure to pay of its months, and bears interest
-  // itself: paying a day earlier may cost cents more, since the addition that bears no interest turns into one that does.
-  it("never costs more, filed in time, for a payment made earlier", () => {
+  // Only where the return is filed on time. Late, failure to file is reduced by the failure to pay of its months, and bears interest
+  // itself: paying a day earlier may cost cents more, since the penalty that bears no interest turns into one that does.
+  it("never costs more, filed on time, for a payment made earlier", () => {
     fc.assert(
       fc.property(anyAccount, indexed, fc.integer({ min: 1, max: 300 }), (given, at, days) => {
         const { dates, validExtension: extended } = given;

@@ -72,7 +72,7 @@ describe("the first installment", () => {
     expect(() => first({ taxYear: calendarTaxYear(2002) })).toThrow(NotInTableError);
   });
 
-  it("paid in time leaves no addition on the first installment, a cent less does", () => {
+  it("paid on time leaves no penalty on the first installment, a cent less does", () => {
     fc.assert(
       fc.property(
         dollarsUpTo(90_000),

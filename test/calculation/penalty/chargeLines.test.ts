@@ -57,7 +57,7 @@ describe("the working of the charges", () => {
     ]);
   });
 
-  it("has no line of a minimum that the addition reaches", () => {
+  it("has no line of a minimum that the penalty reaches", () => {
     // two months at 5% of 9,000 are more than the minimum of 525
     const given = { taxYear: 2025, totalTax: "9000", paidOnTime: "0", filedOn: "2026-06-15" };
     expect(written(linesOf(given)).slice(0, 2)).toEqual([

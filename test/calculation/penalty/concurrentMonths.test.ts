@@ -28,7 +28,7 @@ const reduction = (
   addition: FailureToPayPenalty
 ): string => concurrentMonths(dueOn(filingDue), months, dueOn(paymentDue), addition).toFixed(2);
 
-describe("the months that bear both additions", () => {
+describe("the months that have both penalties", () => {
   // 26 CFR 301.6651-1(f): Example 1(a) takes 4 of 5 months on $100, Example 2 takes 5 of 8 on $500.
   it("are those of the regulation's examples", () => {
     const first = failureToPay("1970-04-15", "100", [paid("1970-08-21", "100")]);
@@ -76,7 +76,7 @@ describe("the months that bear both additions", () => {
     expect(reduction("2021-10-15", 2, "2021-05-17", addition)).toBe("7.50");
   });
 
-  it("never take off more than the addition for failure to pay, and more months never less", () => {
+  it("never take off more than the failure-to-pay penalty, and more months never less", () => {
     fc.assert(
       fc.property(
         fc.array(daysFrom("2025-04-16", "2026-12-31"), { maxLength: 3 }),

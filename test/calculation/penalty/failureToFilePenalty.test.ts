@@ -23,7 +23,7 @@ const beforeTheMinimum = {
   },
 };
 
-/** The addition alone, on a return due and filed on the days given. */
+/** The penalty alone, on a return due and filed on the days given. */
 function addition(
   netTax: string,
   filedOn: string,
@@ -104,7 +104,7 @@ describe("the minimum", () => {
     ["5250", "2026-06-15", "525.00"],
     ["6000", "2026-06-15", "600.00"],
     ["0", "2026-06-15", "0.00"],
-  ])("on %s, filed %s, makes the addition %s", (netTax, filedOn, amount) => {
+  ])("on %s, filed %s, makes the penalty %s", (netTax, filedOn, amount) => {
     expect(dollars(netTax, filedOn)).toBe(amount);
   });
 

@@ -10,7 +10,7 @@ import { day, dueOn, paid, usd } from "../given";
 
 const april15 = dueOn("2026-04-15");
 
-/** The addition on an amount due April 15, 2026, with what is given of the rest. */
+/** The penalty on an amount due April 15, 2026, with what is given of the rest. */
 function addition(
   unpaid: string,
   through: string,
@@ -49,7 +49,7 @@ describe("a part payment", () => {
     ]);
   });
 
-  it("does not count after the day asked for", () => {
+  it("does not count after the last date of the calculation", () => {
     expect(dollars("1000", "2026-06-15", [paid("2026-06-16", "1000")])).toBe("10.00");
   });
 
@@ -82,7 +82,7 @@ describe("an installment agreement", () => {
     ["2026-06-15", "2026-06-15", "7.50"],
     ["2026-06-16", "2026-06-15", "10.00"],
     ["2026-03-01", "2026-06-15", "5.00"],
-  ])("from %s makes the addition through %s %s", (from, through, amount) => {
+  ])("from %s makes the penalty through %s %s", (from, through, amount) => {
     expect(underAgreement(from, through)).toBe(amount);
   });
 
@@ -100,7 +100,7 @@ describe("an installment agreement", () => {
     ["1999-12-31", "2000-02-29", "5.00"],
     // October 16, November 16, December 16, January 16
     ["1999-10-15", "2000-02-15", "17.50"],
-  ])("on tax due %s makes the addition through %s %s", (due, through, amount) => {
+  ])("on tax due %s makes the penalty through %s %s", (due, through, amount) => {
     const input = { due: dueOn(due), unpaidTax: usd("1000"), payments: [], through: day(through) };
     const agreed = { ...input, agreementBegins: addDays(day(due), 1) };
     expect(failureToPayPenalty(agreed, rulebook.failureToPay).amount.toFixed(2)).toBe(amount);

@@ -15,7 +15,7 @@ import { day, dueOn, paid, usd } from "../given";
 
 const april15 = dueOn("2026-04-15");
 
-/** The addition on an amount due April 15, 2026, with what is given of the rest. */
+/** The penalty on an amount due April 15, 2026, with what is given of the rest. */
 function addition(
   unpaid: string,
   through: string,
@@ -146,7 +146,7 @@ describe("failure to pay", () => {
     );
   });
 
-  it("charges runs of months that follow one another", () => {
+  it("charges periods of months that follow one another", () => {
     fc.assert(
       fc.property(
         fc.array(daysFrom("2026-04-16", "2030-12-31"), { maxLength: 4 }),

@@ -26,7 +26,7 @@ export interface GivenReturn {
   readonly assumedRate?: AssumedRate;
 }
 
-/** The calculation's input for a described return; worked out through the last of filing and payments where no day is given. */
+/** The calculation's input for a described return; calculated through the last of filing and payments where no day is given. */
 export function chargesInput(given: GivenReturn): ChargesInput {
   const {
     taxYear,

@@ -9,7 +9,7 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { RUNS } from "../arbitrary";
 import { day, dueOn, usd } from "../given";
 
-/** 90% of $20,000 paid by April 15, 2026, the rest with the extended return on October 15: every condition is met. */
+/** 90% of $20,000 paid by April 15, 2026, the balance with the extended return on October 15: every condition is met. */
 const met: ReasonableCauseTestInput = {
   validExtension: true,
   regular: dueOn("2026-04-15"),
@@ -23,15 +23,15 @@ const presumed = (change: Partial<ReasonableCauseTestInput>): boolean =>
   reasonableCauseTest({ ...met, ...change }, rulebook) !== undefined;
 
 // 26 CFR 301.6651-1(c)(3).
-describe("the presumption of reasonable cause", () => {
+describe("the 90% test of reasonable cause", () => {
   it("holds when every condition is met, by the regulation", () => {
     const source = reasonableCauseTest(met, rulebook);
     expect(source?.citation).toBe("26 CFR 301.6651-1(c)(3)");
     expect(source?.confidence).toBe("official");
   });
 
-  // Pub. L. 91-172, section 943(d): there was no addition to be spared for returns due before 1970.
-  it("is refused for due dates before the law of the addition began", () => {
+  // Pub. L. 91-172, section 943(d): there was no penalty to be spared for returns due before 1970.
+  it("is refused for due dates before the law of the penalty began", () => {
     expect(presumed({ regular: dueOn("1970-01-01") })).toBe(true);
     expect(() => presumed({ regular: dueOn("1969-12-31") })).toThrow(NotInTableError);
   });

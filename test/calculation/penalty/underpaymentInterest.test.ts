@@ -77,13 +77,13 @@ describe("interest on an amount due April 15, 2026", () => {
     expect(interest("0", "2026-04-15", "2026-12-31")).toBe("0.00");
   });
 
-  it("stops with the payment in full, whatever day is asked for", () => {
+  it("stops with the payment in full, whatever the last date", () => {
     const payments = [paid("2026-06-30", "10000")];
     expect(interest("10000", "2026-04-15", "2026-12-31", payments)).toBe("125.70");
     expect(interest("10000", "2026-04-15", "2030-12-31", payments)).toBe("125.70");
   });
 
-  it("stops with the day asked for when the payment comes later", () => {
+  it("stops with the last date of the calculation when the payment comes later", () => {
     const payments = [paid("2026-12-01", "10000")];
     expect(interest("10000", "2026-04-15", "2026-06-30", payments)).toBe("125.70");
   });

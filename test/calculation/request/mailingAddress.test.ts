@@ -60,7 +60,7 @@ describe("where a paper request goes", () => {
     }
   });
 
-  it("is what the chart says or is refused, whoever asks", () => {
+  it("is what the chart says or is refused, for every filer", () => {
     for (const { edition, written, paidWithRequest, row } of everyCase) {
       const ask = () => to(calendarTaxYear(edition), written, paidWithRequest).lines;
       if (row) expect(ask()).toEqual(row.expected);
@@ -159,7 +159,7 @@ describe("where a private carrier brings it", () => {
   });
 });
 
-describe("the chart held", () => {
+describe("the chart in the table", () => {
   it("has one row at most for a residence", () => {
     for (const { edition, written, paidWithRequest } of everyCase) {
       const rows = rulebook.mailingAddresses.rows.filter(

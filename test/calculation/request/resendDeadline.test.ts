@@ -45,11 +45,19 @@ describe("the last day to resend a rejected request", () => {
     ["2026-06-07", "2026-06-12"],
     ["2026-06-03", "2026-06-08"],
     ["2026-04-15", "2026-06-08"],
-  ])("counts from the last day as relief moves it: rejected on %s, %s", (rejectedOn, again) => {
-    const postponement = { begins: day("2026-01-22"), postponementEnds: day("2026-06-08") };
-    const { regular } = clientDates(calendarTaxYear(2025), "resident", { postponement }, rulebook);
-    expect(resendDeadline(regular, day(rejectedOn), rulebook)).toBe(again);
-  });
+  ])(
+    "counts from the last day as a postponement moves it: rejected on %s, %s",
+    (rejectedOn, again) => {
+      const postponement = { begins: day("2026-01-22"), postponementEnds: day("2026-06-08") };
+      const { regular } = clientDates(
+        calendarTaxYear(2025),
+        "resident",
+        { postponement },
+        rulebook
+      );
+      expect(resendDeadline(regular, day(rejectedOn), rulebook)).toBe(again);
+    }
+  );
 
   it("is five days on from the due date or the rejection, the earlier, and not before the due date, weekends and holidays counted", () => {
     const years = fc.integer({ min: 2022, max: 2025 }).map(calendarTaxYear);

@@ -37,7 +37,7 @@ it.each([
 );
 
 // 26 CFR 1.6081-4(b): a request made by the due date of the return.
-describe("where a client stands", () => {
+describe("the status of a request", () => {
   it.each([
     ["2026-04-15", {}, "not requested", "request or file", "2026-04-15", undefined],
     ["2026-04-16", {}, "past due", "file", "2026-04-15", "not asked in time"],
@@ -120,7 +120,7 @@ describe("after a rejection", () => {
     expect(found.missed).toBe(stage === "past due" ? "reject window over" : undefined);
   });
 
-  it("the request counts as made once it is sent again and accepted, on the same day or later", () => {
+  it("the request counts as made once it is resent and accepted, on the same day or later", () => {
     expect(stageOf("2026-04-18", { ...rejected, confirmedOn: "2026-04-17" })).toBe("extended");
     expect(stageOf("2026-04-16", { ...rejected, confirmedOn: "2026-04-17" })).toBe("rejected");
     expect(stageOf("2026-04-18", { ...rejected, confirmedOn: "2026-04-15" })).toBe("extended");
@@ -141,7 +141,7 @@ describe("after a rejection", () => {
     ]);
   });
 
-  it("sent again too late it is filed all the same once the return is in", () => {
+  it("resent too late it is filed all the same once the return is in", () => {
     const late = { ...rejected, confirmedOn: "2026-04-21", filedOn: "2026-05-01" };
     expect(stageOf("2026-04-30", late)).toBe("past due");
     expect(standing({ asOf: "2026-05-01", record: late })).toEqual({ stage: "filed" });
@@ -153,7 +153,7 @@ describe("after a rejection", () => {
     expect(standing({ asOf: "2026-10-16", record: again }).missed).toBe("extended date missed");
   });
 
-  it("is refused from the day of the rejection where the days to send again are not held", () => {
+  it("is refused from the day of the rejection if the perfection period is not in the table", () => {
     const record = { requestedOn: "2022-04-14", rejectedOn: "2022-04-15" };
     expect(standing({ taxYear: 2021, asOf: "2022-04-14", record }).stage).toBe("unconfirmed");
     for (const asOf of ["2022-04-15", "2022-04-18", "2022-04-19"])
@@ -201,7 +201,7 @@ const NEXT: Readonly<Record<Stage, readonly Stage[]>> = {
   filed: [],
 };
 
-describe("a season, day by day", () => {
+describe("a season, date by date", () => {
   it("can be looked at again as it was: what comes later does not count", () => {
     fc.assert(
       fc.property(seasons, fc.integer({ min: -30, max: 320 }), ({ dates, record }, days) => {
@@ -235,7 +235,7 @@ describe("a season, day by day", () => {
     );
   });
 
-  it("is extended by a request sent again exactly where that was in time", () => {
+  it("is extended by a request resent exactly where that was on time", () => {
     const inYear = fc.integer({ min: 2022, max: 2025 }).map(calendarTaxYear);
     const fromDue = fc.integer({ min: -12, max: 12 });
     const later = fc.integer({ min: 0, max: 12 });
