@@ -93,7 +93,7 @@ function interestLines(
  * @returns Lines whose amounts in dollars and cents add up to the total; empty if there are no penalties or interest.
  */
 export function chargeLines(charged: Charges): readonly ChargeLine[] {
-  const { failureToPay, excused, interestOnTax, interestOnPenalty: interestOnAddition } = charged;
+  const { failureToPay, excused, interestOnTax, interestOnPenalty } = charged;
   const cents = inCents();
   const failureToPayLines = failureToPay.periods.map(
     ({ from, to, months, monthlyRate: rate, base, amount, source }): ChargeLine => ({
@@ -115,6 +115,6 @@ export function chargeLines(charged: Charges): readonly ChargeLine[] {
     ...failureToPayLines,
     ...excusedLines,
     ...interestLines("interest on tax", interestOnTax),
-    ...interestLines("interest on failure-to-file penalty", interestOnAddition),
+    ...interestLines("interest on failure-to-file penalty", interestOnPenalty),
   ];
 }

@@ -27,23 +27,21 @@ describe("the account of a return paid in parts, of any year", () => {
     );
   });
 
-  it("keeps what is left and paid equal to the tax, the charges and what is overpaid", () => {
+  it("keeps what is left and paid equal to the tax, the charges and what is overpayment", () => {
     fc.assert(
       fc.property(anyAccount, (input) => {
         let paid = ZERO;
         for (const row of of(input)) {
           if (row.event === "payment") paid = paid.plus(row.amount ?? ZERO);
-          const {
-            unpaidTax: taxLeft,
-            unpaidPenaltiesAndInterest: chargesLeft,
-            overpayment: overpaid,
-          } = row;
+          const { unpaidTax, unpaidPenaltiesAndInterest, overpayment } = row;
           const charged = row.failureToFile.plus(row.failureToPay).plus(row.interest);
           const owed = input.totalTax.plus(charged);
-          expect(taxLeft.plus(chargesLeft).plus(paid).toFixed()).toBe(
-            owed.plus(overpaid).toFixed()
+          expect(unpaidTax.plus(unpaidPenaltiesAndInterest).plus(paid).toFixed()).toBe(
+            owed.plus(overpayment).toFixed()
           );
-          expect(overpaid.isZero() || (taxLeft.isZero() && chargesLeft.isZero())).toBe(true);
+          expect(
+            overpayment.isZero() || (unpaidTax.isZero() && unpaidPenaltiesAndInterest.isZero())
+          ).toBe(true);
         }
       }),
       RUNS

@@ -7,7 +7,7 @@ const nothing = {
   failureToFile: "0.00",
   failureToPay: "0.00",
   interestOnTax: "0.00",
-  interestOnAddition: "0.00",
+  interestOnPenalty: "0.00",
   total: "0.00",
 };
 
@@ -36,7 +36,7 @@ describe("due on a Saturday: tax year 2022, April 15, 2023 moved to the 18th", (
       failureToFile: "450.00",
       failureToPay: "50.00",
       interestOnTax: "7.67",
-      interestOnAddition: "0.35",
+      interestOnPenalty: "0.35",
       total: "508.02",
     });
   });
@@ -122,7 +122,7 @@ describe("an extended return filed October 16, a day late", () => {
       failureToFile: "180.00",
       failureToPay: "140.00",
       interestOnTax: "135.04",
-      interestOnAddition: "0.03",
+      interestOnPenalty: "0.03",
       total: "455.07",
     });
   });
@@ -134,7 +134,7 @@ describe("an extended return filed October 16, a day late", () => {
       failureToFile: "200.00",
       failureToPay: "60.00",
       interestOnTax: "51.06",
-      interestOnAddition: "0.04",
+      interestOnPenalty: "0.04",
       total: "311.10",
     });
   });
@@ -155,7 +155,7 @@ describe("ordinary year, no request: tax year 2023, filed and paid May 16, 2024"
       failureToFile: "900.00",
       failureToPay: "100.00",
       interestOnTax: "67.98",
-      interestOnAddition: "6.12",
+      interestOnPenalty: "6.12",
       total: "1074.10",
     });
   });

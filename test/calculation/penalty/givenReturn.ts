@@ -62,7 +62,7 @@ export function parts(charged: Charges): Readonly<Record<string, string>> {
     failureToFile: charged.failureToFile.amount.toFixed(2),
     failureToPay: charged.failureToPay.amount.toFixed(2),
     interestOnTax: charged.interestOnTax.amount.toFixed(2),
-    interestOnAddition: charged.interestOnPenalty.amount.toFixed(2),
+    interestOnPenalty: charged.interestOnPenalty.amount.toFixed(2),
     total: charged.total.toFixed(2),
   };
 }
