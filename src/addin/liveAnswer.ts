@@ -1,4 +1,4 @@
-import { fromSerialDay } from "../calendar/serialDay";
+import { dateFromSerial } from "../calendar/dateSerial";
 import { isHostError } from "../functions/errors";
 import { formulaCall } from "./formulaCall";
 import { worksheetFunctions } from "./worksheetFunctions";
@@ -20,7 +20,7 @@ function fixed(value: number, decimals: number): string {
 export function formattedNumber(value: number, numberFormat: string): string {
   if (numberFormat.startsWith("yyyy-mm-dd")) {
     return (
-      (fromSerialDay(value) ?? "") + numberFormat.slice("yyyy-mm-dd".length).replaceAll('"', "")
+      (dateFromSerial(value) ?? "") + numberFormat.slice("yyyy-mm-dd".length).replaceAll('"', "")
     );
   }
   if (numberFormat === "#,##0.00") return fixed(value, 2);

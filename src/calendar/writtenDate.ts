@@ -9,7 +9,7 @@ export const MONTHS = [
 const dayOfMonth = (date: CalendarDate): number => Number(date.slice(8));
 
 /**
- * A date as cells and error messages show it.
+ * A date as cells and error messages show it: month first, no leading zeros.
  *
  * @example
  * shortDate("2026-04-15") //=> "4/15/2026"

@@ -76,10 +76,10 @@ const METHODLINES = tableFunction({
   examples: [{ formula: '=EXT.METHODLINES(2025,1500,"4/10/2026")', answer: "electronic payment" }],
   calculate: (given, rules) => [
     ["Method", "Available", "Deadline", "How", "Proof to keep", "Source"],
-    ...methodsFor(given, rules).map(({ method, closedBecause, lastDay, needs, proof, source }) => [
+    ...methodsFor(given, rules).map(({ method, closedBecause, deadline, needs, proof, source }) => [
       method,
       closedBecause === undefined ? "yes" : `no: ${closedBecause}`,
-      dateCell(lastDay),
+      dateCell(deadline),
       needs,
       proof,
       citation(source),

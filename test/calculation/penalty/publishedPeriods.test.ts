@@ -20,7 +20,7 @@ describe("a whole period", () => {
     });
   });
 
-  it("that begins on the last day of a quarter bears the next quarter's rate", () => {
+  it("that begins on the last day of a quarter has the next quarter's rate", () => {
     const period = wholePeriod(day("2026-03-31"), { table });
     expect(period).toMatchObject({ to: "2026-06-30", days: 91 });
     expect(period.rate.toString()).toBe("0.06");

@@ -3,11 +3,11 @@ import { methodIssues } from "../../../src/calculation/request/methodIssues";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
-  methodIssues(givenRequest(given)).map(({ check, about }) =>
+  methodIssues(givenRequest(given)).map(({ check, details: about }) =>
     about === undefined ? check : `${check}: ${about}`
   );
 
-describe("findings on the way a request goes", () => {
+describe("issues with the method of a request", () => {
   // Form 4868 (2025), when to file: fiscal-year filers ask on paper.
   it.each([
     ["e-file", ["fiscal year not on paper: e-file"]],
@@ -19,7 +19,7 @@ describe("findings on the way a request goes", () => {
     expect(found({ ...fiscal, ...(method ? { method } : {}) })).toEqual(issues);
   });
 
-  it("of a calendar year let every way be", () => {
+  it("of a calendar year leave every method available", () => {
     for (const method of ["e-file", "electronic payment", "paper"] as const)
       expect(found({ method })).toEqual([]);
   });
@@ -49,7 +49,7 @@ describe("findings on the way a request goes", () => {
     }
   );
 
-  it("take a carrier for a sign of paper where no way is said", () => {
+  it("take a delivery service to mean paper if no method is given", () => {
     expect(found({ carrier: "not designated", paidWithRequest: "0" })).toEqual([
       "carrier not designated",
     ]);

@@ -5,14 +5,14 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { dollarsUpTo, RUNS } from "../arbitrary";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
-/** The findings with their dollars and day, as text. */
+/** The issues with their dollars and day, as text. */
 const found = (given: GivenRequest) =>
-  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, day }) =>
+  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, date: day }) =>
     [check, amount?.toString(), day].filter((part) => part !== undefined).join(" ")
   );
 
-// 26 CFR 301.6651-1(c)(3): 90% of 20,000 is 18,000; 26 U.S.C. 6601(a): interest from the last day to pay on what is unpaid.
-describe("findings on the dollars of a request", () => {
+// 26 CFR 301.6651-1(c)(3): 90% of 20,000 is 18,000; 26 U.S.C. 6601(a): interest from the payment due date on what is unpaid.
+describe("issues with the amounts of a request", () => {
   it.each([
     ["2999.99", ["paying less than protects 0.01 2026-04-15", "interest 2000.01 2026-04-15"]],
     ["3000", ["interest 2000 2026-04-15"]],
@@ -34,8 +34,8 @@ describe("findings on the dollars of a request", () => {
     );
   });
 
-  // 26 U.S.C. 6601(b)(1): living abroad moves the return, not the payment.
-  it("show the last day to pay, which living abroad does not move", () => {
+  // 26 U.S.C. 6601(b)(1): being out of the country moves the return, not the payment.
+  it("show the payment due date, which being out of the country does not move", () => {
     expect(found({ filerType: "out of country", paidWithRequest: "0" })[1]).toBe(
       "interest 5000 2026-04-15"
     );

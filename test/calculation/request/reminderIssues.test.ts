@@ -7,10 +7,11 @@ import published from "../../fixtures/published/state-extension-dates.json";
 import { RUNS } from "../arbitrary";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
-/** The findings with what they are about, the day and the dollars, as text. */
+/** The issues with what they are about, the day and the dollars, as text. */
 const found = (given: GivenRequest) =>
-  reminderIssues(givenRequest(given), rulebook).map(({ check, about, day, amount }) =>
-    [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
+  reminderIssues(givenRequest(given), rulebook).map(
+    ({ check, details: about, date: day, amount }) =>
+      [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
   );
 const checksOf = (given: GivenRequest) =>
   reminderIssues(givenRequest(given), rulebook).map(({ check }) => check);
@@ -77,7 +78,7 @@ describe("what hangs on the state", () => {
     expect(checks("OH")).toEqual([]);
   });
 
-  it("is nothing for a fiscal year, whose state dates are not held", () => {
+  it("is nothing for a fiscal year, because the state table covers calendar years", () => {
     const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
     expect(checksOf({ ...fiscal, state: "NY" })).toEqual([]);
   });
@@ -89,7 +90,7 @@ describe("what hangs on the state", () => {
 });
 
 // 26 U.S.C. 7508A(a).
-describe("disaster relief", () => {
+describe("a disaster postponement", () => {
   it.each([
     ["reaches April", ["2026-01-22", "2026-06-08"], ["relief moves dates · 2026-06-08"]],
     ["begins on the due date", ["2026-04-15", "2026-06-08"], ["relief moves dates · 2026-06-08"]],
@@ -100,7 +101,7 @@ describe("disaster relief", () => {
     expect(found({ postponement })).toEqual(issues);
   });
 
-  it("shows the first date moved: abroad the payment, where only April is reached", () => {
+  it("shows the first date moved: out of the country the payment, where only April is reached", () => {
     const postponement = ["2026-04-01", "2026-05-15"] as const;
     expect(found({ postponement, filerType: "out of country" })).toEqual([
       "relief moves dates · 2026-05-15",
@@ -136,7 +137,7 @@ describe("the new year's first estimate", () => {
     expect(found({ firstInstallment: "2500", ...given })).toEqual(issues);
   });
 
-  it("moves with disaster relief", () => {
+  it("moves with a disaster postponement", () => {
     const postponement = ["2026-01-22", "2026-06-08"] as const;
     expect(found({ firstInstallment: "2500", postponement, asOf: "2026-06-08" })).toEqual([
       "relief moves dates · 2026-06-08",
@@ -146,11 +147,11 @@ describe("the new year's first estimate", () => {
 });
 
 describe("reminders", () => {
-  it("name no other state than the one asked for", () => {
+  it("name no other state than the client's", () => {
     fc.assert(
       fc.property(fc.constantFrom(...STATES), (state) => {
         const name = rulebook.stateExtensions.rows.find((row) => row.state === state)?.name;
-        for (const { check, about } of reminderIssues(givenRequest({ state }), rulebook))
+        for (const { check, details: about } of reminderIssues(givenRequest({ state }), rulebook))
           if (check.startsWith("state")) expect(about?.split(":")[0]).toBe(name);
       }),
       RUNS

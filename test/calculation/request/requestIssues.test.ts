@@ -22,7 +22,7 @@ const extended = { ...asked, confirmedOn: "2026-04-10" };
 const rejected = { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" };
 const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
 
-/** For each finding of the rules a request that has it and the nearest that has not. The law is named in rules/request-checks.json. */
+/** For each issue of the rules a request that has it and the nearest that has not. The law is named in rules/request-issues.json. */
 const PAIRS: Readonly<Record<RequestCheck, Pair>> = {
   "not asked in time": { found: { asOf: "2026-04-16" }, besides: { asOf: "2026-04-15" } },
   "asked late": {
@@ -128,7 +128,7 @@ describe("what may be wrong with a request", () => {
     expect(issue).toEqual({
       check: "paying less than protects",
       severity: "risk",
-      day: "2026-04-15",
+      date: "2026-04-15",
       amount: expect.objectContaining({}) as unknown,
       what: "Less than 90% of the estimate will be paid by the due date",
       remedy: expect.stringMatching(/^Pay the shortfall shown/) as unknown,

@@ -5,14 +5,14 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
-  statusIssues(givenRequest(given), rulebook).map(({ check, day }) => [check, day]);
+  statusIssues(givenRequest(given), rulebook).map(({ check, date: day }) => [check, day]);
 
 const asked = { requestedOn: "2026-04-14" };
 const rejected = { ...asked, rejectedOn: "2026-04-15" };
 const early = { requestedOn: "2026-04-11", rejectedOn: "2026-04-12" };
 const old = { requestedOn: "2026-04-01", rejectedOn: "2026-04-01" };
 
-// 26 CFR 1.6081-4(b): asked by the due date; Pub. 1345: a rejected request sent again within five calendar days after it; the trade
+// 26 CFR 1.6081-4(b): asked by the due date; Pub. 1345: a rejected request resent within five calendar days after it; the trade
 // counts from the rejection.
 describe("where a request stands", () => {
   it.each([
@@ -81,7 +81,7 @@ describe("where a request stands", () => {
     ]);
   });
 
-  it("is not told where the days to send again are not held", () => {
+  it("is not told if the perfection period is not in the table", () => {
     const record = { requestedOn: "2022-04-14", rejectedOn: "2022-04-15" };
     expect(() => found({ taxYear: 2021, asOf: "2022-04-19", record })).toThrow(NotInTableError);
   });

@@ -19,16 +19,16 @@ const lines = (
       postponement: { begins: day(begins), postponementEnds: day(postponementEnds) },
     },
     rulebook
-  ).lines.map(({ installment, amount, from, to, days, addition }) =>
+  ).lines.map(({ installment, amount, from, to, days, penalty: addition }) =>
     [installment, amount.toFixed(), from, to, days, addition.toFixed(2)].join(" ")
   );
 
 // The wildfires of January 2025 in Los Angeles County: estimates due April 15, June 16 and September 15, 2025 by October 15, 2025
 // (firm copies of the release of the Internal Revenue Service); 26 U.S.C. 7508A(a)(2): the time before does not count.
-describe("installments that disaster relief postponed", () => {
+describe("installments moved by a disaster postponement", () => {
   const fires = ["2025-01-07", "2025-10-15"] as const;
 
-  it("are in time on the day to which they were postponed", () => {
+  it("are on time on the day to which they were postponed", () => {
     expect(lines(...fires, [paid("2025-10-15", 3_000), paid("2026-01-15", 1_000)])).toEqual([]);
   });
 
@@ -42,15 +42,15 @@ describe("installments that disaster relief postponed", () => {
     ]);
   });
 
-  it("bear the first quarter's rate even where only the days of April are left", () => {
-    // invented relief through April 5, 2026: ten days at the 7% of the first quarter, not the 6% of the second
+  it("have the first quarter's rate even where only the days of April are left", () => {
+    // invented postponement through April 5, 2026: ten days at the 7% of the first quarter, not the 6% of the second
     expect(lines("2025-01-07", "2026-04-05", [])).toEqual(
       [1, 2, 3, 4].map((number) => `${String(number)} 1000 2026-04-05 2026-04-15 10 1.92`)
     );
   });
 
-  it("count the second from its own day where relief ends within the weekend after it", () => {
-    // invented relief of the first installment through Sunday, June 16, 2024; the second, of Saturday, was in time on Monday
+  it("count the second from its own day if a postponement ends within the weekend after it", () => {
+    // invented postponement of the first installment through Sunday, June 16, 2024; the second, of Saturday, was on time on Monday
     // 1,000 x 198/366 x 8%; 1,000 x 199/366 x 8%
     const found = lines("2024-04-15", "2024-06-16", [], 2024);
     expect(found.filter((line) => / 2024-06-1\d /.test(line))).toEqual([

@@ -2,12 +2,12 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { daysBetween, weekdayOf, yearOf } from "../../../src/calendar/calendarDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { stateDay } from "../../../src/calculation/stateReturn/stateDay";
+import { stateDueDate } from "../../../src/calculation/stateReturn/stateDueDate";
 import { RUNS } from "../arbitrary";
 import { day } from "../given";
 
 const on = (taxYear: number, monthAndDay: string) =>
-  stateDay(calendarTaxYear(taxYear), monthAndDay);
+  stateDueDate(calendarTaxYear(taxYear), monthAndDay);
 
 describe("a state's day", () => {
   // Weekdays of the calendar; the move off a weekend is common practice, no source for each state.
