@@ -123,7 +123,7 @@ export function routeLines(
       way.method,
       way.closedBecause === undefined ? "yes" : `no: ${way.closedBecause}`,
       dayCell(way.lastDay),
-      way.needs,
+      way.how,
       way.proof,
       citation(way.source),
     ]);

@@ -2,7 +2,7 @@ import { deliveryService } from "../calculation/request/deliveryService";
 import type { MailingResidence } from "../calculation/request/mailingAddress";
 import type { Carrier } from "../calculation/request/clientRequest";
 import { InputError } from "../inputError";
-import { METHODS, type RequestMethod } from "../rules/requestTables";
+import { METHODS, type RequestMethod } from "../rules/requestWords";
 import { rulebook } from "../rules/rulebook";
 import { cellValue, isBlankOrZero, shown } from "./cells";
 import { money } from "./moneyArguments";

@@ -1,5 +1,5 @@
 import { entryOn } from "../rules/datedTable";
-import { version } from "../rules/edition";
+import { version } from "../rules/version";
 import { requireReach } from "../rules/listTable";
 import { ruleTables, summarize } from "../rules/ruleTables";
 import { optionalDay } from "./dayArguments";

@@ -4,7 +4,7 @@ import { FILING_STATUSES, type FilingStatus } from "../calculation/filingStatus"
 import type { InstallmentNumber } from "../calculation/dueDate/installmentDueDate";
 import { isState, type State } from "../calculation/state";
 import { InputError } from "../inputError";
-import { SEVERITIES, type Severity } from "../rules/requestTables";
+import { SEVERITIES, type Severity } from "../rules/requestWords";
 import { ruleTables, type RuleTable } from "../rules/ruleTables";
 import { cellValue, isBlankOrZero, shown, type CellValue } from "./cells";
 

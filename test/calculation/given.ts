@@ -3,7 +3,7 @@ import type { DueDate } from "../../src/calculation/dueDate/dueDate";
 import { isState, type State } from "../../src/calculation/state";
 import { fiscalTaxYear, type TaxYear } from "../../src/calculation/taxYear";
 import { Decimal } from "../../src/money/dollars";
-import type { Act } from "../../src/rules/rulebook";
+import type { Act } from "../../src/rules/schema/dateTables";
 import type { Source } from "../../src/rules/source";
 
 /** What a test writes down, read as the calculation wants it. */

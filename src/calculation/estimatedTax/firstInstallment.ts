@@ -11,8 +11,6 @@ export interface FirstInstallmentInput extends RequiredAnnualPaymentInput {
   readonly overpaymentApplied: Decimal;
 }
 
-const INSTALLMENTS = 4;
-
 /**
  * First estimate of a year's tax, due on the day the extension of the year before is asked for.
  *
@@ -34,9 +32,10 @@ export function firstInstallment(
   rules: Pick<Rulebook, "requiredAnnualPayment">
 ): Decimal {
   const { taxYear, currentYearTax, farmerOrFisherman, withholding, overpaymentApplied } = input;
-  const { leastTaxDue } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay).figures;
+  const { figures } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay);
+  const { leastTaxDue, installmentShare } = figures;
   if (farmerOrFisherman || currentYearTax.minus(withholding).lessThan(leastTaxDue)) return ZERO;
   const required = requiredAnnualPayment(input, rules);
-  const quarter = atLeastZero(required.minus(withholding)).div(INSTALLMENTS);
+  const quarter = atLeastZero(required.minus(withholding)).times(installmentShare);
   return upToCents(atLeastZero(quarter.minus(overpaymentApplied)));
 }

@@ -8,6 +8,7 @@ import type { LiabilityLine } from "./liabilityLine";
 import { netEarnings } from "./netEarnings";
 import { item, type ReturnItem, type ReturnItems } from "./returnItems";
 import { selfEmploymentTax } from "./selfEmploymentTax";
+import { selfEmploymentTaxDeduction } from "./selfEmploymentTaxDeduction";
 import { taxableBenefits } from "./taxableBenefits";
 
 /** Income down to adjusted gross income, with what later steps need of it. */
@@ -50,7 +51,7 @@ const PLAIN: readonly (readonly [ReturnItem, string])[] = [
  * @param rules - Self-employment tax, loss limit, benefits.
  * @returns The lines and the amounts that later steps need, each line in whole dollars.
  * @throws NotInTableError for a year whose figures are not held.
- * @see 26 U.S.C. 61, 62(a), 86, 164(f), 1211(b)
+ * @see IRC section 61, 62(a), 86, 164(f), 1211(b)
  */
 export function grossIncome(
   taxYear: TaxYear,
@@ -82,7 +83,7 @@ export function grossIncome(
   const ownerWages = items.ownerWages ?? (status === "joint" ? ZERO : item(items, "wages"));
   const employment = toWholeDollars(selfEmploymentTax(taxYear, profit, ownerWages, rules));
   const { source: employmentSource } = entryOn(rules.selfEmploymentTax, begins);
-  const half = toWholeDollars(employment.div(2));
+  const half = selfEmploymentTaxDeduction(taxYear, employment, rules);
   const adjustments = toWholeDollars(item(items, "adjustments"));
 
   const beforeBenefits = [...plain, gainLine].reduce((sum, { amount }) => sum.plus(amount), ZERO);

@@ -45,6 +45,7 @@ export function projectedTax(
   rules: Pick<
     Rulebook,
     | "incomeTaxRates"
+    | "taxTable"
     | "capitalGainRates"
     | "standardDeduction"
     | "selfEmploymentTax"
@@ -55,7 +56,7 @@ export function projectedTax(
   const before = yearBefore(taxYear);
   const column = rateColumn(status);
   const standard = (year: TaxYear): Decimal =>
-    entryOn(rules.standardDeduction, year.firstDay).figures[column];
+    entryOn(rules.standardDeduction, year.firstDay).figures.amount[column];
   const employment = businessProfit.isNegative()
     ? selfEmploymentTax(taxYear, businessProfit.negated(), ZERO, rules).negated()
     : selfEmploymentTax(taxYear, businessProfit, ZERO, rules);

@@ -1,6 +1,7 @@
 import { atLeastZero, Decimal, toWholeDollars, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 import { businessIncomeDeduction } from "./businessIncomeDeduction";
@@ -9,6 +10,7 @@ import type { GrossIncome } from "./grossIncome";
 import type { LiabilityLine } from "./liabilityLine";
 import { limitedItemizedDeductions } from "./limitedItemizedDeductions";
 import { item, type ReturnItems } from "./returnItems";
+import { selfEmploymentTaxDeduction } from "./selfEmploymentTaxDeduction";
 import { seniorDeduction } from "./seniorDeduction";
 import { standardDeduction } from "./standardDeduction";
 import { stateAndLocalDeduction } from "./stateAndLocalDeduction";
@@ -30,6 +32,7 @@ type TaxableIncomeRules = Pick<
   | "stateAndLocalCap"
   | "itemizedLimit"
   | "incomeTaxRates"
+  | "selfEmploymentTax"
   | "charitableWithoutItemizing"
   | "additionalDeductions"
   | "businessIncomeDeduction"
@@ -48,7 +51,7 @@ type TaxableIncomeRules = Pick<
  * @param rules - Deductions by year.
  * @returns The lines, taxable income and what the minimum tax adds back, in whole dollars.
  * @throws NotInTableError for a year whose figures are not held.
- * @see 26 U.S.C. 63, 151(d)(5)(C), 163(h)(4), 170(p), 199A, 224, 225
+ * @see IRC section 63, 151(d)(5)(C), 163(h)(4), 170(p), 199A, 224, 225
  */
 export function taxableIncome(
   taxYear: TaxYear,
@@ -71,7 +74,7 @@ export function taxableIncome(
   const carLoan = carLoanDeduction(taxYear, status, item(items, "carLoanInterest"), income, rules);
   const temporary = entryOn(rules.additionalDeductions, begins).source;
 
-  const half = toWholeDollars(gross.selfEmploymentTax.div(2));
+  const half = selfEmploymentTaxDeduction(taxYear, gross.selfEmploymentTax, rules);
   const qualifiedIncome =
     items.qualifiedBusinessIncome ?? atLeastZero(item(items, "businessProfit").minus(half));
   const business = (before: Decimal): Decimal =>
@@ -92,7 +95,7 @@ export function taxableIncome(
   const itemized = limitedItemizedDeductions(taxYear, status, listed, unlimited, rules);
   const itemizes = itemized.greaterThan(standard);
   const gifts = entryOn(rules.charitableWithoutItemizing, begins);
-  const mostGifts = status === "joint" ? gifts.figures.mostJoint : gifts.figures.most;
+  const mostGifts = figureForStatus(gifts.figures.limit, status);
   const charitable = itemizes ? ZERO : Decimal.min(item(items, "charitableCash"), mostGifts);
 
   const lines: LiabilityLine[] = [];
@@ -107,7 +110,7 @@ export function taxableIncome(
   less(
     itemizes ? "itemized deductions" : "standard deduction",
     itemizes ? itemized : standard,
-    entryOn<string>(chosen, begins).source
+    entryOn<object>(chosen, begins).source
   );
   less("cash gifts without itemizing", charitable, gifts.source);
   less("senior deduction", senior, temporary);

@@ -1,5 +1,5 @@
 import { Decimal, toWholeDollars, ZERO } from "../../money/dollars";
-import { entryOn } from "../../rules/datedTable";
+import { entryOn, type DatedTable } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
@@ -24,6 +24,7 @@ type TotalTaxRules = Parameters<typeof grossIncome>[3] &
   Parameters<typeof taxableIncome>[4] &
   Pick<
     Rulebook,
+    | "taxTable"
     | "capitalGainRates"
     | "alternativeMinimumTax"
     | "childTaxCredit"
@@ -44,7 +45,7 @@ type TotalTaxRules = Parameters<typeof grossIncome>[3] &
  * @param rules - Every figure of the year.
  * @returns The lines in the order of the return, and their total in whole dollars.
  * @throws NotInTableError for a year whose figures are not held.
- * @see Form 1040, lines 1 to 24; 26 U.S.C. 6102(a)
+ * @see Form 1040, lines 1 to 24; IRC section 6102(a)
  */
 export function totalTax(
   taxYear: TaxYear,
@@ -103,8 +104,7 @@ export function totalTax(
   );
   const early = entryOn(rules.earlyDistribution, begins);
   const onEarly = item(items, "earlyDistributions").times(early.figures.rate);
-  const law = (table: Parameters<typeof entryOn<string>>[0]): LiabilityLine["source"] =>
-    entryOn(table, begins).source;
+  const law = (table: DatedTable<object>): LiabilityLine["source"] => entryOn(table, begins).source;
 
   const taxes: LiabilityLine[] = [
     { what: "Income tax", amount: regular, source: rateSource },

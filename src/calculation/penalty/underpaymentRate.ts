@@ -1,6 +1,7 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
-import { entryOn, type DatedTable } from "../../rules/datedTable";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 
 /** The rate taken for days beyond the last published quarter: a fraction a year, or the last published one carried on. */
@@ -8,7 +9,7 @@ export type AssumedRate = Decimal | "latest";
 
 /** Published rates, and what to take where none is published yet. */
 export interface InterestRates {
-  readonly table: DatedTable<"rate">;
+  readonly table: Rulebook["underpaymentRate"];
   /** Left out, a day beyond the published rates is refused. */
   readonly assumedRate?: AssumedRate | undefined;
 }

@@ -1,5 +1,7 @@
-import type { DeliveryService } from "../../rules/requestTables";
 import type { Rulebook } from "../../rules/rulebook";
+
+/** A private delivery service as listed. */
+type DeliveryService = Rulebook["privateDeliveryServices"]["rows"][number];
 
 /** A name as it is compared: letters and digits only. */
 function bare(text: string): string {

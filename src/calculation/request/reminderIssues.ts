@@ -22,22 +22,22 @@ export function reminderIssues(request: ClientRequest, rules: IssueRules): reado
     const year = yearOf(taxYear.lastDay);
     const asksItself = !["automatic", "with the federal extension", "no return"].includes(grant);
     if (asksItself)
-      issues.push({ check: "state asks for its own", about: `${name}: ${condition}` });
+      issues.push({ check: "state asks for its own request", about: `${name}: ${condition}` });
     const isOld = sourceTaxYear === undefined || sourceTaxYear < year;
     const isDoubtful = unsettled !== undefined || rule.source.confidence === "memory";
     if (year < fromTaxYear || (grant !== "no return" && (isOld || isDoubtful)))
-      issues.push({ check: "state rule not sure", about: name });
+      issues.push({ check: "state rule unverified", about: name });
   }
   const relieved = [dates.regular, dates.payment, dates.extended].find(({ moves }) =>
     moves.some(({ because }) => because === "disaster relief")
   );
-  if (relieved) issues.push({ check: "relief moves dates", day: relieved.lastDay });
+  if (relieved) issues.push({ check: "postponement moves dates", day: relieved.lastDay });
   const newYear = yearAfter(taxYear);
   if (newYear.lastDay <= rules.installments.knownThrough) {
     const first = installmentDueDate(newYear, 1, circumstances.postponement, rules);
     const isPlanned = firstInstallment === undefined || firstInstallment.greaterThan(0);
     if (isPlanned && asOf <= first.lastDay)
-      issues.push({ check: "first estimate due", day: first.lastDay, amount: firstInstallment });
+      issues.push({ check: "first installment due", day: first.lastDay, amount: firstInstallment });
   }
   return issues;
 }

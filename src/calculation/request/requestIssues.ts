@@ -1,5 +1,4 @@
-import type { Sourced } from "../../rules/listTable";
-import type { IssueRule } from "../../rules/requestTables";
+import type { Rulebook } from "../../rules/rulebook";
 import { moneyIssues } from "./moneyIssues";
 import { reminderIssues } from "./reminderIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
@@ -8,14 +7,14 @@ import { statusIssues } from "./statusIssues";
 
 /** A finding with its wording, remedy and source. */
 export type WordedIssue = Issue &
-  Pick<Sourced<IssueRule>, "severity" | "what" | "remedy" | "source">;
+  Pick<Rulebook["requestIssues"]["rows"][number], "severity" | "what" | "remedy" | "source">;
 
 /**
  * What is wrong or risky with a client's request on a day, gravest first.
  *
  * @param request - The request as the preparer keeps it.
  * @param rules - What the findings look at.
- * @returns The findings in the order of rules/request-checks.json; none when all is well or the return is filed.
+ * @returns The findings in the order of rules/request-issues.json; none when all is well or the return is filed.
  * @throws NotInTableError for a rejected request whose days to send again are not held.
  * @see 26 CFR 1.6081-4; Form 4868
  */

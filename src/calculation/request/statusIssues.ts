@@ -16,6 +16,6 @@ export function statusIssues(
   const { dates, record, asOf } = request;
   const { stage, missed, lastDay } = requestStage(dates, record, asOf, rules);
   if (missed !== undefined) return [{ check: missed, day: lastDay }];
-  if (stage === "rejected") return [{ check: "reject window open", day: lastDay }];
-  return stage === "unconfirmed" ? [{ check: "not confirmed", day: record.requestedOn }] : [];
+  if (stage === "rejected") return [{ check: "perfection period open", day: lastDay }];
+  return stage === "unconfirmed" ? [{ check: "no proof", day: record.requestedOn }] : [];
 }

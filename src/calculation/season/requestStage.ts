@@ -22,7 +22,7 @@ export type NextAct = "ask" | "resend" | "file";
 
 /** Which date was let pass. */
 export type MissedDate =
-  "not asked in time" | "asked late" | "reject window over" | "extended date missed";
+  "not requested on time" | "requested late" | "perfection period over" | "extended date missed";
 
 /** Where a client stands, and the day that decides. */
 export interface RequestStage {
@@ -69,17 +69,18 @@ export function requestStage(
 
   if (happened(filedOn)) return { stage: "filed" };
   const { lastDay } = regular;
-  if (!happened(requestedOn)) return until("not requested", "ask", lastDay, "not asked in time");
+  if (!happened(requestedOn))
+    return until("not requested", "ask", lastDay, "not requested on time");
   if (requestedOn > lastDay)
-    return { stage: "past due", act: "file", lastDay, missed: "asked late" };
+    return { stage: "past due", act: "file", lastDay, missed: "requested late" };
   const isConfirmed = happened(confirmedOn);
   const isSettled = isConfirmed && confirmedOn <= lastDay;
   if (happened(rejectedOn) && !(isSettled && confirmedOn >= rejectedOn)) {
     const again = resendDeadline(regular, rejectedOn, rules);
     const isAccepted = isConfirmed && confirmedOn >= rejectedOn;
     if (isAccepted && confirmedOn > again)
-      return { stage: "past due", act: "file", lastDay: again, missed: "reject window over" };
-    if (!isAccepted) return until("rejected", "resend", again, "reject window over");
+      return { stage: "past due", act: "file", lastDay: again, missed: "perfection period over" };
+    if (!isAccepted) return until("rejected", "resend", again, "perfection period over");
   }
   const stage = isConfirmed ? "extended" : "unconfirmed";
   return until(stage, "file", extended.lastDay, "extended date missed");

@@ -1,5 +1,5 @@
 import { yearOf } from "../../calendar/calendarDate";
-import { requireReach, type Sourced } from "../../rules/listTable";
+import { requireReach } from "../../rules/listTable";
 import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { StateExtension } from "../../rules/stateTable";
@@ -11,7 +11,7 @@ export type RuleAge = "current" | "older" | "undated";
 
 /** A state's rule with how far it may be relied on. */
 export interface StateRule {
-  readonly rule: Sourced<StateExtension>;
+  readonly rule: StateExtension;
   readonly age: RuleAge;
 }
 

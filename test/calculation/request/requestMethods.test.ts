@@ -5,7 +5,7 @@ import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { requestMethods } from "../../../src/calculation/request/requestMethods";
 import { calendarTaxYear, type TaxYear } from "../../../src/calculation/taxYear";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { METHODS } from "../../../src/rules/requestTables";
+import { METHODS } from "../../../src/rules/requestWords";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, dollarsUpTo, filers, RUNS } from "../arbitrary";
 import { day, fiscalYear, usd } from "../given";
@@ -70,7 +70,7 @@ describe("the ways to make a request", () => {
   it("each tell what they need, what proves them and the law", () => {
     for (const way of waysOf({ paidWithRequest: "1" })) {
       expect(way.lastDay).toBe("2026-04-15");
-      expect(way.needs).not.toBe("");
+      expect(way.how).not.toBe("");
       expect(way.proof).not.toBe("");
       expect(way.source.citation).toContain("Form 4868");
     }

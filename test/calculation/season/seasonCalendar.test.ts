@@ -20,7 +20,7 @@ describe("the season of a client", () => {
   it("of 2025 names every date", () => {
     const dates = calendar(2025).map(({ what, day: on }) => `${on} ${what}`);
     expect([...dates].sort()).toEqual([
-      "2026-04-15 Contribute to an IRA or HSA for the year",
+      "2026-04-15 Contribute to an IRA or HSA for the tax year",
       "2026-04-15 File, or ask for the extension",
       "2026-04-15 First estimate of the new year",
       "2026-04-15 Pay the tax: interest runs from here",
