@@ -39,6 +39,8 @@ const PACKAGES: Readonly<Record<string, string>> = {
   "date-fns": "calendar",
   "decimal.js": "money",
   "fastest-levenshtein": "functions",
+  // in src/rules/schema alone, from which the others take nothing but types
+  zod: "rules",
 };
 /** Run in Node beside the add-in; whatever they need does not reach the host. */
 const BESIDE = ["tryout", "help", "upkeep"];

@@ -78,14 +78,13 @@ export function estimatedTaxPenalty(
   const { taxYear, requiredAnnualPayment, withholding, payments, paidOn, postponement } = input;
   const numbers = input.farmerOrFisherman ? OF_FARMERS : INSTALLMENTS;
   const dues = numbers.map((number) => installmentDueDate(taxYear, number, postponement, rules));
-  const { figures } = entryOn(rules.installments, taxYear.lastDay);
+  const { figures } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay);
   const end = dayAfterTaxYear(
     taxYear,
     figures.penaltyEndMonth.toNumber(),
     figures.penaltyEndDay.toNumber()
   );
-  const shares = entryOn(rules.requiredAnnualPayment, taxYear.lastDay).figures;
-  const share = input.farmerOrFisherman ? shares.farmerInstallmentShare : shares.installmentShare;
+  const share = input.farmerOrFisherman ? figures.farmerInstallmentShare : figures.installmentShare;
   const rest = atLeastZero(
     payments.reduce(
       (left, { amount }) => left.minus(amount),

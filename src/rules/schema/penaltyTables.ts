@@ -19,8 +19,6 @@ export const penaltyTables = {
   "estimated-tax-installments": datedTable({
     dayOfMonth: figure,
     months: z.tuple([figure, figure, figure, figure]),
-    penaltyEndMonth: figure,
-    penaltyEndDay: figure,
   }),
   "required-annual-payment": datedTable({
     currentYearShare: figure,
@@ -32,5 +30,7 @@ export const penaltyTables = {
     installmentShare: figure,
     farmerInstallmentShare: figure,
     leastTaxDue: figure,
+    penaltyEndMonth: figure,
+    penaltyEndDay: figure,
   }),
 };
