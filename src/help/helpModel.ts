@@ -1,5 +1,5 @@
 import { functionGuide } from "../addin/functionGuide";
-import { version } from "../rules/edition";
+import { version } from "../rules/version";
 import { rulebook } from "../rules/rulebook";
 import { ruleTables, summarize, type RuleTableSummary } from "../rules/ruleTables";
 import type { FunctionMetadata } from "../host/functionMetadata";

@@ -4,7 +4,7 @@ import type { Payment } from "../../src/calculation/penalty/underpaymentInterest
 import { isState, type State } from "../../src/calculation/state";
 import { fiscalTaxYear, type TaxYear } from "../../src/calculation/taxYear";
 import { Decimal } from "../../src/money/dollars";
-import type { Act } from "../../src/rules/rulebook";
+import type { Act } from "../../src/rules/schema/dateTables";
 import type { Source } from "../../src/rules/source";
 
 /** What a test writes down, read as the calculation wants it. */

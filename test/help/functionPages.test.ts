@@ -3,7 +3,7 @@ import { fileURLToPath } from "node:url";
 import { knownThroughText } from "../../src/addin/renderTables";
 import { kindOf } from "../../src/help/argumentKinds";
 import { readFunctionDocs } from "../../src/help/functionDocs";
-import { version } from "../../src/rules/edition";
+import { version } from "../../src/rules/version";
 import { ruleTables } from "../../src/rules/ruleTables";
 import { metadata } from "../contract/builtAddIn";
 import { bodyRows, page, pages, section, textOf } from "./builtHelp";

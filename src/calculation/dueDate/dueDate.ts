@@ -1,7 +1,8 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import { nextWorkday } from "../../calendar/nextWorkday";
 import { requireReach } from "../../rules/listTable";
-import type { Act, Rulebook } from "../../rules/rulebook";
+import type { Rulebook } from "../../rules/rulebook";
+import type { Act } from "../../rules/schema/dateTables";
 import type { Source } from "../../rules/source";
 import type { State } from "../state";
 import { postponedDate, type DisasterPostponement } from "./disasterPostponement";

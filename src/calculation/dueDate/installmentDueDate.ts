@@ -33,12 +33,8 @@ export function installmentDueDate(
   rules: MovingRules & Pick<Rulebook, "installments">
 ): DueDate {
   const { figures, source } = entryOn(rules.installments, taxYear.lastDay);
-  const monthOfYear = {
-    1: figures.firstMonth,
-    2: figures.secondMonth,
-    3: figures.thirdMonth,
-    4: figures.fourthMonth,
-  }[number].toNumber();
+  const [first, second, third, fourth] = figures.months;
+  const monthOfYear = { 1: first, 2: second, 3: third, 4: fourth }[number].toNumber();
   const statutory = dateAfterTaxYear(
     taxYear,
     monthOfYear - MONTHS_OF_THE_YEAR,

@@ -5,6 +5,7 @@ import {
   type CalendarDate,
 } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
+import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import { dateAfterTaxYear } from "../dueDate/dateAfterTaxYear";
@@ -54,8 +55,6 @@ export interface EstimatedTaxPenalty {
   readonly amount: Decimal;
 }
 
-const FOURTH_MONTH = 4;
-const FIFTEENTH = 15;
 const INSTALLMENTS = [1, 2, 3, 4] as const;
 const OF_FARMERS = [4] as const;
 
@@ -75,12 +74,18 @@ const OF_FARMERS = [4] as const;
  */
 export function estimatedTaxPenalty(
   input: EstimatedTaxInput,
-  rules: MovingRules & Pick<Rulebook, "installments" | "underpaymentRate">
+  rules: MovingRules & Pick<Rulebook, "installments" | "requiredAnnualPayment" | "underpaymentRate">
 ): EstimatedTaxPenalty {
   const { taxYear, requiredAnnualPayment, withholding, payments, paidOn, postponement } = input;
   const numbers = input.farmerOrFisherman ? OF_FARMERS : INSTALLMENTS;
   const dues = numbers.map((number) => installmentDueDate(taxYear, number, postponement, rules));
-  const end = dateAfterTaxYear(taxYear, FOURTH_MONTH, FIFTEENTH);
+  const { figures } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay);
+  const end = dateAfterTaxYear(
+    taxYear,
+    figures.penaltyEndMonth.toNumber(),
+    figures.penaltyEndDay.toNumber()
+  );
+  const share = input.farmerOrFisherman ? figures.farmerInstallmentShare : figures.installmentShare;
   const balance = atLeastZero(
     payments.reduce(
       (left, { amount }) => left.minus(amount),
@@ -89,7 +94,7 @@ export function estimatedTaxPenalty(
   );
   const parts = installmentPayments(
     dues,
-    requiredAnnualPayment.div(numbers.length),
+    requiredAnnualPayment.times(share),
     withholding,
     paidOn === undefined ? payments : [...payments, { date: paidOn, amount: balance }]
   );

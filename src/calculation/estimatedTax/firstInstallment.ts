@@ -1,6 +1,7 @@
 import { atLeastZero, upToCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import { requiredAnnualPayment, type RequiredAnnualPaymentInput } from "./requiredAnnualPayment";
+import { entryOn } from "../../rules/datedTable";
 import { smallBalanceException } from "./smallBalanceException";
 
 /** The new year, and payments already expected for it. */
@@ -10,8 +11,6 @@ export interface FirstInstallmentInput extends RequiredAnnualPaymentInput {
   /** Dollars of last year's overpayment applied to the year. */
   readonly overpaymentApplied: Decimal;
 }
-
-const INSTALLMENTS = 4;
 
 /**
  * First estimated tax installment of a year, due on the deadline to request the extension for the year before.
@@ -36,7 +35,8 @@ export function firstInstallment(
   const { taxYear, currentYearTax, farmerOrFisherman, withholding, overpaymentApplied } = input;
   if (farmerOrFisherman || smallBalanceException(taxYear, currentYearTax, withholding, rules))
     return ZERO;
+  const { installmentShare } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay).figures;
   const required = requiredAnnualPayment(input, rules);
-  const installment = atLeastZero(required.minus(withholding)).div(INSTALLMENTS);
+  const installment = atLeastZero(required.minus(withholding)).times(installmentShare);
   return upToCents(atLeastZero(installment.minus(overpaymentApplied)));
 }

@@ -1,6 +1,7 @@
 import { Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 
@@ -46,8 +47,7 @@ export function requiredAnnualPayment(
     ? currentYearTax.times(figures.farmerShareNumerator).div(figures.farmerShareDenominator)
     : currentYearTax.times(figures.currentYearShare);
   if (priorYearTax === undefined) return ofThisYear;
-  const threshold =
-    filingStatus === "separate" ? figures.higherIncomeAboveSeparate : figures.higherIncomeAbove;
+  const threshold = figureForStatus(figures.higherIncomeAbove, filingStatus);
   const higher = !farmerOrFisherman && priorYearAgi.greaterThan(threshold);
   const ofLastYear = priorYearTax.times(
     higher ? figures.higherPriorYearShare : figures.priorYearShare

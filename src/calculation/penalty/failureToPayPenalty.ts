@@ -1,13 +1,14 @@
 import { addDays, type CalendarDate } from "../../calendar/calendarDate";
 import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
 import { Decimal, ZERO } from "../../money/dollars";
-import { entryOn, type DatedTable } from "../../rules/datedTable";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { DueDate } from "../dueDate/dueDate";
 import type { Payment } from "./underpaymentInterest";
 
 /** Figures of rules/failure-to-pay.json. */
-export type FailureToPayRates = DatedTable<"monthlyRate" | "maximumRate" | "agreementRate">;
+export type FailureToPayRates = Rulebook["failureToPay"];
 
 /** The unpaid tax and when it is paid. */
 export interface FailureToPayInput {

@@ -1,6 +1,7 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
-import { entryOn, type DatedTable } from "../../rules/datedTable";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 
 /** The rate for dates after the last published quarter: a fraction per year, or `latest` for the last published rate. */
@@ -8,7 +9,7 @@ export type AssumedRate = Decimal | "latest";
 
 /** Published rates, and the rate for later dates. */
 export interface InterestRates {
-  readonly table: DatedTable<"rate">;
+  readonly table: Rulebook["underpaymentRate"];
   /** If not given, a date after the published rates has no rate. */
   readonly assumedRate?: AssumedRate | undefined;
 }

@@ -1,7 +1,8 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
-import type { RequestCheck, RequestMethod } from "../../rules/requestTables";
+import type { RequestMethod } from "../../rules/requestWords";
 import type { Rulebook } from "../../rules/rulebook";
+import type { RequestIssue } from "../../rules/schema/requestTables";
 import type { ClientDates } from "../dueDate/clientDates";
 import type { Circumstances } from "../dueDate/dueDate";
 import type { ReturnDateRules } from "../dueDate/returnDueDate";
@@ -47,7 +48,7 @@ export type IssueRules = ReturnDateRules &
 
 /** An issue, with the date, the dollars or the details it concerns. */
 export interface Issue {
-  readonly check: RequestCheck;
+  readonly check: RequestIssue;
   readonly date?: CalendarDate | undefined;
   readonly amount?: Decimal | undefined;
   readonly details?: string | undefined;

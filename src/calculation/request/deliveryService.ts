@@ -1,5 +1,7 @@
-import type { DeliveryService } from "../../rules/requestTables";
 import type { Rulebook } from "../../rules/rulebook";
+
+/** A private delivery service as listed. */
+type DeliveryService = Rulebook["privateDeliveryServices"]["rows"][number];
 
 /** Letters and digits of a name, for comparing names. */
 function lettersAndDigits(text: string): string {

@@ -14,15 +14,15 @@ export function methodIssues(request: ClientRequest): readonly Issue[] {
   const isPaying = paidWithRequest.greaterThan(0);
   if (method !== undefined && method !== "paper" && isFiscalYear(taxYear))
     issues.push({ check: "fiscal year not on paper", details: method });
-  if (method === "electronic payment" && !isPaying) issues.push({ check: "no payment to mark" });
+  if (method === "electronic payment" && !isPaying) issues.push({ check: "no electronic payment" });
   const isPaper = method === undefined || method === "paper";
   if (isPaper && carrier !== undefined) {
-    if (isPaying) issues.push({ check: "carrier to a post office box" });
+    if (isPaying) issues.push({ check: "carrier to a P.O. box" });
     if (carrier === "not designated") issues.push({ check: "carrier not designated" });
   }
   if (line8Checked === true && filerType !== "out of country")
-    issues.push({ check: "abroad ticked", details: filerType });
+    issues.push({ check: "line 8 checked", details: filerType });
   if (line8Checked === false && filerType === "out of country")
-    issues.push({ check: "abroad not ticked" });
+    issues.push({ check: "line 8 not checked" });
   return issues;
 }

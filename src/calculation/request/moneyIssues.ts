@@ -18,21 +18,21 @@ export function moneyIssues(
   if (totalTax === undefined) return [{ check: "estimate blank" }];
   const issues: Issue[] = [];
   if (totalTax.isZero() && priorYearTax?.greaterThan(0))
-    issues.push({ check: "zero beside last year", amount: priorYearTax });
+    issues.push({ check: "zero estimate after tax last year", amount: priorYearTax });
   if (payments.greaterThan(totalTax))
-    issues.push({ check: "estimate below payments", amount: payments.minus(totalTax) });
+    issues.push({ check: "refund expected", amount: payments.minus(totalTax) });
   const paid = payments.plus(paidWithRequest);
   const table = rules.reasonableCauseTest;
   const { shareToPay } = entryOn(table, table.knownThrough).figures;
   const stillNeeded = upToCents(totalTax.times(shareToPay).minus(paid));
   if (stillNeeded.greaterThan(0))
     issues.push({
-      check: "paying less than protects",
+      check: "below 90% test",
       amount: stillNeeded,
       date: dates.payment.lastDay,
     });
   const unpaid = totalTax.minus(paid);
   if (unpaid.greaterThan(0))
-    issues.push({ check: "interest", amount: unpaid, date: dates.payment.lastDay });
+    issues.push({ check: "interest accrues", amount: unpaid, date: dates.payment.lastDay });
   return issues;
 }

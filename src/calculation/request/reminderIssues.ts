@@ -24,22 +24,26 @@ export function reminderIssues(request: ClientRequest, rules: IssueRules): reado
       grant
     );
     if (needsOwnRequest)
-      issues.push({ check: "state asks for its own", details: `${name}: ${condition}` });
+      issues.push({ check: "state asks for its own request", details: `${name}: ${condition}` });
     const { age, doubt } = stateRuleReliability(taxYear, rule);
     const isUncertain = age !== "current" || doubt !== undefined;
     if (yearOf(taxYear.lastDay) < fromTaxYear || (grant !== "no return" && isUncertain))
-      issues.push({ check: "state rule not sure", details: name });
+      issues.push({ check: "state rule unverified", details: name });
   }
   const postponed = [dates.regular, dates.payment, dates.extended].find(({ moves }) =>
     moves.some(({ because }) => because === "disaster postponement")
   );
-  if (postponed) issues.push({ check: "relief moves dates", date: postponed.lastDay });
+  if (postponed) issues.push({ check: "postponement moves dates", date: postponed.lastDay });
   const newYear = yearAfter(taxYear);
   if (newYear.lastDay <= rules.installments.knownThrough) {
     const first = installmentDueDate(newYear, 1, circumstances.postponement, rules);
     const isPlanned = firstInstallment === undefined || firstInstallment.greaterThan(0);
     if (isPlanned && asOf <= first.lastDay)
-      issues.push({ check: "first estimate due", date: first.lastDay, amount: firstInstallment });
+      issues.push({
+        check: "first installment due",
+        date: first.lastDay,
+        amount: firstInstallment,
+      });
   }
   return issues;
 }

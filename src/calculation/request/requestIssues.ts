@@ -1,5 +1,4 @@
-import type { Sourced } from "../../rules/listTable";
-import type { IssueRule } from "../../rules/requestTables";
+import type { Rulebook } from "../../rules/rulebook";
 import { moneyIssues } from "./moneyIssues";
 import { reminderIssues } from "./reminderIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
@@ -8,7 +7,7 @@ import { statusIssues } from "./statusIssues";
 
 /** An issue with its text, what to do, and its source. */
 export type WordedIssue = Issue &
-  Pick<Sourced<IssueRule>, "severity" | "what" | "remedy" | "source">;
+  Pick<Rulebook["requestIssues"]["rows"][number], "severity" | "what" | "remedy" | "source">;
 
 /**
  * Issues with a client's request on a date, the most severe first.

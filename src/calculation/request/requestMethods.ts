@@ -1,7 +1,7 @@
 import { calendarDate, yearOf, type CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
 import { requireReach } from "../../rules/listTable";
-import type { RequestMethod } from "../../rules/requestTables";
+import type { RequestMethod } from "../../rules/requestWords";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
@@ -17,7 +17,7 @@ export interface MethodForClient {
   readonly method: RequestMethod;
   readonly closedBecause: ClosedBecause | undefined;
   readonly deadline: CalendarDate;
-  readonly needs: string;
+  readonly how: string;
   readonly proof: string;
   readonly source: Source;
 }
@@ -56,7 +56,7 @@ export function requestMethods(
   const isFiscal = isFiscalYear(taxYear);
   const wasRejected = rejectedOn !== undefined && rejectedOn <= asOf;
   const methods = rules.requestMethods.rows.map((rule): MethodForClient => {
-    const { method, needs, proof, source } = rule;
+    const { method, how, proof, source } = rule;
     const canResend = method === "e-file" && wasRejected && !isFiscal;
     const deadline = canResend ? resendDeadline(dates.regular, rejectedOn, rules) : due;
     const closedBecause =
@@ -67,7 +67,7 @@ export function requestMethods(
           : asOf > deadline
             ? "the deadline has passed"
             : undefined;
-    return { method, closedBecause, deadline, needs, proof, source };
+    return { method, closedBecause, deadline, how, proof, source };
   });
   return [
     ...methods.filter(({ closedBecause }) => closedBecause === undefined),

@@ -16,6 +16,6 @@ export function statusIssues(
   const { dates, record, asOf } = request;
   const { stage, missed, deadline } = requestStage(dates, record, asOf, rules);
   if (missed !== undefined) return [{ check: missed, date: deadline }];
-  if (stage === "rejected") return [{ check: "reject window open", date: deadline }];
-  return stage === "unconfirmed" ? [{ check: "not confirmed", date: record.requestedOn }] : [];
+  if (stage === "rejected") return [{ check: "perfection period open", date: deadline }];
+  return stage === "unconfirmed" ? [{ check: "no proof", date: record.requestedOn }] : [];
 }

@@ -23,7 +23,7 @@ export type NextAct = "request or file" | "resend the request" | "file";
 
 /** Which deadline was missed. */
 export type MissedDate =
-  "not asked in time" | "asked late" | "reject window over" | "extended date missed";
+  "not requested on time" | "requested late" | "perfection period over" | "extended date missed";
 
 /** Status of the request, and the deadline that decides it. */
 export interface RequestStage {
@@ -72,17 +72,18 @@ export function requestStage(
   if (happened(filedOn)) return { stage: "filed" };
   const { lastDay } = regular;
   if (!happened(requestedOn))
-    return until("not requested", "request or file", lastDay, "not asked in time");
+    return until("not requested", "request or file", lastDay, "not requested on time");
   if (!isTimelyRequest(requestedOn, regular))
-    return { stage: "past due", act: "file", deadline: lastDay, missed: "asked late" };
+    return { stage: "past due", act: "file", deadline: lastDay, missed: "requested late" };
   const isConfirmed = happened(confirmedOn);
   const isSettled = isConfirmed && confirmedOn <= lastDay;
   if (happened(rejectedOn) && !(isSettled && confirmedOn >= rejectedOn)) {
     const again = resendDeadline(regular, rejectedOn, rules);
     const isAccepted = isConfirmed && confirmedOn >= rejectedOn;
     if (isAccepted && confirmedOn > again)
-      return { stage: "past due", act: "file", deadline: again, missed: "reject window over" };
-    if (!isAccepted) return until("rejected", "resend the request", again, "reject window over");
+      return { stage: "past due", act: "file", deadline: again, missed: "perfection period over" };
+    if (!isAccepted)
+      return until("rejected", "resend the request", again, "perfection period over");
   }
   const stage = isConfirmed ? "extended" : "unconfirmed";
   return until(stage, "file", extended.lastDay, "extended date missed");

@@ -1,6 +1,6 @@
 import { addDays, compareDates, yearOf, type CalendarDate } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
-import type { CompanionDate, Rulebook } from "../../rules/rulebook";
+import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import { clientDates } from "../dueDate/clientDates";
 import type { Circumstances, DateMove, DueDate } from "../dueDate/dueDate";
@@ -53,7 +53,7 @@ export function seasonCalendar(
     payment,
     "regular return": regular,
     "extended return": extended,
-  } satisfies Record<CompanionDate["follows"], DueDate>;
+  } satisfies Record<Rulebook["companionDates"]["rows"][number]["follows"], DueDate>;
 
   const newYear = yearAfter(taxYear);
   const isNewYearCovered = newYear.lastDay <= rules.installments.knownThrough;

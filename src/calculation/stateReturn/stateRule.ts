@@ -1,5 +1,5 @@
 import { yearOf } from "../../calendar/calendarDate";
-import { requireReach, type Sourced } from "../../rules/listTable";
+import { requireReach } from "../../rules/listTable";
 import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { StateExtension } from "../../rules/stateTable";
@@ -9,7 +9,7 @@ import { stateRuleReliability, type RuleReliability } from "./stateRuleReliabili
 
 /** A state's rule, and how far it can be relied on. */
 export interface StateRule extends RuleReliability {
-  readonly rule: Sourced<StateExtension>;
+  readonly rule: StateExtension;
 }
 
 /**

@@ -1,5 +1,4 @@
 import { yearOf } from "../../calendar/calendarDate";
-import type { Sourced } from "../../rules/listTable";
 import type { StateExtension } from "../../rules/stateTable";
 import type { TaxYear } from "../taxYear";
 
@@ -22,10 +21,7 @@ export interface RuleReliability {
  * @param rule - The state's rule.
  * @returns Its age, and the reason for doubt, if any.
  */
-export function stateRuleReliability(
-  taxYear: TaxYear,
-  rule: Sourced<StateExtension>
-): RuleReliability {
+export function stateRuleReliability(taxYear: TaxYear, rule: StateExtension): RuleReliability {
   const { sourceTaxYear, unsettled, source } = rule;
   const doubt = source.confidence === "memory" ? "the rule is unverified" : unsettled;
   if (sourceTaxYear === undefined) return { age: "undated", doubt };

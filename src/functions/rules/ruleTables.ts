@@ -1,4 +1,4 @@
-import { version } from "../../rules/edition";
+import { version } from "../../rules/version";
 import { entryOn } from "../../rules/datedTable";
 import { requireReach } from "../../rules/listTable";
 import { ruleTables, summarize } from "../../rules/ruleTables";

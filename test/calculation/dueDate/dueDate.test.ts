@@ -4,7 +4,8 @@ import { addDays, weekdayOf } from "../../../src/calendar/calendarDate";
 import { legalHolidayOn } from "../../../src/calendar/legalHoliday";
 import { dueDate } from "../../../src/calculation/dueDate/dueDate";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { ACTS, rulebook, type Act } from "../../../src/rules/rulebook";
+import { rulebook } from "../../../src/rules/rulebook";
+import { act as acts, type Act } from "../../../src/rules/schema/dateTables";
 import { daysFrom, RUNS, states } from "../arbitrary";
 import { day, MADE_UP, state } from "../given";
 
@@ -61,7 +62,7 @@ describe("moving a due date", () => {
     ["2020-07-15", "2020-07-15"],
     ["2020-07-16", "2020-07-16"],
   ])("2020: what is due %s may be done through %s", (statutory, lastDay) => {
-    for (const act of ACTS) {
+    for (const act of acts.options) {
       expect(due(act, statutory)).toMatchObject({ lastDay, countedFrom: lastDay });
     }
   });
@@ -115,7 +116,7 @@ describe("moving a due date", () => {
   it("ends on a workday, never before the date the law names, by moves that join", () => {
     fc.assert(
       fc.property(
-        fc.constantFrom(...ACTS),
+        fc.constantFrom(...acts.options),
         daysFrom("2009-01-01", "2028-12-20"),
         states,
         (act, statutory, where) => {

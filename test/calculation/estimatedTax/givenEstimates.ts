@@ -22,7 +22,11 @@ export const dueOn = (countedFrom: string, lastDay = countedFrom): DueDate =>
 /** The tables that the penalty is calculated from. */
 export type EstimateRules = Pick<
   Rulebook,
-  "installments" | "legalHolidays" | "nationwidePostponements" | "underpaymentRate"
+  | "installments"
+  | "legalHolidays"
+  | "nationwidePostponements"
+  | "requiredAnnualPayment"
+  | "underpaymentRate"
 >;
 
 /**
@@ -33,9 +37,14 @@ export type EstimateRules = Pick<
  */
 export function rulesFrom(first: string): EstimateRules {
   const from = day(first);
-  const { installments, legalHolidays } = rulebook;
+  const { installments, legalHolidays, requiredAnnualPayment } = rulebook;
   return {
     ...rulebook,
+    requiredAnnualPayment: {
+      ...requiredAnnualPayment,
+      knownFrom: from,
+      entries: requiredAnnualPayment.entries.map((entry) => ({ ...entry, from })),
+    },
     installments: {
       ...installments,
       knownFrom: from,

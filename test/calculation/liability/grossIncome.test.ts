@@ -24,7 +24,7 @@ describe("adjusted gross income", () => {
       ["Business profit or loss", 100_000],
       ["Capital gain or loss", -3_000],
       ["Total income", 117_101],
-      ["Less half of self-employment tax", -7_065],
+      ["Less deductible part of self-employment tax", -7_065],
       ["Less other adjustments", -1_000],
       ["Adjusted gross income", 109_036],
     ]);
@@ -133,7 +133,7 @@ describe("what later steps need", () => {
     );
     expect(sourced.map(({ what }) => what)).toEqual([
       "Capital gain or loss",
-      "Less half of self-employment tax",
+      "Less deductible part of self-employment tax",
     ]);
   });
 });

@@ -10,10 +10,7 @@ import { dollarsUpTo, RUNS } from "../arbitrary";
 import { day, dueOn, MADE_UP, paid, usd } from "../given";
 import { anyReturn, chargesInput, chargesOf, parts } from "./givenReturn";
 
-function sinceLongAgo<Figure extends string>(
-  table: DatedTable<Figure>,
-  figures: DatedTable<Figure>["entries"][number]["figures"]
-): DatedTable<Figure> {
+function sinceLongAgo<Figures>(table: DatedTable<Figures>, figures: Figures): DatedTable<Figures> {
   const from = day("1970-01-01");
   return { ...table, knownFrom: from, entries: [{ from, figures, source: MADE_UP }] };
 }

@@ -26,7 +26,7 @@ const presumed = (change: Partial<ReasonableCauseTestInput>): boolean =>
 describe("the 90% test of reasonable cause", () => {
   it("holds when every condition is met, by the regulation", () => {
     const source = reasonableCauseTest(met, rulebook);
-    expect(source?.citation).toBe("26 CFR 301.6651-1(c)(3)");
+    expect(source?.citation).toBe("Regulations section 301.6651-1(c)(3)");
     expect(source?.confidence).toBe("official");
   });
 

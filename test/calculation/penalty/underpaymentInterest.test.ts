@@ -6,9 +6,8 @@ import {
   type Payment,
 } from "../../../src/calculation/penalty/underpaymentInterest";
 import { ZERO } from "../../../src/money/dollars";
-import type { DatedTable } from "../../../src/rules/datedTable";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { rulebook } from "../../../src/rules/rulebook";
+import { rulebook, type Rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/interest-factors.json";
 import { daysFrom, dollarsUpTo, RUNS } from "../arbitrary";
 import { day, MADE_UP, paid, usd } from "../given";
@@ -51,7 +50,7 @@ describe("interest as published", () => {
     expect(daysBetween(day(due), day(taxPaid))).toBe(expected.simpleDays);
     expect(simple.toFixed(2)).toBe(expected.simpleInterest);
     const from = day("1983-01-01");
-    const table: DatedTable<"rate"> = {
+    const table: Rulebook["underpaymentRate"] = {
       ...rates.table,
       knownFrom: from,
       knownThrough: day("1983-06-30"),

@@ -20,15 +20,17 @@ describe("what hangs on the state", () => {
   const alone = ["automatic", "with the federal extension"];
 
   it.each(published.cases)("of $case: whether the federal request is enough", (one) => {
-    const asks = checksOf({ state: one.inputs.state }).includes("state asks for its own");
+    const asks = checksOf({ state: one.inputs.state }).includes("state asks for its own request");
     expect(asks).toBe(!alone.includes(one.expected.grant));
   });
 
   // IT-370 instructions: the federal request is not taken.
   it("names the state and its condition", () => {
     expect(found({ state: "NY" })).toEqual([
-      expect.stringMatching(/^state asks for its own · New York: Must be filed by the due date/),
-      "state rule not sure · New York",
+      expect.stringMatching(
+        /^state asks for its own request · New York: File the request by the due date/
+      ),
+      "state rule unverified · New York",
     ]);
   });
 
@@ -48,12 +50,12 @@ describe("what hangs on the state", () => {
     ["no rule", "PR", 2025, false],
   ])("warns of %s", (_what, state, taxYear, isUnsure) => {
     const asOf = `${String(taxYear + 1)}-04-10`;
-    expect(checksOf({ state, taxYear, asOf }).includes("state rule not sure")).toBe(isUnsure);
+    expect(checksOf({ state, taxYear, asOf }).includes("state rule unverified")).toBe(isUnsure);
   });
 
   it("warns of a year before the first that a rule is for, whatever the state grants", () => {
     expect(found({ state: "NH", taxYear: 2024, asOf: "2025-04-10" })).toEqual([
-      "state rule not sure · New Hampshire",
+      "state rule unverified · New Hampshire",
     ]);
     const rows = rulebook.stateExtensions.rows.map((row) => ({
       ...row,
@@ -65,8 +67,8 @@ describe("what hangs on the state", () => {
         givenRequest({ state: "CA", taxYear, asOf: `${String(taxYear + 1)}-04-10` }),
         rules
       ).map(({ check }) => check);
-    expect(checks(2024)).toContain("state rule not sure");
-    expect(checks(2025)).not.toContain("state rule not sure");
+    expect(checks(2024)).toContain("state rule unverified");
+    expect(checks(2025)).not.toContain("state rule unverified");
   });
 
   it("warns of memory even where a tax year is noted beside it", () => {
@@ -74,7 +76,7 @@ describe("what hangs on the state", () => {
     const rules = { ...rulebook, stateExtensions: { ...rulebook.stateExtensions, rows } };
     const checks = (code: string) =>
       reminderIssues(givenRequest({ state: code }), rules).map(({ check }) => check);
-    expect(checks("KS")).toEqual(["state rule not sure"]);
+    expect(checks("KS")).toEqual(["state rule unverified"]);
     expect(checks("OH")).toEqual([]);
   });
 
@@ -92,10 +94,18 @@ describe("what hangs on the state", () => {
 // 26 U.S.C. 7508A(a).
 describe("a disaster postponement", () => {
   it.each([
-    ["reaches April", ["2026-01-22", "2026-06-08"], ["relief moves dates · 2026-06-08"]],
-    ["begins on the due date", ["2026-04-15", "2026-06-08"], ["relief moves dates · 2026-06-08"]],
+    ["reaches April", ["2026-01-22", "2026-06-08"], ["postponement moves dates · 2026-06-08"]],
+    [
+      "begins on the due date",
+      ["2026-04-15", "2026-06-08"],
+      ["postponement moves dates · 2026-06-08"],
+    ],
     ["begins a day after it", ["2026-04-16", "2026-06-08"], []],
-    ["reaches October alone", ["2026-10-01", "2026-11-02"], ["relief moves dates · 2026-11-02"]],
+    [
+      "reaches October alone",
+      ["2026-10-01", "2026-11-02"],
+      ["postponement moves dates · 2026-11-02"],
+    ],
     ["ends on the due date", ["2026-01-22", "2026-04-15"], []],
   ] as const)("that %s", (_what, postponement, issues) => {
     expect(found({ postponement })).toEqual(issues);
@@ -104,7 +114,7 @@ describe("a disaster postponement", () => {
   it("shows the first date moved: out of the country the payment, where only April is reached", () => {
     const postponement = ["2026-04-01", "2026-05-15"] as const;
     expect(found({ postponement, filerType: "out of country" })).toEqual([
-      "relief moves dates · 2026-05-15",
+      "postponement moves dates · 2026-05-15",
     ]);
   });
 });
@@ -112,26 +122,26 @@ describe("a disaster postponement", () => {
 // 26 U.S.C. 6654(c)(2): April 15 of the new year; the extension does not move it.
 describe("the new year's first estimate", () => {
   it.each([
-    ["on the last day", { asOf: "2026-04-15" }, ["first estimate due · 2026-04-15 · 2500"]],
+    ["on the last day", { asOf: "2026-04-15" }, ["first installment due · 2026-04-15 · 2500"]],
     ["the day after", { asOf: "2026-04-16" }, []],
-    ["not planned", { firstInstallment: null }, ["first estimate due · 2026-04-15"]],
-    ["of a cent", { firstInstallment: "0.01" }, ["first estimate due · 2026-04-15 · 0.01"]],
+    ["not planned", { firstInstallment: null }, ["first installment due · 2026-04-15"]],
+    ["of a cent", { firstInstallment: "0.01" }, ["first installment due · 2026-04-15 · 0.01"]],
     ["of nothing", { firstInstallment: "0" }, []],
     [
       "abroad, where the return is due in June",
       { filerType: "out of country" },
-      ["first estimate due · 2026-04-15 · 2500"],
+      ["first installment due · 2026-04-15 · 2500"],
     ],
     [
       "of a fiscal year",
       { taxYear: "2025-06-30", asOf: "2025-10-01" },
-      ["first estimate due · 2025-10-15 · 2500"],
+      ["first installment due · 2025-10-15 · 2500"],
     ],
     ["of a year whose dates are not held", { taxYear: 2027, asOf: "2028-04-01" }, []],
     [
       "of the last year whose dates are held",
       { taxYear: 2026, asOf: "2027-04-01" },
-      ["first estimate due · 2027-04-15 · 2500"],
+      ["first installment due · 2027-04-15 · 2500"],
     ],
   ] as const)("%s", (_what, given, issues) => {
     expect(found({ firstInstallment: "2500", ...given })).toEqual(issues);
@@ -140,8 +150,8 @@ describe("the new year's first estimate", () => {
   it("moves with a disaster postponement", () => {
     const postponement = ["2026-01-22", "2026-06-08"] as const;
     expect(found({ firstInstallment: "2500", postponement, asOf: "2026-06-08" })).toEqual([
-      "relief moves dates · 2026-06-08",
-      "first estimate due · 2026-06-08 · 2500",
+      "postponement moves dates · 2026-06-08",
+      "first installment due · 2026-06-08 · 2500",
     ]);
   });
 });

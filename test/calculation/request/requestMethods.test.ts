@@ -5,7 +5,7 @@ import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { requestMethods } from "../../../src/calculation/request/requestMethods";
 import { calendarTaxYear, type TaxYear } from "../../../src/calculation/taxYear";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { METHODS } from "../../../src/rules/requestTables";
+import { METHODS } from "../../../src/rules/requestWords";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, dollarsUpTo, filers, RUNS } from "../arbitrary";
 import { day, fiscalYear, usd } from "../given";
@@ -72,7 +72,7 @@ describe("the methods to make a request", () => {
   it("each say what they need, the proof to keep and the source", () => {
     for (const method of methodsOf({ paidWithRequest: "1" })) {
       expect(method.deadline).toBe("2026-04-15");
-      expect(method.needs).not.toBe("");
+      expect(method.how).not.toBe("");
       expect(method.proof).not.toBe("");
       expect(method.source.citation).toContain("Form 4868");
     }

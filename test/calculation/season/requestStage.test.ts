@@ -40,7 +40,7 @@ it.each([
 describe("the status of a request", () => {
   it.each([
     ["2026-04-15", {}, "not requested", "request or file", "2026-04-15", undefined],
-    ["2026-04-16", {}, "past due", "file", "2026-04-15", "not asked in time"],
+    ["2026-04-16", {}, "past due", "file", "2026-04-15", "not requested on time"],
     ["2026-04-14", asked, "unconfirmed", "file", "2026-10-15", undefined],
     ["2026-04-15", accepted, "extended", "file", "2026-10-15", undefined],
     ["2026-10-15", accepted, "extended", "file", "2026-10-15", undefined],
@@ -50,8 +50,15 @@ describe("the status of a request", () => {
     ["2026-04-15", rejected, "rejected", "resend the request", "2026-04-20", undefined],
     ["2026-04-16", rejected, "rejected", "resend the request", "2026-04-20", undefined],
     ["2026-04-20", rejected, "rejected", "resend the request", "2026-04-20", undefined],
-    ["2026-04-21", rejected, "past due", "file", "2026-04-20", "reject window over"],
-    ["2026-04-16", { requestedOn: "2026-04-16" }, "past due", "file", "2026-04-15", "asked late"],
+    ["2026-04-21", rejected, "past due", "file", "2026-04-20", "perfection period over"],
+    [
+      "2026-04-16",
+      { requestedOn: "2026-04-16" },
+      "past due",
+      "file",
+      "2026-04-15",
+      "requested late",
+    ],
     ["2026-10-20", { filedOn: "2026-10-20" }, "filed", undefined, undefined, undefined],
   ])("on %s with %j is %s", (asOf, record, stage, act, lastDay, missed) => {
     const found = standing({ asOf, record });
@@ -95,7 +102,12 @@ describe("after a rejection", () => {
         standing({ ...given, asOf: dayAfter, record: { ...given.record, confirmedOn } });
       expect(sentAgain(sendAgainBy).stage).toBe("extended");
       expect(sentAgain(dayAfter)).toEqual({
-        ...{ stage: "past due", act: "file", deadline: sendAgainBy, missed: "reject window over" },
+        ...{
+          stage: "past due",
+          act: "file",
+          deadline: sendAgainBy,
+          missed: "perfection period over",
+        },
       });
     }
   );
@@ -117,7 +129,7 @@ describe("after a rejection", () => {
   ])("on %s a request is on %s %s, its last day %s", (rejectedOn, asOf, stage, lastDay) => {
     const found = standing({ asOf, record: { requestedOn: "2026-04-01", rejectedOn } });
     expect([found.stage, found.deadline]).toEqual([stage, lastDay]);
-    expect(found.missed).toBe(stage === "past due" ? "reject window over" : undefined);
+    expect(found.missed).toBe(stage === "past due" ? "perfection period over" : undefined);
   });
 
   it("the request counts as made once it is resent and accepted, on the same day or later", () => {
@@ -131,9 +143,9 @@ describe("after a rejection", () => {
     ["2026-04-20", "2026-04-20", "extended", "2026-10-15", undefined],
     ["2026-04-20", "2026-10-16", "past due", "2026-10-15", "extended date missed"],
     ["2026-04-21", "2026-04-20", "rejected", "2026-04-20", undefined],
-    ["2026-04-21", "2026-04-21", "past due", "2026-04-20", "reject window over"],
-    ["2026-04-21", "2026-10-15", "past due", "2026-04-20", "reject window over"],
-    ["2026-04-21", "2026-10-16", "past due", "2026-04-20", "reject window over"],
+    ["2026-04-21", "2026-04-21", "past due", "2026-04-20", "perfection period over"],
+    ["2026-04-21", "2026-10-15", "past due", "2026-04-20", "perfection period over"],
+    ["2026-04-21", "2026-10-16", "past due", "2026-04-20", "perfection period over"],
   ])("resent on %s it is on %s %s", (confirmedOn, asOf, stage, lastDay, missed) => {
     const found = standing({ asOf, record: { ...rejected, confirmedOn } });
     expect([found.stage, found.act, found.deadline, found.missed]).toEqual([
@@ -280,7 +292,7 @@ describe("a season, date by date", () => {
         expect(lastDay === undefined).toBe(stage === "filed");
         if (lastDay !== undefined) {
           if (stage !== "past due") expect(lastDay >= asOf).toBe(true);
-          else if (missed !== "asked late") expect(lastDay < asOf).toBe(true);
+          else if (missed !== "requested late") expect(lastDay < asOf).toBe(true);
         }
       }),
       RUNS

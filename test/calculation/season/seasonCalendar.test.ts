@@ -20,7 +20,7 @@ describe("the deadlines of a client", () => {
   it("of 2025 are all listed", () => {
     const dates = calendar(2025).map(({ label: what, date: on }) => `${on} ${what}`);
     expect([...dates].sort()).toEqual([
-      "2026-04-15 Contribute to an IRA or HSA for the year",
+      "2026-04-15 Contribute to an IRA or HSA for the tax year",
       "2026-04-15 File or request an extension",
       "2026-04-15 First 2026 estimated tax installment",
       "2026-04-15 Pay the tax (interest starts after this date)",
