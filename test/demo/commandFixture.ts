@@ -1,5 +1,5 @@
 import { tryOut } from "../../src/demo/terminal/tryout";
-import { fixtureHost } from "./fixtureAddIn";
+import { fixtureHost } from "../host/fixtureAddIn";
 import { formula, workbookFile } from "./workbookFixture";
 
 /** Runs the program with the fixture add-in and keeps what it says. */

@@ -13,7 +13,9 @@ describe("a workbook on the command line", () => {
     expect(code).toBe(DONE);
     expect(complaints).toEqual([]);
     expect(printed).toContain("3 formulas; 3 use the add-in");
-    expect(printed).toContain('Sheet!A2  #VALUE!  amount is "x"; give a number.');
+    expect(printed).toContain(
+      'Sheet!A2  #VALUE!  amount: "x" is not a number. Enter a number such as 4.'
+    );
     expect(existsSync(path.replace("given.xlsx", "given.recalculated.xlsx"))).toBe(true);
   });
 
@@ -123,10 +125,10 @@ describe("the command line", () => {
       print: () => undefined,
       complain: (sentence) => complaints.push(sentence),
       host: () => {
-        throw new NotBuilt('There is no dist/functions.js: run "npm run build" first.');
+        throw new NotBuilt('dist/functions.js does not exist. Run "npm run build" first.');
       },
     });
     expect(code).toBe(REFUSED);
-    expect(complaints).toEqual(['There is no dist/functions.js: run "npm run build" first.']);
+    expect(complaints).toEqual(['dist/functions.js does not exist. Run "npm run build" first.']);
   });
 });

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { dynamic, formula, recalculated, workbookFile } from "./workbookFixture";
-import { fixtureHost } from "./fixtureAddIn";
+import { fixtureHost } from "../host/fixtureAddIn";
 
 describe("our functions in a workbook", () => {
   it("answer in both spellings and nested in ordinary formulas", async () => {
@@ -159,7 +159,7 @@ describe("sentences of errors", () => {
         row: 1,
         column: 2,
         error: "#VALUE!",
-        sentence: 'amount is "ten"; give a number.',
+        sentence: 'amount: "ten" is not a number. Enter a number such as 4.',
         takenFrom: undefined,
       },
       {
@@ -184,7 +184,7 @@ describe("sentences of errors", () => {
     });
     const { report } = await recalculated(path);
     expect(report.errors).toMatchObject([
-      { row: 2, column: 2, sentence: 'amount is "two"; give a number.' },
+      { row: 2, column: 2, sentence: 'amount: "two" is not a number. Enter a number such as 4.' },
     ]);
   });
 });

@@ -8,7 +8,7 @@ import { afterAll } from "vitest";
 import type { StandInHost } from "../../src/host/standInHost";
 import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
 import type { RecalculatedWorkbook } from "../../src/demo/workbook/workbook";
-import { fixtureHost } from "./fixtureAddIn";
+import { fixtureHost } from "../host/fixtureAddIn";
 
 const folders: string[] = [];
 
