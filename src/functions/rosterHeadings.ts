@@ -4,7 +4,7 @@ import { cellValue, shown } from "./cells";
 /** The columns of a client list that ROSTER reads, each with the headings it goes by. Case, spaces and punctuation do not matter. */
 export const ROSTER_HEADINGS = {
   client: ["client", "name", "client name", "client id", "id"],
-  taxYear: ["tax year", "year", "tax year or its last day"],
+  taxYear: ["tax year", "year", "tax year or its last day", "tax year or fiscal year end"],
   state: ["state", "residence", "state of residence"],
   filerType: ["filerType", "kind of filer"],
   totalTax: ["total tax", "estimated total tax", "total tax estimate", "estimate", "line 4"],
@@ -19,13 +19,13 @@ export const ROSTER_HEADINGS = {
   rejectedOn: ["rejected on", "rejected"],
   filedOn: ["filed on", "filed", "return filed"],
   paidOn: ["paid on", "paid in full on"],
-  plannedFilingDate: ["planned on", "planned", "planned filed on"],
-  plannedPaymentDate: ["planned paid on", "planned payment day"],
+  plannedFilingDate: ["planned on", "planned", "planned filed on", "planned filing date"],
+  plannedPaymentDate: ["planned paid on", "planned payment day", "planned payment date"],
   method: ["method", "way", "goes by"],
   carrier: ["carrier", "delivery service"],
   line8Checked: ["out of country", "out of the country", "line 8"],
-  postponementBegins: ["relief begins"],
-  postponementEnds: ["postponed to", "relief ends"],
+  postponementBegins: ["relief begins", "postponement begins"],
+  postponementEnds: ["postponed to", "relief ends", "postponement ends"],
 } as const;
 
 /** A column that ROSTER reads. */

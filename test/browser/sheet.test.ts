@@ -31,8 +31,8 @@ interface GridBook {
   setActiveSheet(sheet: GridSheet): void;
   create(name: string, rows: number, columns: number): GridSheet;
 }
-type TryOut = typeof globalThis & {
-  tryOut: { grid: { api: { getActiveWorkbook(): GridBook } } };
+type DemoPage = typeof globalThis & {
+  demoSheet: { grid: { api: { getActiveWorkbook(): GridBook } } };
 };
 
 let page: Page;
@@ -50,7 +50,7 @@ afterAll(async () => {
 const values = (sheet: string, address: string): Promise<unknown[][]> =>
   page.evaluate(
     ([name = "", cells = ""]) =>
-      (globalThis as TryOut).tryOut.grid.api
+      (globalThis as DemoPage).demoSheet.grid.api
         .getActiveWorkbook()
         .getSheetByName(name)
         ?.getRange(cells)
@@ -63,7 +63,7 @@ const cell = async (sheet: string, address: string): Promise<unknown> =>
 /** An empty sheet of its own for a test, shown and with its first cell selected. */
 async function newSheet(name: string): Promise<void> {
   await page.evaluate((called) => {
-    const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+    const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
     const sheet = book.create(called, 60, 20);
     book.setActiveSheet(sheet);
     sheet.getRange("A1").activate();
@@ -76,7 +76,7 @@ function placeOf(
   address: string
 ): Promise<{ x: number; y: number; right: number; bottom: number }> {
   return page.evaluate((cells) => {
-    const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+    const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
     const rect = book.getActiveSheet().getRange(cells).getCellRect();
     const canvas = document.querySelector("#grid canvas[id^=univer-sheet-main]");
     const { x = 0, y = 0 } = canvas?.getBoundingClientRect() ?? {};
@@ -93,7 +93,7 @@ async function select(address: string): Promise<void> {
 /** Selects a cell that may lie beyond what is seen. */
 async function goTo(address: string): Promise<void> {
   await page.evaluate((cells) => {
-    const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+    const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
     book.getActiveSheet().getRange(cells).activate();
   }, address);
   await page.waitForTimeout(200);
@@ -102,7 +102,7 @@ async function goTo(address: string): Promise<void> {
 /** Whether the grid has taken a cell as the selected one. */
 function isSelected(address: string): Promise<boolean> {
   return page.evaluate((cells) => {
-    const sheet = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook().getActiveSheet();
+    const sheet = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook().getActiveSheet();
     return sheet.getActiveRange()?.getA1Notation() === cells;
   }, address);
 }
@@ -118,7 +118,7 @@ async function type(address: string, text: string): Promise<void> {
         await page.keyboard.press("Enter");
         await page.waitForTimeout(500);
         return page.evaluate((cells) => {
-          const book = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook();
+          const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
           const range = book.getActiveSheet().getRange(cells);
           return range.getFormula() !== "" || range.getValues()[0]?.[0] !== null;
         }, address);
@@ -146,17 +146,17 @@ async function sheetFile(): Promise<Buffer> {
   return Buffer.from((await workbook.xlsx.writeBuffer()) as unknown as ArrayBuffer);
 }
 
-describe("the try-out sheet", () => {
+describe("the demo sheet", () => {
   it("opens the sample season with every cell answered", async () => {
-    await expect.poll(() => cell("Season", "B7"), { timeout: 30_000 }).toBe(26);
+    await expect.poll(() => cell("Summary", "B7"), { timeout: 30_000 }).toBe(26);
     const shown = await page.evaluate(() =>
-      (globalThis as TryOut).tryOut.grid.api
+      (globalThis as DemoPage).demoSheet.grid.api
         .getActiveWorkbook()
         .getSheets()
         .map((sheet) => [sheet.getSheetName(), sheet.getDataRange().getValues()] as const)
     );
     expect(shown.map(([name]) => name)).toEqual(
-      expect.arrayContaining(["Read me", "Clients", "Season", "Request", "What if", "Rules"])
+      expect.arrayContaining(["Read me", "Clients", "Summary", "Extension request", "Rule tables"])
     );
     const isError = (value: unknown) => typeof value === "string" && /^#[A-Z/0]+[!?]?$/.test(value);
     const errors = shown.flatMap(([name, rows]) =>
@@ -166,9 +166,9 @@ describe("the try-out sheet", () => {
         .map((value) => `${name} ${String(value)}`)
     );
     expect(errors).toEqual([]);
-    // the answers that the workbook library gives to the same formulas, in test/tryout/seasonWorkbook.test.ts and by npm start
+    // the answers that the workbook library gives to the same formulas, in test/demo/seasonWorkbook.test.ts and by npm start
     await expect
-      .poll(() => values("Season", "A4:B9"), { timeout: 20_000 })
+      .poll(() => values("Summary", "A4:B9"), { timeout: 20_000 })
       .toEqual([
         ["not requested", 5],
         ["unconfirmed", 1],
@@ -212,7 +212,9 @@ describe("the try-out sheet", () => {
   it("fills a formula down by its handle", async () => {
     await newSheet("Filled");
     await page.evaluate(() => {
-      const sheet = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook().getActiveSheet();
+      const sheet = (globalThis as DemoPage).demoSheet.grid.api
+        .getActiveWorkbook()
+        .getActiveSheet();
       sheet.getRange("A1:A4").setValues([[2022], [2023], [2024], [2025]]);
     });
     await type("B1", "=EXT.EXTENDED(A1)");
@@ -253,7 +255,9 @@ describe("the try-out sheet", () => {
     await select("A1");
     await expect.poll(status).toMatch(/^A1 #VALUE! taxYear: "soon" is not a tax year; give a year/);
     await page.evaluate(() => {
-      const sheet = (globalThis as TryOut).tryOut.grid.api.getActiveWorkbook().getActiveSheet();
+      const sheet = (globalThis as DemoPage).demoSheet.grid.api
+        .getActiveWorkbook()
+        .getActiveSheet();
       sheet.getRange("C1:C2").setValues([[2025], [2099]]);
     });
     await type("D1", "=EXT.DUE(C1:C2)");
@@ -288,7 +292,7 @@ describe("the try-out sheet", () => {
       .setInputFiles({ name: "mine.xlsx", mimeType: KIND, buffer: await sheetFile() });
     await expect.poll(() => cell("Mine", "C1")).toBe("2024-04-17");
     const formula = await page.evaluate(() =>
-      (globalThis as TryOut).tryOut.grid.api
+      (globalThis as DemoPage).demoSheet.grid.api
         .getActiveWorkbook()
         .getActiveSheet()
         .getRange("C1")
@@ -317,7 +321,7 @@ describe("the try-out sheet", () => {
 
   it("goes back to the sample", async () => {
     await page.locator("#sample").click();
-    await expect.poll(() => cell("Season", "B7"), { timeout: 20_000 }).toBe(26);
+    await expect.poll(() => cell("Summary", "B7"), { timeout: 20_000 }).toBe(26);
   });
 
   it("is open to all readers but for the grid, which is a canvas of the library's own", async () => {

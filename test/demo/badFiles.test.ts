@@ -2,7 +2,7 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { REFUSED } from "../../src/demo/terminal/tryout";
+import { REFUSED } from "../../src/demo/terminal/exitCode";
 import { goodWorkbook, run } from "./commandFixture";
 import { newFolder, workbookFile } from "./workbookFixture";
 

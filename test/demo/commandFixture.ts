@@ -1,4 +1,4 @@
-import { tryOut } from "../../src/demo/terminal/tryout";
+import { demoCommand } from "../../src/demo/terminal/demoCommand";
 import { fixtureHost } from "../host/fixtureAddIn";
 import { formula, workbookFile } from "./workbookFixture";
 
@@ -6,7 +6,7 @@ import { formula, workbookFile } from "./workbookFixture";
 export async function run(...words: string[]) {
   const printed: string[] = [];
   const complaints: string[] = [];
-  const code = await tryOut(words, {
+  const code = await demoCommand(words, {
     print: (line) => printed.push(line),
     complain: (sentence) => complaints.push(sentence),
     host: ({ blankHabit }) => fixtureHost(blankHabit),

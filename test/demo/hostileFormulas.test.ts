@@ -111,7 +111,7 @@ describe("a text", () => {
     );
     expect(texts.map((_text, row) => value(row + 1))).toEqual(texts);
     expect(value(last)).toBe(texts[0]);
-    expect(printed).toContain("1 formula;");
+    expect(printed).toContain("1 formula:");
     expect(parts["xl/worksheets/sheet1.xml"]?.match(/<f[ >]/g)).toHaveLength(1);
   });
 });

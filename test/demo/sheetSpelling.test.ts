@@ -8,7 +8,7 @@ const names = new OwnFunctionNames("EXT", ["DUE", "RULETABLES"]);
 it.each([
   ["_xldudf_EXT_DUE(A1)+1", "EXT.DUE(A1)+1"],
   [
-    "IF(A1>1,_xldudf_EXT_DUE(A1,,B1),_xldudf_EXT_EDITION())",
+    "IF(A1>1,_xldudf_EXT_DUE(A1,,B1),_xldudf_EXT_RULETABLES())",
     "IF(A1>1,EXT.DUE(A1,,B1),EXT.RULETABLES())",
   ],
   ["_xlfn.XLOOKUP(1,_xlfn._xlws.SORT(A1:A3),B1:B3)", "XLOOKUP(1,SORT(A1:A3),B1:B3)"],

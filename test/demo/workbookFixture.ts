@@ -18,7 +18,7 @@ afterAll(() => {
 
 /** A new folder for the files of one test, removed when the tests of the file are through. */
 export function newFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), "tryout-"));
+  const folder = mkdtempSync(join(tmpdir(), "demo-"));
   folders.push(folder);
   return folder;
 }

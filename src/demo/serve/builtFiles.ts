@@ -6,7 +6,7 @@ import { BUILD_FOLDER } from "../../host/builtAddIn";
 /** Answers one request. */
 export type Answer = (request: IncomingMessage, response: ServerResponse) => void;
 
-/** Where the build puts the page of the try-out sheet. */
+/** Where the build puts the page of the demo sheet. */
 export const SHEET_FOLDER = new URL("sheet/", BUILD_FOLDER);
 
 /**

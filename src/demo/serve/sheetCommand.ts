@@ -22,6 +22,6 @@ await runCommand(async () => {
   const { port, sentence } = await freePort(wanted, LOOPBACK);
   await serveSheet(port);
   if (sentence !== undefined) print(sentence);
-  print(`The try-out sheet is at http://${LOOPBACK}:${port}/ on this machine only.`);
+  print(`The demo sheet is at http://${LOOPBACK}:${port}/ on this machine only.`);
   print("Open it in a browser. Press Ctrl+C here to end it.");
 });

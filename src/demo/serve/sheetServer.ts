@@ -3,7 +3,7 @@ import { BUILD_FOLDER } from "../../host/builtAddIn";
 import { hostPageScript } from "../../host/hostPageScript";
 import { builtFiles, SHEET_FOLDER } from "./builtFiles";
 
-/** The one address the try-out sheet is served at: this machine, and no other can reach it. */
+/** The one address the demo sheet is served at: this machine, and no other can reach it. */
 export const LOOPBACK = "127.0.0.1";
 
 const HEADERS = {
@@ -17,7 +17,7 @@ const HEADERS = {
 const OFFER_FORMATTED_NUMBERS = "globalThis.standInPage.offerFormattedNumbers();\n";
 
 /**
- * Serves the try-out sheet with the built add-in beside it.
+ * Serves the demo sheet with the built add-in beside it.
  *
  * @param port - A free port; 0 for any.
  * @returns The server, once it listens.

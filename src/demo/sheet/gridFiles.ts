@@ -1,5 +1,7 @@
 import type { StandInHost } from "../../host/standInHost";
 import { OwnFunctionNames } from "../workbook/ownFunctionNames";
+import clientsText from "../season/clients.csv?raw";
+import { readClients } from "../season/clients";
 import { seasonWorkbook } from "../season/seasonWorkbook";
 import { workbookOfBytes } from "../workbook/workbookBytes";
 import { contentWorkbook, type OpenedWorkbook } from "./contentWorkbook";
@@ -27,9 +29,9 @@ export class GridFiles {
     });
   }
 
-  /** Opens the invented season. */
+  /** Opens the sample workbook. */
   openSample(): void {
-    this.#open(seasonWorkbook());
+    this.#open(seasonWorkbook(readClients(clientsText)));
   }
 
   /**

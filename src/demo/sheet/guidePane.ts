@@ -1,7 +1,7 @@
 import { element } from "../../addin/element";
 import { fillGuide } from "../../addin/fillGuide";
 import type { WorkbookHost } from "../../addin/workbookHost";
-import { SEASON_DAY } from "../season/seasonLog";
+import { SAMPLE_DATE } from "../season/assumptionsSheet";
 
 const SECTIONS: readonly (readonly [id: string, title: string])[] = [
   ["tools", "In the sheet"],
@@ -38,5 +38,5 @@ export async function showGuide(place: HTMLElement, workbook: WorkbookHost): Pro
   const body = element("div", ...SECTIONS.map(([id, title]) => section(id, title)));
   body.className = "pane";
   tree.append(style, body);
-  await fillGuide({ page: tree, folder: "", workbook, today: () => SEASON_DAY });
+  await fillGuide({ page: tree, folder: "", workbook, today: () => SAMPLE_DATE });
 }

@@ -50,7 +50,7 @@ async function start(): Promise<void> {
   letGuideBeHidden();
   await showGuide(part("guide"), gridWorkbook(grid));
   // The grid draws its cells on a canvas; whoever drives the page from outside reads them here.
-  Object.assign(window, { tryOut: { grid, host } });
+  Object.assign(window, { demoSheet: { grid, host } });
   document.body.dataset["ready"] = "yes";
 }
 

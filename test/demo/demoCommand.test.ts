@@ -2,7 +2,8 @@ import { existsSync, linkSync, readFileSync, symlinkSync, writeFileSync } from "
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
 import { NotBuilt } from "../../src/host/builtAddIn";
-import { DONE, INCOMPLETE, REFUSED, tryOut } from "../../src/demo/terminal/tryout";
+import { demoCommand } from "../../src/demo/terminal/demoCommand";
+import { DONE, INCOMPLETE, REFUSED } from "../../src/demo/terminal/exitCode";
 import { goodWorkbook, run } from "./commandFixture";
 import { formula, newFolder, workbookFile } from "./workbookFixture";
 
@@ -12,7 +13,7 @@ describe("a workbook on the command line", () => {
     const { code, printed, complaints } = await run(path);
     expect(code).toBe(DONE);
     expect(complaints).toEqual([]);
-    expect(printed).toContain("3 formulas; 3 use the add-in");
+    expect(printed).toContain("3 formulas: 3 use the add-in");
     expect(printed).toContain(
       'Sheet!A2  #VALUE!  amount: "x" is not a number. Enter a number such as 4.'
     );
@@ -36,7 +37,7 @@ describe("a workbook on the command line", () => {
     });
     const { code, printed } = await run(path);
     expect(code).toBe(INCOMPLETE);
-    expect(printed).toContain("1 fault of the add-in itself:");
+    expect(printed).toContain("1 fault of the add-in:");
   });
 
   it.each([
@@ -70,9 +71,7 @@ describe("the workbook itself", () => {
     ]) {
       const { code, complaints } = await run(path, "-o", output, "--force");
       expect(code).toBe(REFUSED);
-      expect(complaints).toEqual([
-        `${output} is the workbook itself; name another file to write to.`,
-      ]);
+      expect(complaints).toEqual([`${output} is the workbook itself. Enter another file name.`]);
     }
     expect((await run(symbolic, "-o", path, "--force")).code).toBe(REFUSED);
     expect(readFileSync(path).equals(before)).toBe(true);
@@ -84,7 +83,7 @@ describe("the workbook itself", () => {
     writeFileSync(out, "older");
     expect(await run(path, "-o", out)).toMatchObject({
       code: REFUSED,
-      complaints: [`${out} exists already; --force writes over it.`],
+      complaints: [`${out} already exists. Use --force to replace it.`],
     });
     expect(readFileSync(out, "utf8")).toBe("older");
     expect((await run(path, "-o", out, "--force")).code).toBe(DONE);
@@ -96,7 +95,7 @@ describe("the workbook itself", () => {
     const folder = newFolder();
     expect((await run(path, "-o", folder)).code).toBe(REFUSED);
     const { complaints } = await run(path, "-o", join(folder, "none", "out.xlsx"));
-    expect(complaints[0]).toContain("There is no folder");
+    expect(complaints[0]).toMatch(/The folder .*none does not exist/);
   });
 });
 
@@ -121,7 +120,7 @@ describe("the command line", () => {
 
   it("says so when the add-in was never built", async () => {
     const complaints: string[] = [];
-    const code = await tryOut([], {
+    const code = await demoCommand([], {
       print: () => undefined,
       complain: (sentence) => complaints.push(sentence),
       host: () => {
