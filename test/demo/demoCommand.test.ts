@@ -26,9 +26,7 @@ describe("a workbook on the command line", () => {
     });
     const { code, printed } = await run(path);
     expect(code).toBe(INCOMPLETE);
-    expect(printed).toContain(
-      "Sheet!B2  =FROBNICATE(1)  the function FROBNICATE is not known here"
-    );
+    expect(printed).toContain("Sheet!B2  =FROBNICATE(1)  the function FROBNICATE is not supported");
   });
 
   it("ends with another exit code when the add-in itself failed", async () => {

@@ -41,7 +41,7 @@ describe("the sentence of an error", () => {
   });
 
   it("says what the code means where no function of ours has spoken", () => {
-    expect(errorSentence("#DIV/0!", [], 0, 0)).toMatch(/divided by zero/);
+    expect(errorSentence("#DIV/0!", [], 0, 0)).toMatch(/divides by zero/);
     expect(errorSentence("#N/A", [answer("of another error")], 0, 0)).toMatch(/^Nothing was found/);
   });
 

@@ -32,7 +32,7 @@ describe("the words after a serving command", () => {
 
   it.each(["80", "65536", "-1", "3e3", "0x1000", "many", ""])("refuse %j as a port", (port) => {
     expect(() => readServeArguments([`--port=${port}`], 4869)).toThrow(
-      new UsageError("--port takes a whole number from 1024 to 65535.")
+      new UsageError("--port must be a whole number from 1024 to 65535.")
     );
   });
 
@@ -50,7 +50,7 @@ describe("a port", () => {
     const taken = portOf(other);
     const { port, sentence } = await freePort(taken, LOOPBACK);
     expect(port).toBeGreaterThan(taken);
-    expect(sentence).toBe(`Port ${taken} is taken; ${port} is used instead.`);
+    expect(sentence).toBe(`Port ${taken} is in use. The server uses port ${port} instead.`);
   });
 
   it("that is free is used without a word", async () => {

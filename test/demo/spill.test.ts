@@ -50,7 +50,7 @@ describe("a spilling answer", () => {
         row: 1,
         column: 1,
         error: "#SPILL!",
-        sentence: "The answer fills 3 rows by 2 columns, but B3 is not empty.",
+        sentence: "The result fills 3 rows by 2 columns, but B3 is not empty.",
       },
     ]);
     expect(out.value("Sheet", "B3")).toBe("mine");

@@ -22,7 +22,7 @@ async function reasons(cells: Record<string, string>): Promise<Record<string, st
 describe("a formula that is not calculated", () => {
   it("is named when it cannot be read", async () => {
     expect(await reasons({ A1: "A3#", B1: "1+1" })).toEqual({
-      A1: "it cannot be read as a formula here",
+      A1: "it could not be read as a formula",
     });
   });
 
@@ -33,8 +33,8 @@ describe("a formula that is not calculated", () => {
         B1: "_xldudf_OTHER_SUM(1)",
       })
     ).toEqual({
-      A1: "the function FROBNICATE is not known here",
-      B1: "the function _XLDUDF_OTHER_SUM is not known here",
+      A1: "the function FROBNICATE is not supported",
+      B1: "the function _XLDUDF_OTHER_SUM is not supported",
     });
   });
 
@@ -44,12 +44,12 @@ describe("a formula that is not calculated", () => {
     });
   });
 
-  it("is named when it points at another workbook", async () => {
+  it("is listed when it refers to another workbook", async () => {
     const found = await reasons({
       A1: "[1]Sheet1!A1+1",
       A2: "'[Book.xlsx]Sheet1'!A1",
     });
-    expect(new Set(Object.values(found))).toEqual(new Set(["it points at another workbook"]));
+    expect(new Set(Object.values(found))).toEqual(new Set(["it refers to another workbook"]));
     expect(Object.keys(found)).toEqual(["A1", "A2"]);
   });
 
@@ -57,7 +57,7 @@ describe("a formula that is not calculated", () => {
     expect(await reasons({ A1: "B1+1", B1: "A1+1", C1: "B1*2", D1: "D1", E1: "1" })).toEqual({
       A1: "it is part of a circular reference: Sheet!A1, Sheet!B1",
       B1: "it is part of a circular reference: Sheet!A1, Sheet!B1",
-      C1: "it rests on Sheet!B1, which was not calculated",
+      C1: "it depends on Sheet!B1, which was not calculated",
       D1: "it is part of a circular reference: Sheet!D1",
     });
   });
@@ -70,14 +70,14 @@ describe("a formula that is not calculated", () => {
       A4: "COUNTIF(Z1:Z3,Z1)",
     });
     expect(found).toEqual({
-      A1: "YEAR is given several cells where only the first would be read here",
-      A3: "COUNTIF is given several cells where only the first would be read here",
+      A1: "YEAR receives several cells, of which only the first would be read",
+      A3: "COUNTIF receives several cells, of which only the first would be read",
     });
   });
 
   it("is named when it looks at formulas, which are rewritten before they are calculated", async () => {
     expect(await reasons({ A1: "FORMULATEXT(B1)", B1: "EXT.DOUBLE(1)" })).toEqual({
-      A1: "FORMULATEXT is not offered here",
+      A1: "FORMULATEXT is not supported",
     });
   });
 

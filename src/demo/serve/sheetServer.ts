@@ -3,7 +3,7 @@ import { BUILD_FOLDER } from "../../host/builtAddIn";
 import { hostPageScript } from "../../host/hostPageScript";
 import { builtFiles, SHEET_FOLDER } from "./builtFiles";
 
-/** The one address the demo sheet is served at: this machine, and no other can reach it. */
+/** The address of the demo sheet, which only this machine can reach. */
 export const LOOPBACK = "127.0.0.1";
 
 const HEADERS = {
@@ -17,10 +17,10 @@ const HEADERS = {
 const OFFER_FORMATTED_NUMBERS = "globalThis.standInPage.offerFormattedNumbers();\n";
 
 /**
- * Serves the demo sheet with the built add-in beside it.
+ * Serves the demo sheet and the built add-in.
  *
  * @param port - A free port; 0 for any.
- * @returns The server, once it listens.
+ * @returns The server, when it is listening.
  */
 export async function serveSheet(port: number): Promise<Server> {
   const files = builtFiles([SHEET_FOLDER, BUILD_FOLDER], HEADERS);
