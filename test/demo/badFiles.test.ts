@@ -6,7 +6,7 @@ import { REFUSED } from "../../src/demo/terminal/exitCode";
 import { goodWorkbook, run } from "./commandFixture";
 import { newFolder, workbookFile } from "./workbookFixture";
 
-describe("a file that is no workbook", () => {
+describe("a file that is not a workbook", () => {
   const cases: [what: string, bytes: Uint8Array, sentence: RegExp][] = [
     ["text", strToU8("a,b\n1,2\n"), /is not an \.xlsx workbook/],
     ["nothing", new Uint8Array(), /is empty/],
@@ -28,7 +28,7 @@ describe("a file that is no workbook", () => {
     ],
   ];
 
-  it.each(cases)("is refused in one sentence: %s", async (_what, bytes, sentence) => {
+  it.each(cases)("is rejected in one sentence: %s", async (_what, bytes, sentence) => {
     const path = join(newFolder(), "given.xlsx");
     writeFileSync(path, bytes);
     const { code, printed, complaints } = await run(path);
@@ -39,7 +39,7 @@ describe("a file that is no workbook", () => {
     expect(existsSync(path.replace("given.xlsx", "given.recalculated.xlsx"))).toBe(false);
   });
 
-  it("is refused when cut short, missing or a folder", async () => {
+  it("is rejected when it is incomplete, missing or a folder", async () => {
     const whole = readFileSync(await goodWorkbook());
     const folder = newFolder();
     const cut = join(folder, "cut.xlsx");

@@ -8,7 +8,7 @@ import { goodWorkbook, run } from "./commandFixture";
 import { formula, newFolder, workbookFile } from "./workbookFixture";
 
 describe("a workbook on the command line", () => {
-  it("is calculated into a file beside it, errors listed with their sentence", async () => {
+  it("is calculated and saved in the same folder, and errors are listed with their messages", async () => {
     const path = await goodWorkbook();
     const { code, printed, complaints } = await run(path);
     expect(code).toBe(DONE);
@@ -20,7 +20,7 @@ describe("a workbook on the command line", () => {
     expect(existsSync(path.replace("given.xlsx", "given.recalculated.xlsx"))).toBe(true);
   });
 
-  it("ends with another exit code when a formula was not calculated, naming it", async () => {
+  it("lists a formula that was not calculated, and returns another exit code", async () => {
     const path = await workbookFile((workbook) => {
       workbook.addWorksheet("Sheet").getCell("B2").value = formula("FROBNICATE(1)", 7);
     });
@@ -29,7 +29,7 @@ describe("a workbook on the command line", () => {
     expect(printed).toContain("Sheet!B2  =FROBNICATE(1)  the function FROBNICATE is not supported");
   });
 
-  it("ends with another exit code when the add-in itself failed", async () => {
+  it("returns another exit code when the add-in itself failed", async () => {
     const path = await workbookFile((workbook) => {
       workbook.addWorksheet("Sheet").getCell("B2").value = formula("EXT.BREAK()");
     });
@@ -42,7 +42,7 @@ describe("a workbook on the command line", () => {
     ["zero", "[[[0]],null,null]"],
     ["null", "[[[null]],null,null]"],
     ["text", '[[[""]],null,null]'],
-  ])("hands blanks over as %s", async (habit, arrived) => {
+  ])("passes blank cells as %s", async (habit, arrived) => {
     const path = await goodWorkbook();
     const out = join(newFolder(), "out.xlsx");
     await run(path, "-o", out, "--blanks", habit);
@@ -54,7 +54,7 @@ describe("a workbook on the command line", () => {
 });
 
 describe("the workbook itself", () => {
-  it("is never written over, by no name and no link, not even with force", async () => {
+  it("is never replaced, under any name or link, even with force", async () => {
     const path = await goodWorkbook();
     const before = readFileSync(path);
     const folder = newFolder();
@@ -75,7 +75,7 @@ describe("the workbook itself", () => {
     expect(readFileSync(path).equals(before)).toBe(true);
   });
 
-  it("leaves an older file alone unless force is given", async () => {
+  it("does not replace an existing file without force", async () => {
     const path = await goodWorkbook();
     const out = join(newFolder(), "out.xlsx");
     writeFileSync(out, "older");
@@ -88,7 +88,7 @@ describe("the workbook itself", () => {
     expect(readFileSync(out, "utf8").startsWith("PK")).toBe(true);
   });
 
-  it("is not calculated into a folder, nor where there is none", async () => {
+  it("is not saved over a folder, or in a folder that does not exist", async () => {
     const path = await goodWorkbook();
     const folder = newFolder();
     expect((await run(path, "-o", folder)).code).toBe(REFUSED);
@@ -104,19 +104,19 @@ describe("the command line", () => {
     [["--blanks", "none"]],
     [["--unheard"]],
     [["one.xlsx", "two.xlsx"]],
-  ])("is refused in one sentence when it makes no sense: %j", async (words) => {
+  ])("is rejected in one sentence: %j", async (words) => {
     const { code, complaints } = await run(...words);
     expect(code).toBe(REFUSED);
     expect(complaints).toHaveLength(1);
   });
 
-  it("explains itself", async () => {
+  it("prints its help", async () => {
     const { code, printed } = await run("--help");
     expect(code).toBe(DONE);
     expect(printed).toContain("npm start");
   });
 
-  it("says so when the add-in was never built", async () => {
+  it("says so when the add-in has not been built", async () => {
     const complaints: string[] = [];
     const code = await demoCommand([], {
       print: () => undefined,

@@ -93,18 +93,18 @@ describe("a zip file", () => {
       () => zipFile([{ name: "a.xlsx", content: zipped(good) }]),
       /is a zip file but not a workbook\.$/,
     ],
-  ])("is refused with %s", async (_what, bytes, sentence) => {
+  ])("is rejected with %s", async (_what, bytes, sentence) => {
     await expectRefused(bytes(), sentence);
   });
 
-  it("may say its sizes as large files do, and may hold a zip file", async () => {
+  it("may have the fields of large files, and may contain a zip file", async () => {
     const parts = written(good, { isLarge: true });
     const inner = { name: "xl/media/inner.zip", content: zipped(good) };
     const bytes = zipFile([...parts, inner], parts.length + 1);
     expect((await expectRecalculated(bytes)).value(1)).toBe(8);
   });
 
-  it("is refused wherever it is cut, and with any byte changed is refused or calculated rightly", async () => {
+  it("is rejected when incomplete, and with any byte changed is rejected or calculated correctly", async () => {
     const whole = readFileSync(await goodWorkbook());
     for (let part = 0; part < 50; part += 1) {
       const at = Math.floor((whole.length * part) / 50);
@@ -199,7 +199,7 @@ describe("a workbook", () => {
       { ...good, [SHEET]: "\ufffe\u0000<\u0000w" },
       /could not be read as a workbook/,
     ],
-  ])("%s is refused", async (_what, parts, sentence) => {
+  ])("%s is rejected", async (_what, parts, sentence) => {
     await expectRefused(zipped(parts), sentence);
   });
 
@@ -223,14 +223,14 @@ describe("a workbook", () => {
         ),
       },
     ],
-  ])("%s is calculated all the same", async (_what, parts) => {
+  ])("%s is calculated", async (_what, parts) => {
     const { value, isComplete, parts: made } = await expectRecalculated(zipped(parts));
     expect(value(1)).toBe(8);
     expect(isComplete).toBe(true);
     expect(Object.keys(made).filter((name) => /^\/|\.\.|__/.test(name))).toEqual([]);
   });
 
-  it("never makes the program fetch anything", () => {
+  it("never makes the program request anything", () => {
     expect(connect).not.toHaveBeenCalled();
     expect(fetched).not.toHaveBeenCalled();
   });

@@ -24,6 +24,6 @@ it.each([
   ["[2]!_xldudf_EXT_DUE(4)", "EXT.DUE(4)"],
   ["'C:\\Add ins\\FUNCRES.XLAM'!_xldudf_EXT_DUE(5)", "EXT.DUE(5)"],
   ["_xldudf_OTHER_SUM(1)", "_xldudf_OTHER_SUM(1)"],
-])("takes a damaged or foreign name as it should: %s", (stored, typed) => {
+])("reads a damaged or foreign name: %s", (stored, typed) => {
   expect(typedSpelling(stored, names)).toBe(typed);
 });

@@ -29,7 +29,7 @@ export function addReadMeSheet(workbook: Workbook): void {
   const sheet = workbook.addWorksheet("Read me");
   sheet.getColumn(1).width = 105;
   const title = sheet.getCell("A1");
-  title.value = "Sample firm: extension requests for tax year 2025";
+  title.value = "Sample firm: extension requests";
   title.font = { bold: true, size: 14 };
   for (const [index, sentence] of [...CAUTIONS, "", ...SHEETS].entries()) {
     const cell = sheet.getCell(index + 3, 1);

@@ -16,17 +16,18 @@ export const STATUS_CORNER = { row: 3, column: 1 };
 const WEEKS_CORNER = { row: 3, column: 4 };
 const WEEKS = 16;
 const FIRST_WEEK = worksheetDate("2026-02-23");
-/** Positions of the columns of the ROSTER table that this sheet counts, from 1. */
-const ROSTER_COLUMNS = { Status: 8, "Days left": 9, Issues: 11 } as const;
+/** The headings of the ROSTER table in their order. */
+const HEADINGS = [
+  ...["Client", "Regular due date", "Extended due date", "Balance due", "Suggested payment"],
+  ...["Penalties and interest (planned)", "Method", "Status", "Days left", "Next deadline"],
+  "Issues",
+] as const;
 /** Cell formats of the first columns of the ROSTER table. */
 const ROSTER_FORMATS = ["General", DATE, DATE, MONEY, MONEY, MONEY];
 
 /** A column of the ROSTER table as an absolute reference. */
-function rosterBlock(
-  clients: readonly SampleClient[],
-  heading: keyof typeof ROSTER_COLUMNS
-): string {
-  const letter = columnLetters(ROSTER_COLUMNS[heading]);
+function rosterBlock(clients: readonly SampleClient[], heading: (typeof HEADINGS)[number]): string {
+  const letter = columnLetters(HEADINGS.indexOf(heading) + 1);
   const first = ROSTER_CORNER.row + 1;
   return `$${letter}$${first}:$${letter}$${first + clients.length - 1}`;
 }
@@ -47,7 +48,7 @@ function addStatuses(sheet: Worksheet, clients: readonly SampleClient[]): void {
     put(at, status, `COUNTIF(${statuses},${cellAddress(at, column)})`);
   }
   const below = row + STAGES.length + 2;
-  put(below, "Issues", `COUNTIF(${issues},">0")`);
+  put(below, "With issues", `COUNTIF(${issues},">0")`);
   put(below + 1, "Deadline within 30 days", `COUNTIFS(${daysLeft},">=0",${daysLeft},"<=30")`);
   put(below + 2, "Deadline passed", `COUNTIF(${daysLeft},"<0")`);
 }
@@ -91,7 +92,8 @@ function addRoster(sheet: Worksheet, clients: readonly SampleClient[]): void {
   const lastEntered = columnLetters(clientColumn("Notes"));
   const list = `${CLIENTS_SHEET}!$A$1:$${lastEntered}$${clients.length + 1}`;
   putFormula(sheet, cellAddress(row, column), `EXT.ROSTER(${list},2025,AsOf,AssumedRate)`);
-  sheet.getRow(row).font = { bold: true };
+  for (const position of HEADINGS.keys())
+    sheet.getCell(row, column + position).font = { bold: true };
   for (const index of clients.keys())
     for (const [position, format] of ROSTER_FORMATS.entries())
       sheet.getCell(row + 1 + index, column + position).numFmt = format;

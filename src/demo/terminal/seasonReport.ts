@@ -4,6 +4,9 @@ import {
   type Workbook,
   type Worksheet,
 } from "@cj-tech-master/excelts";
+import { calendarDate } from "../../calendar/calendarDate";
+import { longDate } from "../../calendar/writtenDate";
+import { SAMPLE_DATE } from "../season/assumptionsSheet";
 import { CLIENTS_SHEET, clientColumn } from "../season/clientsSheet";
 import { COMPARE_PAYMENTS_CORNER, COMPARE_PAYMENTS_SHEET } from "../season/comparePaymentsSheet";
 import { ESTIMATED_TAX_SHEET, FIRST_INSTALLMENTS_CORNER } from "../season/estimatedTaxSheet";
@@ -120,7 +123,7 @@ export function seasonReport(workbook: Workbook, width: number): string[] {
     "",
     ...block(totals, overall, OVERALL_CORNER.row, width),
     "",
-    `Clients by status on ${text(summary, "B1")}`,
+    `Clients by status on ${longDate(calendarDate(SAMPLE_DATE))}`,
     "",
     ...table(summary, STATUS_CORNER, width),
     "",
