@@ -9,7 +9,7 @@ import { putFormula, putLabel, setWidths, styleHeadings, worksheetDate } from ".
 /** The sheet's name. */
 export const SUMMARY_SHEET = "Summary";
 /** The corner of the client list that one formula fills, including its headings. */
-export const ROSTER_CORNER = { row: 22, column: 1 };
+const ROSTER_CORNER = { row: 22, column: 1 };
 /** The corner of the number of clients by status, including its headings. */
 export const STATUS_CORNER = { row: 3, column: 1 };
 

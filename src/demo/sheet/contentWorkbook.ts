@@ -19,7 +19,7 @@ export interface OpenedWorkbook {
  * @param opened - The grid's data as they were opened.
  * @param present - The grid's data.
  */
-export function keepsSheets(opened: IWorkbookData, present: IWorkbookData): boolean {
+function keepsSheets(opened: IWorkbookData, present: IWorkbookData): boolean {
   return opened.sheetOrder.every((id) => {
     const name = present.sheets[id]?.name;
     return present.sheetOrder.includes(id) && name === opened.sheets[id]?.name;

@@ -3,7 +3,7 @@ import type { CellPlace, RecalculationReport } from "../workbook/recalculationRe
 import { printable } from "./textTable";
 
 /** The number of errors listed, unless the command line asks for all. */
-export const MOST_ERRORS_SHOWN = 100;
+const MOST_ERRORS_SHOWN = 100;
 const LONGEST_FORMULA_SHOWN = 200;
 
 function place({ sheet, row, column }: CellPlace): string {

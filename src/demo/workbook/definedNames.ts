@@ -6,7 +6,7 @@ import type { TablePlace } from "./referenceWorld";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 
 /** Marks calls made through a defined name, which belong to no particular cell. */
-export const NAME_SITE = -1;
+const NAME_SITE = -1;
 
 /** The defined names of the workbook as the calculation reads them. */
 export interface CalculationNames extends DefinedNamesLike {

@@ -3,11 +3,11 @@ import { readAddress } from "../../host/cellAddress";
 import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
 
 /** The most cells of all sheets of a workbook. */
-export const MOST_CELLS = 500_000;
+const MOST_CELLS = 500_000;
 /** The most cells of all merged cells and array formulas. */
-export const MOST_CELLS_OF_BLOCKS = 100_000;
+const MOST_CELLS_OF_BLOCKS = 100_000;
 /** The most cells of all defined names: a few whole columns. */
-export const MOST_CELLS_OF_NAMES = 5_000_000;
+const MOST_CELLS_OF_NAMES = 5_000_000;
 
 /** Thrown for a workbook that is too large. The message is the end of a sentence that begins with the name of the file. */
 export class BeyondBounds extends Error {}
