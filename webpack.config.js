@@ -147,24 +147,27 @@ const addin = {
   ],
 };
 
-/** The sheet in the browser, to try the functions without Excel: no part of the add-in, and built only when asked for. */
+/** The demo sheet in the browser: no part of the add-in, and built only with `--env sheet`. */
 const sheet = {
   ...common,
   name: "sheet",
   entry: { sheet: path.join(root, "src", "demo", "sheet", "sheet.ts") },
   output: { ...common.output, path: path.join(root, "dist", "sheet") },
   module: {
-    rules: common.module.rules.map((rule) =>
-      rule.test.test("a.css")
-        ? {
-            ...rule,
-            generator: {
-              filename: ({ filename }) =>
-                filename.includes("univerjs") ? "grid.css" : "[name][ext]",
-            },
-          }
-        : rule
-    ),
+    rules: [
+      ...common.module.rules.map((rule) =>
+        rule.test.test("a.css")
+          ? {
+              ...rule,
+              generator: {
+                filename: ({ filename }) =>
+                  filename.includes("univerjs") ? "grid.css" : "[name][ext]",
+              },
+            }
+          : rule
+      ),
+      { resourceQuery: /^\?raw$/, type: "asset/source" },
+    ],
   },
   plugins: [
     ["index.html", "sheet.html"],

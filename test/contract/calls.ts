@@ -1,4 +1,4 @@
-import type { BuiltFunction } from "./builtAddIn";
+import type { WorksheetFunction } from "../../src/host/customFunctions";
 
 /** A call of a worksheet function: its id and a single value or a block for each argument. */
 export type Call = readonly [id: string, ...values: unknown[]];
@@ -156,7 +156,7 @@ const others: Call[] = [
 export const calls: readonly Call[] = [...dates, ...clients, ...days, ...money, ...others];
 
 /** The answers of built functions to these calls, as JSON: one line a call, errors with their sentences. */
-export function answersOf(functions: ReadonlyMap<string, BuiltFunction>): string[] {
+export function answersOf(functions: ReadonlyMap<string, WorksheetFunction>): string[] {
   return calls.map(([id, ...values]) => {
     const answer = functions.get(id);
     if (!answer) throw new RangeError(`${id} is not associated`);

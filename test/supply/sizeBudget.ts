@@ -2,7 +2,7 @@
 const BUDGET: Readonly<Record<string, number>> = {
   "functions.js": 285_000,
   "addin.js": 290_000,
-  "outside.js": 250,
+  "outside.js": 380,
   "functions.json": 95_000,
   "addin.html": 4_200,
   "addin.css": 4_000,

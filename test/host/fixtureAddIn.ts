@@ -9,7 +9,7 @@ function isError(cell) { return typeof cell === "object" && cell !== null; }
 function double(cell) {
   if (isError(cell)) return new CustomFunctions.Error(cell.basicValue);
   if (typeof cell !== "number") {
-    return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, "amount is " + JSON.stringify(cell) + "; give a number.");
+    return new CustomFunctions.Error(CustomFunctions.ErrorCode.invalidValue, "amount: " + JSON.stringify(cell) + " is not a number. Enter a number such as 4.");
   }
   return cell * 2;
 }
@@ -21,7 +21,7 @@ CustomFunctions.associate("STEPS", (count) => {
   return rows;
 });
 CustomFunctions.associate("DAY", (days) => days.map((row) => row.map((day) => ({ type: "Double", basicValue: day + 1, numberFormat: "yyyy-mm-dd" }))));
-CustomFunctions.associate("REFUSE", () => refuse(CustomFunctions.ErrorCode.notAvailable, "No figure is held for that day."));
+CustomFunctions.associate("REFUSE", () => refuse(CustomFunctions.ErrorCode.notAvailable, "The table has no figure for that date."));
 CustomFunctions.associate("DIVIDE", () => refuse(CustomFunctions.ErrorCode.divisionByZero, "never shown"));
 CustomFunctions.associate("BREAK", () => undefined.nothing);
 CustomFunctions.associate("ENDLESS", () => [[Number.POSITIVE_INFINITY, Number.NaN]]);

@@ -1,18 +1,18 @@
-/** One invented client's return as far as it is known in April. */
-export interface EstimateCase {
+/** The items of a fictional client's return that are known in April. */
+export interface TotalTaxCase {
   readonly client: string;
-  readonly status: string;
-  readonly about: string;
-  /** Rows of label and amount, as a preparer would type them. */
+  readonly filingStatus: string;
+  readonly description: string;
+  /** Rows of label and amount as a preparer enters them: dollars, or a count of people. */
   readonly items: readonly (readonly [label: string, amount: number])[];
 }
 
-/** Five typical clients; every name is a plant's. */
-export const ESTIMATE_CASES: readonly EstimateCase[] = [
+/** Five typical clients of the sample firm. */
+export const TOTAL_TAX_CASES: readonly TotalTaxCase[] = [
   {
     client: "Anise",
-    status: "joint",
-    about: "employee couple with two children",
+    filingStatus: "married filing jointly",
+    description: "employees with two children",
     items: [
       ["wages", 68500],
       ["wages", 54200],
@@ -26,8 +26,8 @@ export const ESTIMATE_CASES: readonly EstimateCase[] = [
   },
   {
     client: "Chicory",
-    status: "single",
-    about: "sole proprietor",
+    filingStatus: "single",
+    description: "sole proprietor",
     items: [
       ["business profit", 92400],
       ["interest", 310],
@@ -38,8 +38,8 @@ export const ESTIMATE_CASES: readonly EstimateCase[] = [
   },
   {
     client: "Fern",
-    status: "joint",
-    about: "retired with gains",
+    filingStatus: "married filing jointly",
+    description: "retired with capital gains",
     items: [
       ["pensions", 46800],
       ["social security benefits", 41400],
@@ -53,8 +53,8 @@ export const ESTIMATE_CASES: readonly EstimateCase[] = [
   },
   {
     client: "Lupin",
-    status: "head of household",
-    about: "one income, two children and a parent",
+    filingStatus: "head of household",
+    description: "wages, two children and a dependent parent",
     items: [
       ["wages", 61300],
       ["qualified overtime", 2400],
@@ -66,8 +66,8 @@ export const ESTIMATE_CASES: readonly EstimateCase[] = [
   },
   {
     client: "Verbena",
-    status: "separate",
-    about: "high earner with investment income",
+    filingStatus: "married filing separately",
+    description: "high wages and investment income",
     items: [
       ["wages", 388000],
       ["interest", 21500],

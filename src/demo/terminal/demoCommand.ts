@@ -1,51 +1,56 @@
 import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
 import { BUILD_FOLDER, hostOfBuiltAddIn, NotBuilt } from "../../host/builtAddIn";
-import { type CommandLine, readCommandLine, USAGE, UsageError } from "./commandLine";
-import { outputBeside, refuseOutput, writeOutput } from "./outputFile";
-import { NotAWorkbook } from "../workbook/workbookBytes";
-import { isComplete } from "../workbook/recalculationReport";
-import { recalculationSummary } from "./recalculationSummary";
-import { CAUTIONS } from "../season/readMeSheet";
-import { seasonReport } from "./seasonReport";
-import { seasonWorkbook } from "../season/seasonWorkbook";
 import type { StandInHost } from "../../host/standInHost";
-import { printable } from "./textTable";
+import { CAUTIONS } from "../season/readMeSheet";
+import { seasonWorkbook } from "../season/seasonWorkbook";
 import { recalculateFile } from "../workbook/recalculateFile";
+import { isComplete, type RecalculationReport } from "../workbook/recalculationReport";
 import { recalculateWorkbook } from "../workbook/workbook";
+import { NotAWorkbook } from "../workbook/workbookBytes";
+import { type CommandLine, readCommandLine, USAGE, UsageError } from "./commandLine";
+import { DONE, INCOMPLETE, REFUSED } from "./exitCode";
+import { outputBeside, refuseOutput, writeOutput } from "./outputFile";
+import { recalculationSummary } from "./recalculationSummary";
+import { sampleClients } from "./sampleClients";
+import { seasonReport } from "./seasonReport";
+import { printable } from "./textTable";
 
-/** Everything calculated. */
-export const DONE = 0;
-/** Something was not calculated, or the add-in itself failed. */
-export const INCOMPLETE = 1;
-/** Nothing was done: the command line, the file or the build is not fit. */
-export const REFUSED = 2;
-
-/** Where the program says what it has to say, and how it comes by the add-in. */
+/** How the command prints, and where its host comes from. */
 export interface Surroundings {
   print(line: string): void;
   complain(sentence: string): void;
   host(options: Pick<CommandLine, "blankHabit">): StandInHost;
 }
 
-async function trySample(options: CommandLine, surroundings: Surroundings): Promise<number> {
+function printSummary(
+  report: RecalculationReport,
+  output: string,
+  { all }: CommandLine,
+  { print }: Surroundings
+): number {
+  for (const line of recalculationSummary(report, all)) print(line);
+  print(`Saved as ${printable(output)}`);
+  return isComplete(report) ? DONE : INCOMPLETE;
+}
+
+async function calculateSample(options: CommandLine, surroundings: Surroundings): Promise<number> {
   const output = options.output ?? fileURLToPath(new URL("season.xlsx", BUILD_FOLDER));
   const force = options.force || options.output === undefined;
   const host = surroundings.host(options);
   refuseOutput(output, undefined, force);
-  const { bytes, report } = await recalculateWorkbook(seasonWorkbook(), host);
+  const { bytes, report } = await recalculateWorkbook(seasonWorkbook(sampleClients()), host);
   const workbook = new Workbook();
   await workbook.xlsx.load(bytes);
   writeOutput(output, bytes, force);
   for (const line of seasonReport(workbook, options.width)) surroundings.print(line);
   surroundings.print("");
-  for (const line of recalculationSummary(report, options.all)) surroundings.print(line);
-  surroundings.print(`Written to ${printable(output)}`);
+  const code = printSummary(report, output, options, surroundings);
   for (const sentence of CAUTIONS) surroundings.print(sentence);
-  return isComplete(report) ? DONE : INCOMPLETE;
+  return code;
 }
 
-async function tryFile(
+async function calculateFile(
   input: string,
   options: CommandLine,
   surroundings: Surroundings
@@ -55,13 +60,17 @@ async function tryFile(
   const host = surroundings.host(options);
   const { bytes, report } = await recalculateFile(input, host);
   writeOutput(output, bytes, options.force);
-  for (const line of recalculationSummary(report, options.all)) surroundings.print(line);
-  surroundings.print(`Written to ${printable(output)}`);
-  return isComplete(report) ? DONE : INCOMPLETE;
+  return printSummary(report, output, options, surroundings);
 }
 
-/** Runs the program on the words of a command line and gives its exit code. */
-export async function tryOut(
+/**
+ * Runs the command `npm start`: calculates the sample, or a workbook.
+ *
+ * @param words - The words of the command line.
+ * @param surroundings - How the command prints, and where its host comes from.
+ * @returns The exit code.
+ */
+export async function demoCommand(
   words: readonly string[],
   surroundings: Surroundings
 ): Promise<number> {
@@ -72,8 +81,8 @@ export async function tryOut(
       return DONE;
     }
     return options.input === undefined
-      ? await trySample(options, surroundings)
-      : await tryFile(options.input, options, surroundings);
+      ? await calculateSample(options, surroundings)
+      : await calculateFile(options.input, options, surroundings);
   } catch (error) {
     const isSentence =
       error instanceof UsageError || error instanceof NotAWorkbook || error instanceof NotBuilt;
@@ -83,7 +92,7 @@ export async function tryOut(
   }
 }
 
-/** The surroundings of the program when it is started from the command line. */
+/** The surroundings of the command when it is started from the command line. */
 export function commandSurroundings(complain: (sentence: string) => void): Surroundings {
   return {
     print: (line) => process.stdout.write(`${line}\n`),
