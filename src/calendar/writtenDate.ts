@@ -2,8 +2,18 @@ import { monthOf, yearOf, type CalendarDate } from "./calendarDate";
 
 /** Names of the months, January first. */
 export const MONTHS = [
-  ...["January", "February", "March", "April", "May", "June"],
-  ...["July", "August", "September", "October", "November", "December"],
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
 ];
 
 const dayOfMonth = (date: CalendarDate): number => Number(date.slice(8));

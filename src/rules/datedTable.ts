@@ -66,7 +66,10 @@ export function readDatedTable<Entry extends WrittenEntry>(
   const first = entries[0];
   if (!first) throw new RangeError(`${id}: no entries`);
   return {
-    ...{ id, title, keyedBy, entries },
+    id,
+    title,
+    keyedBy,
+    entries,
     knownFrom: first.from,
     knownThrough: calendarDate(knownThrough),
   };

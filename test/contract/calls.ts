@@ -5,9 +5,21 @@ export type Call = readonly [id: string, ...values: unknown[]];
 
 /** Days around which a clock or a time zone would show: daylight saving begins and ends, years and quarters turn, leap days. */
 const DAYS = [
-  ...["2024-02-29", "2024-03-10", "2024-06-30", "2024-11-03", "2024-12-31"],
-  ...["2025-01-01", "2025-03-09", "2025-04-06", "2025-09-28", "2025-11-02"],
-  ...["2026-03-08", "2026-04-15", "2026-04-16", "2026-10-15", "2026-12-31"],
+  "2024-02-29",
+  "2024-03-10",
+  "2024-06-30",
+  "2024-11-03",
+  "2024-12-31",
+  "2025-01-01",
+  "2025-03-09",
+  "2025-04-06",
+  "2025-09-28",
+  "2025-11-02",
+  "2026-03-08",
+  "2026-04-15",
+  "2026-04-16",
+  "2026-10-15",
+  "2026-12-31",
 ];
 /** 2025-03-09, 2025-04-05 and 2026-04-15 as worksheet dates, at the start, in the middle and at the end of the day. */
 const SERIALS = [45725, 45752, 46127].flatMap((day) => [day, day + 0.5, day + 0.9999]);

@@ -10,7 +10,7 @@ import { dynamic, formula } from "./workbookFixture";
 const names = new OwnFunctionNames("EXT", ["DUE", "STEPS"]);
 
 async function throughFile(workbook: Workbook): Promise<Workbook> {
-  const bytes = (await workbook.xlsx.writeBuffer()) as unknown as Uint8Array;
+  const bytes = await workbook.xlsx.writeBuffer();
   const read = new Workbook();
   await read.xlsx.load(new Uint8Array(bytes));
   return read;
@@ -86,8 +86,15 @@ describe("a file in the grid", () => {
       v: "Head",
       t: CellValueType.STRING,
       s: {
-        ...{ bl: 1, it: 1, fs: 14, ff: "Georgia, Arial", cl: { rgb: "#ffffff" } },
-        ...{ bg: { rgb: "#1f3a4d" }, ht: 2, vt: 2, tb: 3 },
+        bl: 1,
+        it: 1,
+        fs: 14,
+        ff: "Georgia, Arial",
+        cl: { rgb: "#ffffff" },
+        bg: { rgb: "#1f3a4d" },
+        ht: 2,
+        vt: 2,
+        tb: 3,
         bd: { b: { s: 7, cl: { rgb: "#102030" } } },
       },
     });

@@ -30,11 +30,13 @@ describe("reading a list", () => {
     expect(table.source.citation).toBe("IRC section 7503");
     expect(table.rows).toEqual([
       {
-        ...{ color: "red", share: "0.9" },
+        color: "red",
+        share: "0.9",
         source: { document: "usc-26", citation: "IRC section 7503", confidence: "official" },
       },
       {
-        ...{ color: "blue", share: "1" },
+        color: "blue",
+        share: "1",
         source: { document: "usc-26", citation: "IRC section 7508A", confidence: "secondary" },
       },
     ]);

@@ -92,7 +92,7 @@ beforeAll(async () => {
     });
   }
   const families = await import("../../src/addin/worksheetFunctions");
-  functions = new Map(families.worksheetFunctions) as Map<string, WorksheetFunction>;
+  functions = new Map(families.worksheetFunctions);
 });
 afterAll(() => {
   for (const name of readdirSync(folder).filter((file) => file.endsWith(".json")))

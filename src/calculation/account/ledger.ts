@@ -117,7 +117,13 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
     const penaltiesAndInterest = failureToFile.plus(failureToPay).plus(interest);
     const beyondTax = atLeastZero(paid.minus(totalTax));
     return {
-      ...{ date, event, amount, failureToFile, failureToPay, interest, source },
+      date,
+      event,
+      amount,
+      failureToFile,
+      failureToPay,
+      interest,
+      source,
       unpaidTax: atLeastZero(totalTax.minus(paid)),
       unpaidPenaltiesAndInterest: atLeastZero(penaltiesAndInterest.minus(beyondTax)),
       overpayment: atLeastZero(beyondTax.minus(penaltiesAndInterest)),

@@ -80,7 +80,10 @@ export function taxableIncome(
   const business = (before: Decimal): Decimal =>
     businessIncomeDeduction(
       {
-        ...{ taxYear, status, qualifiedIncome, preferentialIncome },
+        taxYear,
+        status,
+        qualifiedIncome,
+        preferentialIncome,
         taxableIncome: atLeastZero(before),
         wages: item(items, "businessWages"),
         property: item(items, "businessProperty"),

@@ -67,7 +67,9 @@ export function totalTax(
   const minimum = whole(
     alternativeMinimumTax(
       {
-        ...{ taxYear, status, preferentialIncome },
+        taxYear,
+        status,
+        preferentialIncome,
         taxableIncome: taxable.beforeZero,
         amtAdjustments: taxable.amtAdjustments,
       },

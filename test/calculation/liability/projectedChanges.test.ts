@@ -50,7 +50,10 @@ describe("the changes of a projection", () => {
 
   it("is zero without differences", () => {
     expect(projectedChanges({})).toEqual({
-      ...{ ordinary: ZERO, businessProfit: ZERO, gain: ZERO, deductions: ZERO },
+      ordinary: ZERO,
+      businessProfit: ZERO,
+      gain: ZERO,
+      deductions: ZERO,
       children: 0,
     });
   });

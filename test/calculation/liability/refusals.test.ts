@@ -28,12 +28,21 @@ import { known, NOT_HELD, usd, year } from "./givenTax";
 
 const some = usd(50_000);
 const business = {
-  ...{ qualifiedIncome: some, taxableIncome: some, preferentialIncome: usd(0), wages: some },
-  ...{ property: some, specifiedService: false },
+  qualifiedIncome: some,
+  taxableIncome: some,
+  preferentialIncome: usd(0),
+  wages: some,
+  property: some,
+  specifiedService: false,
 };
 const changes = {
-  ...{ priorYearTax: some, priorYearTaxableIncome: some, ordinary: usd(0), businessProfit: usd(0) },
-  ...{ gain: usd(0), deductions: usd(0), children: 0 },
+  priorYearTax: some,
+  priorYearTaxableIncome: some,
+  ordinary: usd(0),
+  businessProfit: usd(0),
+  gain: usd(0),
+  deductions: usd(0),
+  children: 0,
 };
 const minimum = { taxableIncome: some, amtAdjustments: some, preferentialIncome: usd(0) };
 

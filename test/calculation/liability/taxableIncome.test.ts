@@ -48,7 +48,11 @@ describe("standard or itemized", () => {
 // Pub. L. 119-21 secs. 70103, 70201 to 70203, 70424.
 describe("deductions beside either", () => {
   const given = {
-    ...{ wages: 100_000, tips: 3_000, overtime: 2_000, carLoanInterest: 1_000, aged: 1 },
+    wages: 100_000,
+    tips: 3_000,
+    overtime: 2_000,
+    carLoanInterest: 1_000,
+    aged: 1,
     charitableCash: 1_500,
   };
 
@@ -147,8 +151,11 @@ describe("the limit on itemized deductions", () => {
   it("does not bite where the business income deduction keeps income below that edge", () => {
     // 700,000 less 80,000 is 620,000, below 640,600
     const given = {
-      ...{ wages: 300_000, partnershipIncome: 400_000, qualifiedBusinessIncome: 400_000 },
-      ...{ businessWages: 400_000, itemizedDeductions: 100_000 },
+      wages: 300_000,
+      partnershipIncome: 400_000,
+      qualifiedBusinessIncome: 400_000,
+      businessWages: 400_000,
+      itemizedDeductions: 100_000,
     };
     expect(amounts(2026, "single", given)).toEqual([
       ["Less itemized deductions", -100_000],
@@ -164,7 +171,9 @@ describe("what the minimum tax adds back", () => {
     expect(amtAdjustments(2025, "single", { wages: 90_000 })).toBe(15_750);
     expect(
       amtAdjustments(2025, "single", {
-        ...{ wages: 90_000, itemizedDeductions: 20_000, stateAndLocalTaxes: 9_000 },
+        wages: 90_000,
+        itemizedDeductions: 20_000,
+        stateAndLocalTaxes: 9_000,
         minimumTaxItems: 1_000,
       })
     ).toBe(10_000);

@@ -52,8 +52,11 @@ describe("a return worked by hand", () => {
   it("wages, dividends and a gain above the thresholds, 2025", () => {
     // 364,250, of it 65,000 preferential: 57,231 + 35% of 48,725 = 74,284.75, and 15% of 65,000; 0.9% of 100,000; 3.8% of 80,000
     const given = {
-      ...{ wages: 300_000, interest: 10_000, ordinaryDividends: 20_000 },
-      ...{ qualifiedDividends: 15_000, longTermGain: 50_000 },
+      wages: 300_000,
+      interest: 10_000,
+      ordinaryDividends: 20_000,
+      qualifiedDividends: 15_000,
+      longTermGain: 50_000,
     };
     expect(taxes(2025, "single", given)).toEqual([
       ["Income tax", 84_035],

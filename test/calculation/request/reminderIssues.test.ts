@@ -59,7 +59,8 @@ describe("what hangs on the state", () => {
     ]);
     const rows = rulebook.stateExtensions.rows.map((row) => ({
       ...row,
-      ...{ fromTaxYear: 2025, sourceTaxYear: 2025 },
+      fromTaxYear: 2025,
+      sourceTaxYear: 2025,
     }));
     const rules = { ...rulebook, stateExtensions: { ...rulebook.stateExtensions, rows } };
     const checks = (taxYear: number) =>

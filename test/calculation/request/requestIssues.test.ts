@@ -144,15 +144,27 @@ describe("what may be wrong with a request", () => {
   });
 
   const many: GivenRequest = {
-    ...{ totalTax: "20000", payments: "1000", paidWithRequest: "100", carrier: "not designated" },
-    ...{ line8Checked: true, record: asked, state: "NY", firstInstallment: "2500" },
+    totalTax: "20000",
+    payments: "1000",
+    paidWithRequest: "100",
+    carrier: "not designated",
+    line8Checked: true,
+    record: asked,
+    state: "NY",
+    firstInstallment: "2500",
   };
 
   it("stands in the order of the rules", () => {
     expect(checksOf(many)).toEqual([
-      ...["carrier to a P.O. box", "carrier not designated", "line 8 checked"],
-      ...["below 90% test", "no proof", "state asks for its own request"],
-      ...["state rule unverified", "interest accrues", "first installment due"],
+      "carrier to a P.O. box",
+      "carrier not designated",
+      "line 8 checked",
+      "below 90% test",
+      "no proof",
+      "state asks for its own request",
+      "state rule unverified",
+      "interest accrues",
+      "first installment due",
     ]);
   });
 

@@ -45,7 +45,9 @@ describe("the methods to make a request", () => {
 
   it("without a payment begin with e-file", () => {
     expect(shown({})).toEqual([
-      ...["e-file: open", "paper: open", "electronic payment: no payment with the request"],
+      "e-file: open",
+      "paper: open",
+      "electronic payment: no payment with the request",
     ]);
   });
 
@@ -107,7 +109,7 @@ describe("after a rejection", () => {
   it("only e-file is available after the deadline, and the payment is still late", () => {
     expect(
       shown({ paidWithRequest: "1500", asOf: "2026-04-17", rejectedOn: "2026-04-15" })
-    ).toEqual([...["e-file: open", `electronic payment: ${late}`, `paper: ${late}`]]);
+    ).toEqual(["e-file: open", `electronic payment: ${late}`, `paper: ${late}`]);
   });
 
   it("a rejection after the as-of date does not count, one on it does", () => {
@@ -165,7 +167,11 @@ describe("the methods, for any filer on any date", () => {
   it("are all told, the open ones first, each kind in the order of the form", () => {
     fc.assert(
       fc.property(
-        ...[years, filers, dollarsUpTo(5), daysFrom("2023-04-01", "2026-07-01"), rejections],
+        years,
+        filers,
+        dollarsUpTo(5),
+        daysFrom("2023-04-01", "2026-07-01"),
+        rejections,
         (taxYear, filerType, paidWithRequest, asOf, rejectedOn) => {
           const dates = clientDates(taxYear, filerType, {}, rulebook);
           const input = { taxYear, dates, paidWithRequest, asOf, rejectedOn };
@@ -185,8 +191,11 @@ describe("the methods, for any filer on any date", () => {
   it("close and do not open again as days go by, but for e-file after a rejection", () => {
     fc.assert(
       fc.property(
-        ...[years, filers, dollarsUpTo(5)],
-        ...[fc.integer({ min: -10, max: 10 }), fc.integer({ min: -10, max: 10 })],
+        years,
+        filers,
+        dollarsUpTo(5),
+        fc.integer({ min: -10, max: 10 }),
+        fc.integer({ min: -10, max: 10 }),
         (taxYear, filerType, paidWithRequest, days, rejected) => {
           const dates = clientDates(taxYear, filerType, {}, rulebook);
           const { lastDay } = dates.regular;

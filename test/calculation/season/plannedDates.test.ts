@@ -31,7 +31,8 @@ describe("the dates of a plan", () => {
     expect(plannedFor({ plannedFilingDate })).toEqual(["2026-09-01", "2026-09-01"]);
     expect(plannedFor({ plannedPaymentDate })).toEqual(["2026-10-15", "2026-07-01"]);
     expect(plannedFor({ plannedFilingDate, plannedPaymentDate })).toEqual([
-      ...["2026-09-01", "2026-07-01"],
+      "2026-09-01",
+      "2026-07-01",
     ]);
   });
 

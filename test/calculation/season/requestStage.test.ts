@@ -63,7 +63,10 @@ describe("the status of a request", () => {
   ])("on %s with %j is %s", (asOf, record, stage, act, lastDay, missed) => {
     const found = standing({ asOf, record });
     expect([found.stage, found.act, found.deadline, found.missed]).toEqual([
-      ...[stage, act, lastDay, missed],
+      stage,
+      act,
+      lastDay,
+      missed,
     ]);
   });
 
@@ -102,12 +105,10 @@ describe("after a rejection", () => {
         standing({ ...given, asOf: dayAfter, record: { ...given.record, confirmedOn } });
       expect(sentAgain(sendAgainBy).stage).toBe("extended");
       expect(sentAgain(dayAfter)).toEqual({
-        ...{
-          stage: "past due",
-          act: "file",
-          deadline: sendAgainBy,
-          missed: "perfection period over",
-        },
+        stage: "past due",
+        act: "file",
+        deadline: sendAgainBy,
+        missed: "perfection period over",
       });
     }
   );
@@ -149,7 +150,10 @@ describe("after a rejection", () => {
   ])("resent on %s it is on %s %s", (confirmedOn, asOf, stage, lastDay, missed) => {
     const found = standing({ asOf, record: { ...rejected, confirmedOn } });
     expect([found.stage, found.act, found.deadline, found.missed]).toEqual([
-      ...[stage, stage === "rejected" ? "resend the request" : "file", lastDay, missed],
+      stage,
+      stage === "rejected" ? "resend the request" : "file",
+      lastDay,
+      missed,
     ]);
   });
 

@@ -11,8 +11,15 @@ const of = (code: string, taxYear = 2025) =>
   stateRule(calendarTaxYear(taxYear), state(code), rulebook);
 
 const NAMES_WITHOUT_RETURN = {
-  ...{ AK: "Alaska", FL: "Florida", NH: "New Hampshire", NV: "Nevada", SD: "South Dakota" },
-  ...{ TN: "Tennessee", TX: "Texas", WA: "Washington", WY: "Wyoming" },
+  AK: "Alaska",
+  FL: "Florida",
+  NH: "New Hampshire",
+  NV: "Nevada",
+  SD: "South Dakota",
+  TN: "Tennessee",
+  TX: "Texas",
+  WA: "Washington",
+  WY: "Wyoming",
 };
 const NAMES_UNVERIFIED = { KS: "Kansas", MS: "Mississippi", WV: "West Virginia" };
 const WITHOUT_RETURN = Object.keys(NAMES_WITHOUT_RETURN);
@@ -25,7 +32,9 @@ describe("the rule of a state", () => {
     ({ case: name, inputs, expected, source }) => {
       const { rule } = of(inputs.state);
       expect([rule.dueDay, rule.extendedDay, rule.grant]).toEqual([
-        ...[expected.due, expected.extended, expected.grant],
+        expected.due,
+        expected.extended,
+        expected.grant,
       ]);
       expect(rule.name).toBe(name);
       expect(rule.sourceTaxYear ?? null).toBe(expected.taxYear);
@@ -59,7 +68,10 @@ describe("the rule of a state", () => {
     const { rule, age } = of(code);
     expect(rule.sourceTaxYear).toBe(2025);
     expect([rule.grant, rule.dueDay, rule.extendedDay, age]).toEqual([
-      ...["no return", undefined, undefined, "current"],
+      "no return",
+      undefined,
+      undefined,
+      "current",
     ]);
   });
 
@@ -112,7 +124,9 @@ describe("a rule in doubt", () => {
   it.each(UNVERIFIED)("of %s has the federal dates", (code) => {
     const { rule } = of(code);
     expect([rule.dueDay, rule.extendedDay, rule.grant]).toEqual([
-      ...["04-15", "10-15", "with the federal extension"],
+      "04-15",
+      "10-15",
+      "with the federal extension",
     ]);
   });
 
