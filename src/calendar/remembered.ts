@@ -9,7 +9,10 @@
  * @example
  * const holidaysOf = remembered((year: number) => calculate(year), (year) => year, 500);
  */
-export function remembered<Given extends readonly unknown[], Result extends NonNullable<unknown>>(
+export function remembered<
+  Given extends readonly unknown[],
+  Result extends object | string | number,
+>(
   work: (...given: Given) => Result,
   keyOf: (...given: Given) => unknown,
   most: number

@@ -5,7 +5,7 @@ import { openBrowser, watchedPage, type Watched } from "./browser";
 /** The demo sheet in a page of its own. */
 export interface OpenSheet extends Watched {
   /** Closes the browser and the sheet's server. */
-  close(): Promise<void>;
+  readonly close: () => Promise<void>;
 }
 
 /** Serves the built demo sheet on loopback and opens it, ready to be typed into. */

@@ -123,7 +123,7 @@ export interface Recalculated {
   readonly printed: string;
   readonly isComplete: boolean;
   /** The value in the first column of a sheet, of the first unless named. */
-  value(row: number, sheet?: string): unknown;
+  readonly value: (row: number, sheet?: string) => unknown;
   /** The parts of the file that was written. */
   readonly parts: Parts;
 }

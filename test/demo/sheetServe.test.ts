@@ -4,6 +4,7 @@ import { request } from "node:https";
 import type { AddressInfo } from "node:net";
 import { tmpdir } from "node:os";
 import path from "node:path";
+import vm from "node:vm";
 import { generateCertificates } from "office-addin-dev-certs";
 import { afterEach, describe, expect, it } from "vitest";
 import { serveAddIn } from "../../src/demo/serve/excelServer";
@@ -83,10 +84,11 @@ describe("the server of the sheet", () => {
     servers.push(server);
     const script = await fetch(`http://${LOOPBACK}:${portOf(server)}/hostPage.js`);
     expect(script.headers.get("content-type")).toMatch(/^text\/javascript/);
-    const world = {} as { standInPage: { associated(): string }; Office: object };
-    new Function("globalThis", await script.text())(world);
-    expect(JSON.parse(world.standInPage.associated())).toEqual([]);
-    expect(world.Office).toBeDefined();
+    // The script defines globals, so it runs in a context of its own.
+    const world = vm.createContext();
+    vm.runInContext(await script.text(), world);
+    expect(vm.runInContext("standInPage.associated()", world)).toBe("[]");
+    expect(vm.runInContext("typeof Office", world)).toBe("object");
   });
 });
 

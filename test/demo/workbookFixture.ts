@@ -25,7 +25,7 @@ export function newFolder(): string {
 
 /** A formula as a cell's value. */
 export function formula(text: string, result?: number | string): CellFormulaValue {
-  return (result === undefined ? { formula: text } : { formula: text, result }) as CellFormulaValue;
+  return result === undefined ? { formula: text } : { formula: text, result };
 }
 
 /** A formula with the mark of a dynamic array, as a spreadsheet saves one that spills. */
@@ -55,9 +55,9 @@ export async function workbookFile(build: (workbook: Workbook) => void): Promise
 export interface Reopened extends RecalculatedWorkbook {
   readonly workbook: Workbook;
   /** The text of a part of the written file. */
-  part(name: string): string;
+  readonly part: (name: string) => string;
   /** A cell's value; of a formula its result. */
-  value(sheet: string, address: string): unknown;
+  readonly value: (sheet: string, address: string) => unknown;
 }
 
 /** Recalculates a workbook file and opens what came out. */

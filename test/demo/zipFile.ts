@@ -43,7 +43,8 @@ function largeFields(values: readonly number[]): Uint8Array {
       [2, 1],
       [2, 8 * values.length],
     ]);
-    values.forEach((value, index) => view.setBigUint64(4 + 8 * index, BigInt(value), true));
+    for (const [index, value] of values.entries())
+      view.setBigUint64(4 + 8 * index, BigInt(value), true);
   });
 }
 
@@ -70,24 +71,20 @@ export function zipFile(parts: readonly WrittenPart[], largeCount?: number): Uin
     if (part.isSameAsBefore !== true) {
       offset = length;
       add(
-        record(30, (view) =>
+        record(30, (view) => {
           fields(view, 0, [
-            ...([
-              [4, 0x04034b50],
-              [2, 45],
-              [2, flags],
-              [2, method],
-              [4, 0],
-              [4, checksum],
-            ] as const),
-            ...([
-              [4, packed.length],
-              [4, size],
-              [2, name.length],
-              [2, 0],
-            ] as const),
-          ])
-        )
+            [4, 0x04034b50],
+            [2, 45],
+            [2, flags],
+            [2, method],
+            [4, 0],
+            [4, checksum],
+            [4, packed.length],
+            [4, size],
+            [2, name.length],
+            [2, 0],
+          ]);
+        })
       );
       add(name);
       add(packed);
@@ -95,32 +92,26 @@ export function zipFile(parts: readonly WrittenPart[], largeCount?: number): Uin
     const extra = part.isLarge ? largeFields([size, packed.length, offset]) : new Uint8Array();
     const or = (value: number): number => (part.isLarge ? 0xffffffff : value);
     directory.push(
-      record(46, (view) =>
+      record(46, (view) => {
         fields(view, 0, [
-          ...([
-            [4, 0x02014b50],
-            [2, 45],
-            [2, 45],
-            [2, flags],
-            [2, method],
-            [4, 0],
-          ] as const),
-          ...([
-            [4, checksum],
-            [4, or(packed.length)],
-            [4, or(size)],
-            [2, name.length],
-          ] as const),
-          ...([
-            [2, extra.length],
-            [2, 0],
-            [2, 0],
-            [2, 0],
-            [4, 0],
-            [4, or(offset)],
-          ] as const),
-        ])
-      ),
+          [4, 0x02014b50],
+          [2, 45],
+          [2, 45],
+          [2, flags],
+          [2, method],
+          [4, 0],
+          [4, checksum],
+          [4, or(packed.length)],
+          [4, or(size)],
+          [2, name.length],
+          [2, extra.length],
+          [2, 0],
+          [2, 0],
+          [2, 0],
+          [4, 0],
+          [4, or(offset)],
+        ]);
+      }),
       name,
       extra
     );
@@ -145,22 +136,18 @@ export function zipFile(parts: readonly WrittenPart[], largeCount?: number): Uin
     );
   }
   add(
-    record(22, (view) =>
+    record(22, (view) => {
       fields(view, 0, [
-        ...([
-          [4, 0x06054b50],
-          [2, 0],
-          [2, 0],
-          [2, parts.length & 0xffff],
-        ] as const),
-        ...([
-          [2, parts.length & 0xffff],
-          [4, size],
-          [4, start],
-          [2, 0],
-        ] as const),
-      ])
-    )
+        [4, 0x06054b50],
+        [2, 0],
+        [2, 0],
+        [2, parts.length & 0xffff],
+        [2, parts.length & 0xffff],
+        [4, size],
+        [4, start],
+        [2, 0],
+      ]);
+    })
   );
   return new Uint8Array(Buffer.concat(pieces));
 }

@@ -1,4 +1,4 @@
-import type { Cell, CellFormulaValue, Worksheet } from "@cj-tech-master/excelts";
+import type { Cell, Worksheet } from "@cj-tech-master/excelts";
 
 /** Cell format of a rate or a share. */
 export const PERCENT = "0.00%";
@@ -48,7 +48,7 @@ export function putFormula(
   format?: string
 ): void {
   const cell = sheet.getCell(address);
-  cell.value = { formula } as CellFormulaValue;
+  cell.value = { formula };
   if (format !== undefined) cell.numFmt = format;
 }
 

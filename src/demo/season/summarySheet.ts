@@ -18,8 +18,16 @@ const WEEKS = 16;
 const FIRST_WEEK = worksheetDate("2026-02-23");
 /** The headings of the ROSTER table in their order. */
 const HEADINGS = [
-  ...["Client", "Regular due date", "Extended due date", "Balance due", "Suggested payment"],
-  ...["Penalties and interest (planned)", "Method", "Status", "Days left", "Next deadline"],
+  "Client",
+  "Regular due date",
+  "Extended due date",
+  "Balance due",
+  "Suggested payment",
+  "Penalties and interest (planned)",
+  "Method",
+  "Status",
+  "Days left",
+  "Next deadline",
   "Issues",
 ] as const;
 /** Cell formats of the first columns of the ROSTER table. */

@@ -12,7 +12,10 @@ const FIRST_STATE_ROW = 4;
 export const OVERALL_CORNER = { row: FIRST_STATE_ROW, column: 8 };
 
 const SUMMED = [
-  ...["Balance due", "Suggested payment", "Remaining to pay", "Penalties and interest (planned)"],
+  "Balance due",
+  "Suggested payment",
+  "Remaining to pay",
+  "Penalties and interest (planned)",
 ];
 
 /** Adds the totals of the firm, by state and for all clients. */

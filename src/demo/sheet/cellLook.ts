@@ -9,19 +9,19 @@ import {
 import { fileBorders, gridBorders } from "./cellBorders";
 import { argbOf, rgbOf } from "./cellColor";
 
-const ACROSS = {
+const ACROSS: Partial<Record<Alignment["horizontal"], HorizontalAlign>> = {
   left: HorizontalAlign.LEFT,
   center: HorizontalAlign.CENTER,
   right: HorizontalAlign.RIGHT,
-} as const;
-const DOWN = {
+};
+const DOWN: Partial<Record<Alignment["vertical"], VerticalAlign>> = {
   top: VerticalAlign.TOP,
   middle: VerticalAlign.MIDDLE,
   bottom: VerticalAlign.BOTTOM,
-} as const;
+};
 
 function nameOf<Name extends string>(
-  names: Readonly<Record<Name, number>>,
+  names: Readonly<Partial<Record<Name, number>>>,
   value: number | undefined
 ): Name | undefined {
   return (Object.keys(names) as Name[]).find((name) => names[name] === value);
@@ -88,8 +88,8 @@ export function gridStyle(cell: Cell): IStyleData | undefined {
   const numberFormat = formatCode(cell.numFmt);
   const isSolid = fill?.type === "pattern" && fill.pattern === "solid";
   const ground = isSolid ? rgbOf(fill.fgColor) : undefined;
-  const horizontal = ACROSS[alignment?.horizontal as keyof typeof ACROSS];
-  const vertical = DOWN[alignment?.vertical as keyof typeof DOWN];
+  const horizontal = alignment?.horizontal && ACROSS[alignment.horizontal];
+  const vertical = alignment?.vertical && DOWN[alignment.vertical];
   const borders = gridBorders(border);
   const style: IStyleData = {
     ...gridFont(font),

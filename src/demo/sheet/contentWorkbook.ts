@@ -47,7 +47,7 @@ export function contentWorkbook(
     const before = kept?.snapshot.sheets[written.id];
     const sheet = workbook.getWorksheet(name) ?? workbook.addWorksheet(name);
     writeShape(sheet, written.data, before ?? {});
-    writeCells(sheet, written, before && kept?.snapshot, names);
+    writeCells(sheet, written, before && kept.snapshot, names);
   }
   if (!kept) addFileNames(content.snapshot, workbook, names);
   return workbook;

@@ -11,7 +11,8 @@ type FunctionsWindow = Window & { readonly standInPage?: HostPage };
  * @throws Error when the frame does not contain the functions.
  */
 export function framedHost(frame: HTMLIFrameElement, metadata: string): StandInHost {
-  const page = (frame.contentWindow as FunctionsWindow | null)?.standInPage;
+  const functions: FunctionsWindow | null = frame.contentWindow;
+  const page = functions?.standInPage;
   if (!page) throw new Error("The functions did not load. Reload the page.");
   return new StandInHost({ page, metadata });
 }

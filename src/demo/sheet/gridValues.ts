@@ -3,7 +3,7 @@ import {
   type ArrayValueObject,
   type BaseValueObject,
   BooleanValueObject,
-  type ErrorType,
+  ErrorType,
   ErrorValueObject,
   NullValueObject,
   NumberValueObject,
@@ -11,11 +11,14 @@ import {
 } from "@univerjs/preset-sheets-core";
 import { type AnswerCell, type Argument, type CellValue, OMITTED } from "../../host/cellValues";
 
+/** The errors that the grid can show, by code. */
+const ERRORS = new Map<string, ErrorType>(Object.values(ErrorType).map((code) => [code, code]));
+
 function cellValue(value: Nullable<BaseValueObject>): CellValue {
   if (!value || value.isNull()) return null;
-  if (value.isError()) return { error: (value as ErrorValueObject).getErrorType() };
+  if (value instanceof ErrorValueObject) return { error: value.getErrorType() };
   if (value.isLambda()) return { error: "#VALUE!" };
-  return value.getValue() as number | string | boolean;
+  return value.getValue();
 }
 
 /**
@@ -38,7 +41,7 @@ export function argumentOf(value: BaseValueObject): Argument {
  * @returns The value for the grid, with the number format of the result.
  */
 export function gridValue(cell: AnswerCell): BaseValueObject {
-  if (cell.error !== undefined) return ErrorValueObject.create(cell.error as ErrorType);
+  if (cell.error !== undefined) return ErrorValueObject.create(ERRORS.get(cell.error) ?? ErrorType.VALUE);
   switch (typeof cell.value) {
     case "number":
       return NumberValueObject.create(cell.value, cell.numberFormat ?? "");

@@ -9,10 +9,16 @@ import { GridFiles } from "./gridFiles";
 import { gridWorkbook } from "./gridWorkbook";
 import { showGuide } from "./guidePane";
 
-function part<Kind extends HTMLElement>(id: string): Kind {
+function part(id: string): HTMLElement {
   const found = document.getElementById(id);
   if (!found) throw new Error(`The page has no element ${id}.`);
-  return found as Kind;
+  return found;
+}
+
+function partOf<Kind extends HTMLElement>(kind: new () => Kind, id: string): Kind {
+  const found = part(id);
+  if (!(found instanceof kind)) throw new Error(`The element ${id} is not of the kind expected.`);
+  return found;
 }
 
 /** Below this width, in pixels, the guide is hidden until the user opens it. */
@@ -32,7 +38,7 @@ function letGuideBeHidden(): void {
 
 async function start(): Promise<void> {
   const metadata = await fetch("functions.json").then((answer) => answer.text());
-  const host = framedHost(part<HTMLIFrameElement>("functions-frame"), metadata);
+  const host = framedHost(partOf(HTMLIFrameElement, "functions-frame"), metadata);
   const answers = new GridAnswers();
   part("grid").replaceChildren();
   const grid = makeGrid("grid", host, answers);
@@ -42,7 +48,7 @@ async function start(): Promise<void> {
   followSelection(grid, answers, part("cell-status"));
   offerFiles(files, {
     open: part("open"),
-    file: part<HTMLInputElement>("file"),
+    file: partOf(HTMLInputElement, "file"),
     save: part("save"),
     sample: part("sample"),
     status: part("file-status"),

@@ -1,4 +1,4 @@
-import type { Cell, CellFormulaValue, Worksheet } from "@cj-tech-master/excelts";
+import type { Cell, Worksheet } from "@cj-tech-master/excelts";
 import type { ICellData, IStyleData, IWorkbookData } from "@univerjs/core";
 import { cellAddress } from "../../host/cellAddress";
 import { fileSpelling } from "../workbook/fileSpelling";
@@ -22,7 +22,7 @@ function writeFormula(cell: Cell, written: WrittenCell, formula: string, stored:
   // Without the mark of a dynamic array, Excel would use only the first cell of a result.
   const isDynamic = stored !== formula || ref.includes(":");
   const mark = isDynamic ? { shareType: "array", ref, isDynamicArray: true } : {};
-  cell.value = { formula: stored, result, ...mark } as CellFormulaValue;
+  cell.value = { formula: stored, result, ...mark };
 }
 
 function writeCell(

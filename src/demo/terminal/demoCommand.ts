@@ -18,9 +18,9 @@ import { printable } from "./textTable";
 
 /** How the command prints, and where its host comes from. */
 export interface Surroundings {
-  print(line: string): void;
-  complain(sentence: string): void;
-  host(options: Pick<CommandLine, "blankHabit">): StandInHost;
+  readonly print: (line: string) => void;
+  readonly complain: (sentence: string) => void;
+  readonly host: (options: Pick<CommandLine, "blankHabit">) => StandInHost;
 }
 
 function printSummary(

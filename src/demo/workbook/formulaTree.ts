@@ -60,7 +60,7 @@ export type FormulaNode =
 /** Parses a formula with the parser of the calculating library; undefined when that fails. */
 export function parseFormula(text: string): FormulaNode | undefined {
   try {
-    return parse(tokenize(text)) as unknown as FormulaNode;
+    return parse(tokenize(text));
   } catch {
     return undefined;
   }

@@ -1,4 +1,10 @@
-import { type Cell, dateToExcel, type Workbook, type Worksheet } from "@cj-tech-master/excelts";
+import {
+  type Cell,
+  dateToExcel,
+  ValueType,
+  type Workbook,
+  type Worksheet,
+} from "@cj-tech-master/excelts";
 import { readAddress } from "../../host/cellAddress";
 import type { CellValue } from "../../host/cellValues";
 import { isErrorCell } from "../../host/cellValues";
@@ -28,10 +34,6 @@ interface CellFormulaModel {
   readonly ref?: string;
   readonly isDynamicArray?: boolean;
 }
-
-const MERGED = 1;
-const HYPERLINK = 5;
-const FORMULA = 6;
 
 /** A value of the workbook library as a plain cell value: a date as its serial number, formatted text as plain text. */
 export function plainValue(value: unknown): CellValue {
@@ -68,7 +70,7 @@ class SheetsLoader {
     worksheet.eachRow({ includeEmpty: true }, (row, rowNumber) => {
       if (row.hidden) store.hiddenRows.add(rowNumber);
       row.eachCell((cell) => {
-        if (Number(cell.type) !== MERGED) this.#loadCell(store, cell);
+        if (cell.type !== ValueType.Merge) this.#loadCell(store, cell);
       });
     });
     for (const formula of this.formulas.slice(first)) layOutBlock(store, formula);
@@ -78,12 +80,12 @@ class SheetsLoader {
   #loadCell(store: SheetStore, cell: Cell): void {
     const model = cell.model as CellFormulaModel;
     const { row, col } = cell;
-    if (Number(cell.type) === FORMULA) {
+    if (cell.type === ValueType.Formula) {
       const formula = this.#formula(store, cell, model);
       store.put(new StoredCell(row, col, plainValue(cell.result), formula));
       return;
     }
-    if (Number(cell.type) === HYPERLINK && model.formula !== undefined) {
+    if (cell.type === ValueType.Hyperlink && model.formula !== undefined) {
       this.unreachable.push({
         sheet: store.name,
         row,

@@ -1,10 +1,8 @@
-import type { Cell, Workbook } from "@cj-tech-master/excelts";
-
-const TEXT = 3;
+import { type Cell, ValueType, type Workbook } from "@cj-tech-master/excelts";
 
 function isUnread(cell: Cell): boolean {
   const { value } = cell;
-  if (Number(cell.type) === TEXT) return typeof value !== "string";
+  if (cell.type === ValueType.String) return typeof value !== "string";
   return Number.isNaN(value) || (value instanceof Date && Number.isNaN(value.getTime()));
 }
 

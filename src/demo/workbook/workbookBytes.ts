@@ -21,7 +21,7 @@ const OLD_BINARY_START = [0xd0, 0xcf, 0x11, 0xe0];
 const WORKBOOK_PART = "xl/workbook.xml";
 const ZIP_START = [0x50, 0x4b];
 /** Text as older files have it: two bytes per letter. */
-const ENCRYPTED = [..."EncryptedPackage"].join("\0");
+const ENCRYPTED = Array.from("EncryptedPackage").join("\0");
 
 function startsWith(bytes: Uint8Array, start: readonly number[]): boolean {
   return start.every((byte, index) => bytes[index] === byte);

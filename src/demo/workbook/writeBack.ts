@@ -1,4 +1,4 @@
-import type { Cell, CellFormulaValue, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { Cell, Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { cellAddress, readAddress } from "../../host/cellAddress";
 import { type CellValue, isErrorCell } from "../../host/cellValues";
 import { fileSpelling } from "./fileSpelling";
@@ -61,7 +61,7 @@ function writeFormulaCell(
       ref,
       isDynamicArray: true,
     };
-    cell.value = value as CellFormulaValue;
+    cell.value = value;
   } else if (text === formula.text) {
     cell.result = result;
   } else {
@@ -89,7 +89,7 @@ function writeBlock(
   call: AnsweredCall | undefined
 ): void {
   const array = formula.kind === "array" && formula.reference !== undefined;
-  const block = array ? readAddress(formula.reference ?? "") : undefined;
+  const block = array ? readAddress(formula.reference) : undefined;
   const height = block === undefined ? formula.height : block.bottom - block.top + 1;
   const width = block === undefined ? formula.width : block.right - block.left + 1;
   for (let down = 0; down < height; down += 1) {
