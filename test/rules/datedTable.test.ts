@@ -47,12 +47,12 @@ describe("reading a dated table", () => {
     [
       "a date does not exist",
       withFirst({ from: "2020-02-30" }),
-      '"2020-02-30" is not a day written YYYY-MM-DD',
+      '"2020-02-30" is not a date written YYYY-MM-DD',
     ],
     [
       "the last date covered does not exist",
       { ...written, knownThrough: "2026-12" },
-      '"2026-12" is not a day written YYYY-MM-DD',
+      '"2026-12" is not a date written YYYY-MM-DD',
     ],
     ["there are no entries", { ...head, values: [] }, "invented-rate: no entries"],
   ])("is refused when %s", (_what, faulty, sentence) => {

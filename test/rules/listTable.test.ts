@@ -61,7 +61,7 @@ describe("reading a list", () => {
     [
       "a date does not exist",
       { ...written, knownFrom: "2010-02-29" },
-      '"2010-02-29" is not a day written YYYY-MM-DD',
+      '"2010-02-29" is not a date written YYYY-MM-DD',
     ],
   ])("is refused when %s", (_what, faulty, sentence) => {
     expect(() => readListTable(faulty, "colors")).toThrow(new RangeError(sentence));

@@ -133,7 +133,7 @@ describe("a rule in doubt", () => {
   it("of Delaware says that its sources disagree", () => {
     expect(of("DE")).toMatchObject({
       rule: { dueDay: "04-30" },
-      doubt: "reports of the rule disagree",
+      doubt: "the sources disagree",
     });
   });
 

@@ -17,16 +17,16 @@ describe("how far a state's rule can be relied on", () => {
     ["CA", 2025, "older", undefined],
     ["NY", 2025, "undated", undefined],
     ["KS", 2025, "undated", "the rule is unverified"],
-    ["DE", 2025, "older", "reports of the rule disagree"],
+    ["DE", 2025, "older", "the sources disagree"],
   ] as const)("%s for %d: %s, %s", (state, year, age, doubt) => {
     expect(stateRuleReliability(calendarTaxYear(year), ruleOf(state))).toEqual({ age, doubt });
   });
 
   it("is a doubt also for a current text, if its sources disagree", () => {
-    const rule = { ...ruleOf("CA"), unsettled: "reports of the rule disagree" };
+    const rule = { ...ruleOf("CA"), unsettled: "the sources disagree" };
     expect(stateRuleReliability(calendarTaxYear(2024), rule)).toEqual({
       age: "current",
-      doubt: "reports of the rule disagree",
+      doubt: "the sources disagree",
     });
   });
 });
