@@ -1,9 +1,8 @@
 import type { MailingResidence } from "../../calculation/request/mailingAddress";
-import { isState, type State } from "../../calculation/state";
+import { isState, STATE_NAMES, type State } from "../../calculation/state";
 import { isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
-import { STATE_NAMES } from "./stateNames";
 
 const CODES = new Map(
   Object.entries(STATE_NAMES).map(([code, name]) => [name.toLowerCase(), code] as const)

@@ -11,9 +11,6 @@ export class ErrorCell extends Error {
   }
 }
 
-/** The errors that a custom function can return. The host accepts any other one only as an argument. */
-const RETURNABLE = ["#N/A", "#VALUE!", "#DIV/0!", "#NUM!", "#NULL!"];
-
 /**
  * The error that the cell shows: `#VALUE!` with a sentence for bad input, `#N/A` with a sentence for a figure that is not in the
  * rule tables, and the code of an error cell among the arguments.
@@ -29,12 +26,13 @@ export function hostError(thrown: unknown): CustomFunctions.Error {
   if (thrown instanceof NotInTableError)
     return new HostError(ErrorCode.notAvailable, thrown.message);
   if (thrown instanceof ErrorCell) {
-    return RETURNABLE.includes(thrown.code)
-      ? new HostError(thrown.code as CustomFunctions.ErrorCode)
-      : new HostError(
-          ErrorCode.invalidValue,
-          `An argument contains the error ${thrown.code}. Correct that cell.`
-        );
+    // A custom function can return these errors only. The host accepts any other one as an argument.
+    const { invalidValue, notAvailable, divisionByZero, invalidNumber, nullReference } = ErrorCode;
+    const returnable = [invalidValue, notAvailable, divisionByZero, invalidNumber, nullReference];
+    const code = returnable.find((one) => one === thrown.code);
+    if (code !== undefined) return new HostError(code);
+    const sentence = `An argument contains the error ${thrown.code}. Correct that cell.`;
+    return new HostError(invalidValue, sentence);
   }
   throw thrown;
 }

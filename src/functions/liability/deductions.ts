@@ -37,6 +37,7 @@ const STANDARDDEDUCTION = rowFunction({
     );
   },
 });
+
 /**
  * Standard deduction, including the amounts for age 65 or older and blindness, or the limit for a dependent.
  *
@@ -83,6 +84,7 @@ const BUSINESSDEDUCTION = rowFunction({
     return moneyCell(toCents(businessIncomeDeduction(input, rules)));
   },
 });
+
 /**
  * Qualified business income deduction for one business, with the W-2 wage, property and SSTB limits.
  *
@@ -134,6 +136,7 @@ const CHILDCREDIT = rowFunction({
       )
     ),
 });
+
 /**
  * Child tax credit and credit for other dependents after the income phaseout, before the limit to the tax.
  *

@@ -21,6 +21,7 @@ const SOURCE = rowFunction({
     return citation(table.source);
   },
 });
+
 /**
  * Citation for a figure in the rule tables, marked if it was not read in the official text.
  *
@@ -41,6 +42,7 @@ const KNOWNTHROUGH = rowFunction({
   examples: [{ formula: '=EXT.KNOWNTHROUGH("underpayment rate")', answer: "12/31/2026" }],
   calculate: ({ table }) => dateCell(table.knownThrough),
 });
+
 /**
  * Last date a rule table covers; 12/31/9999 for law with no end date.
  *
@@ -82,6 +84,7 @@ const RULETABLES = tableFunction({
       ]),
   ],
 });
+
 /**
  * Table of the add-in version and all rule tables, with the dates each one covers.
  *

@@ -44,6 +44,7 @@ const STAGE = rowFunction({
   calculate: (given, rules) =>
     requestStage(datesOf(given), recordOf(given), given.asOf, rules).stage,
 });
+
 /**
  * Status of the request on a date: not requested, unconfirmed, rejected, extended, filed or past due.
  *
@@ -85,6 +86,7 @@ const DAYSLEFT = rowFunction({
   ],
   calculate: (given, rules) => nextDateOf(given, rules)?.daysLeft ?? BLANK,
 });
+
 /**
  * Days to the client's next deadline; negative if it has passed, empty once the return is filed.
  *
@@ -136,6 +138,7 @@ const NEXTDATE = rowFunction({
     return next ? nextDateText(next) : BLANK;
   },
 });
+
 /**
  * Client's next deadline and what is due: pay, request or file, resend a rejected request, or file.
  *
