@@ -1,4 +1,4 @@
-// Without the host's script there is no host to make the functions known to; the guide alone calls them.
+// Without the host's script there is no host to register the functions with. Only the guide calls them.
 if (typeof Office === "undefined") {
   class RefusedError {
     constructor(
