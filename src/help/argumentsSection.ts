@@ -16,10 +16,25 @@ function examplesOf(label: string, values: readonly string[]): Content {
   return html`<p>${label}: ${listed(codes, ",")}</p>`;
 }
 
+/** The page with the words that a kind accepts. */
+const PAGE_OF_KIND: Readonly<Record<string, readonly [file: string, title: string]>> = {
+  "item-rows": ["labels.html", "Return item labels"],
+  "change-rows": ["labels.html", "Return item labels"],
+  "client-list": ["headings.html", "Client list headings"],
+  "table-name": ["tables.html", "Dates covered by the rule tables"],
+};
+
+function linkToPage(kind: string): Content {
+  const [file, title] = PAGE_OF_KIND[kind] ?? [];
+  return file === undefined || title === undefined
+    ? ""
+    : html`<p>See <a href="${file}">${title}</a>.</p>`;
+}
+
 function kindEntry({ id, title, description, accepted, notAccepted }: KindHelp): Markup {
   return html`<h3 id="kind-${id}">${title}</h3>
     <p>${prose(description)}</p>
-    ${examplesOf("Accepted", accepted)} ${examplesOf("Not accepted", notAccepted)}`;
+    ${examplesOf("Accepted", accepted)} ${examplesOf("Not accepted", notAccepted)} ${linkToPage(id)}`;
 }
 
 /**

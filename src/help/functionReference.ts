@@ -10,11 +10,14 @@ import { topics, type Block } from "./topics";
 /** Longest line of the file, unless a single word is longer. */
 const LINE_WIDTH = 120;
 
+/** Code with its spaces, or a word; with the number after it, since a line that begins with a number would begin a list. */
+const WORD = /(?:`[^`]*`|[^\s`])+(?: \d+[.)](?= |$))?/g;
+
 /** Breaks a text at its spaces. Lines after the first are indented, so that they stay in the same list item. */
 function wrapped(text: string, indent = ""): string {
   const lines: string[] = [];
   let line = "";
-  for (const word of text.split(" ")) {
+  for (const [word] of text.matchAll(WORD)) {
     if (line !== "" && line.length + 1 + word.length > LINE_WIDTH) {
       lines.push(line);
       line = indent + word;
@@ -30,9 +33,13 @@ function exampleLine(example: AnsweredExample): string {
   const { formula, answer, remark, cells } = example;
   const shown = fillsSeveralCells(example) ? answer : shownCell(cells[0]?.[0] ?? {}).text;
   const verb = fillsSeveralCells(example) ? "returns a table with" : "returns";
-  return bullet(
-    `${code(formula)} ${verb} ${code(shown)}${remark === undefined ? "" : ` (${remark})`}`
-  );
+  const written = shown.length > LINE_WIDTH ? `"${shown}"` : code(shown);
+  return bullet(`${code(formula)} ${verb} ${written}${remark === undefined ? "" : ` (${remark})`}`);
+}
+
+/** A signature in lines, broken after its commas. */
+function signatureLines(text: string): string[] {
+  return wrapped(text, "  ").split("\n");
 }
 
 function functionEntry(help: FunctionHelp): string {
@@ -44,7 +51,7 @@ function functionEntry(help: FunctionHelp): string {
   return [
     `### ${name}`,
     wrapped(purpose),
-    wrapped(code(signature(help))),
+    ["```text", ...signatureLines(signature(help)), "```"].join("\n"),
     argumentLines.join("\n"),
     examples.length > 1 ? "Examples:" : "Example:",
     examples.map(exampleLine).join("\n"),

@@ -1,5 +1,5 @@
 import { coversThroughText } from "../addin/coversThroughText";
-import { shortDate } from "../calendar/writtenDate";
+import { longDate } from "../calendar/writtenDate";
 import { CLIENT_LIST_HEADINGS } from "../functions/arguments/clientListHeadings";
 import { ITEM_LABELS } from "../functions/arguments/itemLabels";
 import type { RuleTableSummary } from "../rules/ruleTables";
@@ -37,13 +37,15 @@ function nameTerms(names: readonly (readonly string[])[]): readonly Term[] {
 }
 
 function tableTerm(table: RuleTableSummary): Term {
-  const { id, title, knownFrom, knownThrough, entries, fromMemory } = table;
+  const { id, title, keyedBy, knownFrom, knownThrough, entries, fromMemory } = table;
+  const last = coversThroughText(knownThrough);
+  const covers = `From ${longDate(knownFrom)}, through ${last}.`;
   const unverified =
     fromMemory === 0 ? "" : ` Unverified entries: ${String(fromMemory)} of ${String(entries)}.`;
   return {
     id: `table-${id}`,
     term: title,
-    text: `\`${id}\`. Covers from ${shortDate(knownFrom)}; through ${coversThroughText(knownThrough)}.${unverified}`,
+    text: `\`${id}\`. Looked up by: ${keyedBy}. ${covers}${unverified}`,
   };
 }
 
@@ -86,7 +88,7 @@ export function topics(help: Help): readonly Topic[] {
     },
     {
       file: "tables.html",
-      title: "Rule tables",
+      title: "Dates covered by the rule tables",
       summary: "The dates that each rule table covers, and its unverified entries.",
       blocks: [
         `These are the rule tables of version ${help.version}. For a date that a table does not cover, a function returns \`#N/A\`. Interest after the last published quarter is calculated only with an assumed rate.`,

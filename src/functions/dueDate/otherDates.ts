@@ -86,7 +86,7 @@ const COMBATZONE = rowFunction({
     dateCell(combatZoneDueDate(year, enteredZoneOn, leftZoneOn, rules)),
 });
 /**
- * Last day to file and pay after combat zone service: 180 days after leaving, plus filing-season days left on entry.
+ * Deadline to file and pay after combat zone service: 180 days after leaving, plus filing-season days left on entry.
  *
  * @customfunction COMBATZONE
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

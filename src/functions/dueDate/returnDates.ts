@@ -79,7 +79,7 @@ const PAYBY = rowFunction({
   calculate: (given) => dateCell(datesOf(given).payment.lastDay),
 });
 /**
- * Payment due date: last day to pay without interest. Neither the extension nor being out of the country moves it.
+ * Payment due date: the last date to pay without interest. Neither the extension nor being out of the country moves it.
  *
  * @customfunction PAYBY
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

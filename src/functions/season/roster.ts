@@ -27,7 +27,7 @@ const ROSTER = tableFunction({
       remark: "balance due",
     },
   ],
-  note: "A blank row stays blank, and a cell that cannot be calculated shows its own error. The headings that the list can have are under Client list.",
+  note: "A blank row stays blank, and a cell that cannot be calculated shows its own error. The page on client list headings lists the headings that are read.",
   calculate: ({ clientList: clients, ...list }, rules) => [
     ROSTER_HEADINGS,
     ...clients.map((row) => {
