@@ -1,114 +1,133 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { ITEM_LABELS } from "../src/functions/itemLabels";
 import { formulaCall } from "../src/addin/formulaCall";
-import { inCell, serial } from "./functions/sheet";
-import { worksheetFunction } from "./functions/worksheetFunctions";
+import { BuiltError, metadata, runBundle } from "./contract/builtAddIn";
+import { serial } from "./functions/sheet";
 import { markdownRows } from "./markdownTable";
 
-interface Metadata {
-  readonly functions: readonly {
-    readonly id: string;
-    readonly parameters: readonly { readonly name: string; readonly optional?: boolean }[];
-  }[];
+const read = (path: string): string => readFileSync(path, "utf8");
+const readme = read("README.md");
+const { scripts } = JSON.parse(read("package.json")) as {
+  readonly scripts: Readonly<Record<string, string>>;
+};
+
+const TOP_LEVEL = [
+  ".ci",
+  ".gitignore",
+  "DEVELOPERS.md",
+  "LICENSE",
+  "README.md",
+  "manifest.xml",
+  "package-lock.json",
+  "package.json",
+  "rules",
+  "src",
+  "test",
+  "tsconfig.json",
+  "webpack.config.js",
+];
+
+const found = (text: string, pattern: RegExp): string[] =>
+  [...text.matchAll(pattern)].map(([, part = ""]) => part);
+
+/** Whether a word in code quotes is a path in the project. A pattern, such as one with a star, is not. */
+const isPath = (word: string): boolean =>
+  TOP_LEVEL.includes(word.split("/")[0] ?? "") && /^[\w./-]+$/.test(word);
+
+describe.each([
+  { document: "README.md", lines: 150 },
+  { document: "DEVELOPERS.md", lines: 220 },
+])("$document", ({ document, lines }) => {
+  const text = read(document);
+
+  it(`has at most ${String(lines)} lines`, () => {
+    expect(text.trimEnd().split("\n").length).toBeLessThanOrEqual(lines);
+  });
+
+  it("names worksheet functions that exist", () => {
+    const ids = metadata.functions.map(({ id }) => id);
+    expect(found(text, /\bEXT\.([A-Z]+)/g).filter((id) => !ids.includes(id))).toEqual([]);
+  });
+
+  it("names files and folders that exist", () => {
+    const quoted = found(text, /`([^`\n]+)`/g).filter(isPath);
+    const linked = found(text, /\]\(([^)#]+)[^)]*\)/g).filter((target) => !/^\w+:/.test(target));
+    expect([...quoted, ...linked].filter((path) => !existsSync(path))).toEqual([]);
+  });
+
+  it("names commands that exist", () => {
+    const run = [...found(text, /npm run ([\w:-]+)/g), ...found(text, /npm (start|test)\b/g)];
+    expect(run.filter((name) => !(name in scripts))).toEqual([]);
+  });
+});
+
+describe("DEVELOPERS.md", () => {
+  it("has no line over 130 characters", () => {
+    const lines = read("DEVELOPERS.md").split("\n");
+    expect(lines.filter((line) => line.length > 130)).toEqual([]);
+  });
+});
+
+/** A number as a person writes it: `$1,234.50`, `(200)`, `7%`. */
+function numberOf(written: string): number | undefined {
+  const [, minus, digits, percent] = /^([(-]?)\$?(\d[\d,]*(?:\.\d+)?)(%?)\)?$/.exec(written) ?? [];
+  if (digits === undefined) return undefined;
+  const size = Number(digits.replaceAll(",", "")) / (percent === "%" ? 100 : 1);
+  return minus === "" ? size : -size;
 }
 
-const read = (path: string): string => readFileSync(path, "utf8");
-const metadata = JSON.parse(read("dist/functions.json")) as Metadata;
-const map = markdownRows(read("DEVELOPERS.md"), "law");
-const unquoted = (cell: string): string => cell.replaceAll("`", "");
+function valueOf(written: string): unknown {
+  const [, month, date, year] = /^(\d{1,2})\/(\d{1,2})\/(\d{4})$/.exec(written) ?? [];
+  if (month !== undefined && date !== undefined && year !== undefined)
+    return serial(`${year}-${month.padStart(2, "0")}-${date.padStart(2, "0")}`);
+  if (written === "TRUE" || written === "FALSE") return written === "TRUE";
+  return numberOf(written) ?? written;
+}
 
-/** Files of a folder and the folders in it. */
-const filesUnder = (folder: string): string[] =>
-  readdirSync(folder, { recursive: true, withFileTypes: true })
-    .filter((entry) => entry.isFile())
-    .map((entry) => `${entry.parentPath.replaceAll("\\", "/")}/${entry.name}`);
+/** The table of README.md whose headings are column letters: its rows by the number in their first cell. */
+const sheet = new Map(markdownRows(readme, "").map(([row = "", ...cells]) => [row, cells]));
 
-describe("the map in DEVELOPERS.md", () => {
-  it.each(map.map((row) => [row.join(" · "), row]))("%s", (_text, row) => {
-    const [, worksheetFunction = "", calculation = "", rules = "", test = ""] = row;
-    expect(metadata.functions.map(({ id }) => id)).toContain(unquoted(worksheetFunction));
-    for (const path of [calculation, test, ...(rules.startsWith("rules/") ? [rules] : [])]) {
-      expect(existsSync(path), path).toBe(true);
-    }
-    if (!rules.startsWith("rules/")) expect(rules).toMatch(/^none: /);
+/** A formula with the cells that it names written into it. */
+function withCells(formula: string): string {
+  return formula.replace(/\b([A-Z])(\d+)\b/g, (cell, letter: string, row: string) => {
+    const written = sheet.get(row)?.[letter.charCodeAt(0) - 65];
+    if (written === undefined) throw new RangeError(`README.md shows no cell ${cell}`);
+    const number = numberOf(written);
+    return number === undefined ? JSON.stringify(written) : String(number);
+  });
+}
+
+describe("the formulas in README.md", () => {
+  const functions = runBundle();
+  const examples = readme
+    .split("\n")
+    .map((line) => /^\|\s*`(=EXT\.[^`]+)`\s*\|\s*([^|]*?)\s*\|/.exec(line))
+    .filter((match) => match !== null)
+    .map(([, formula = "", result = ""]) => ({ formula, result }));
+
+  function resultOf(formula: string): unknown {
+    const { id, values } = formulaCall(withCells(formula));
+    const cells = values.map((value) =>
+      value === undefined ? null : Array.isArray(value) ? (value as unknown) : [[value]]
+    );
+    const result = functions.get(id)?.(...cells);
+    const cell = Array.isArray(result) ? (result as unknown[][])[0]?.[0] : result;
+    return cell instanceof BuiltError ? cell.code : cell;
+  }
+
+  it.each(examples)("$formula gives $result", ({ formula, result }) => {
+    expect(resultOf(formula)).toBe(valueOf(result.replaceAll("`", "")));
   });
 
-  it("has a row for every worksheet function", () => {
-    const mapped = new Set(map.map((row) => unquoted(row[1] ?? "")));
-    expect([...mapped].sort()).toEqual(metadata.functions.map(({ id }) => id).sort());
-  });
-
-  it("names every rules file and every calculation file, in the map or beneath it", () => {
-    const text = read("DEVELOPERS.md");
-    const rules = filesUnder("rules").filter((path) => !path.includes("/schema/"));
-    const calculations = filesUnder("src/calculation");
-    const named = (path: string): boolean => text.includes(path.split("/").at(-1) ?? path);
-    const leftOut = [...rules, ...calculations].filter((path) => !named(path));
-    expect(leftOut).toEqual([]);
+  it("are shown with their results", () => {
+    expect(examples.length).toBeGreaterThan(4);
   });
 });
 
-describe("the functions in README.md", () => {
-  const listed = markdownRows(read("README.md"), "function").map((row) => unquoted(row[0] ?? ""));
-
-  it("are those of the add-in, with their arguments in order", () => {
-    const signatures = metadata.functions.map(({ id, parameters }) => {
-      const names = parameters.map(({ name, optional }) => (optional ? `[${name}]` : name));
-      return id === "CHARGELINES" ? "CHARGELINES(the same)" : `${id}(${names.join(", ")})`;
-    });
-    expect([...listed].sort()).toEqual([...signatures].sort());
-  });
-});
-
-describe("the files at the top", () => {
-  it("are those agreed, and nothing else", () => {
-    const agreed = [
-      ".ci",
-      ".gitignore",
-      "DEVELOPERS.md",
-      "LICENSE",
-      "README.md",
-      "manifest.xml",
-      "package-lock.json",
-      "package.json",
-      "rules",
-      "src",
-      "test",
-      "tsconfig.json",
-      "webpack.config.js",
-    ];
+describe("the top level of the project", () => {
+  it("has the agreed files and folders", () => {
     const made = [".git", "dist", "node_modules", "coverage"];
-    expect(
-      readdirSync(".")
-        .filter((name) => !made.includes(name))
-        .sort()
-    ).toEqual(agreed.sort());
-  });
-});
-
-describe("the example in README.md", () => {
-  const rows = markdownRows(read("README.md"), "formula").map(([formula = "", answer = ""]) => ({
-    formula: unquoted(formula),
-    answer,
-  }));
-
-  it.each(rows)("$formula is $answer", ({ formula, answer }) => {
-    const { id, values } = formulaCall(formula);
-    const found = inCell(worksheetFunction(id), ...values);
-    const isDay = /^\d{4}-\d{2}-\d{2}$/.test(answer);
-    expect(found).toBe(isDay ? serial(answer) : Number(answer.replaceAll(",", "")));
-  });
-
-  it("shows dates, money and charges", () => {
-    expect(rows.length).toBeGreaterThan(9);
-  });
-});
-
-describe("the labels of a return in README.md", () => {
-  it("are all there", () => {
-    const text = read("README.md").replace(/\s+/g, " ").toLowerCase();
-    const first = Object.values(ITEM_LABELS).map(([label = ""]) => label);
-    expect(first.filter((label) => !text.includes(label))).toEqual([]);
+    const names = readdirSync(".").filter((name) => !made.includes(name));
+    expect(names.sort()).toEqual(TOP_LEVEL.toSorted());
   });
 });

@@ -1,20 +1,54 @@
+import { readdirSync, readFileSync } from "node:fs";
 import { configDefaults, defineConfig } from "vitest/config";
 import { runsInBrowser } from "./browser/browser";
 
+const root = new URL("..", import.meta.url).pathname;
+const exclude = [...configDefaults.exclude, ...(runsInBrowser ? [] : ["test/browser/**"])];
+
+/** Tests that replace a module or a global, or choose how numbers go to the host. */
+const changesModules = readdirSync(`${root}test`, { recursive: true, encoding: "utf8" })
+  .filter((file) => file.endsWith(".test.ts"))
+  .map((file) => `test/${file.replaceAll("\\", "/")}`)
+  .filter((file) => /\bvi\b|\buseFormattedNumbers\b/.test(readFileSync(`${root}${file}`, "utf8")));
+
+/** What every run of the tests needs. */
+export const common = {
+  root,
+  setupFiles: ["test/customFunctionsRuntime.ts"],
+  // A page on a busy machine answers late. The tests wait for the answer, not for a time.
+  expect: { poll: { timeout: 30_000, interval: 100 } },
+  testTimeout: 120_000,
+  hookTimeout: 120_000,
+};
+
 export default defineConfig({
   test: {
-    root: new URL("..", import.meta.url).pathname,
-    include: ["test/**/*.test.ts"],
-    exclude: [...configDefaults.exclude, ...(runsInBrowser ? [] : ["test/browser/**"])],
+    root,
     globalSetup: ["test/globalBuild.ts"],
-    setupFiles: ["test/customFunctionsRuntime.ts"],
-    // The modules hold no state that a test could leave behind but caches; loading them once spares most of the time.
-    isolate: false,
-    // A page on a loaded machine answers when it can: what is waited for is the answer, not a time.
-    expect: { poll: { timeout: 30_000, interval: 100 } },
-    testTimeout: 120_000,
-    hookTimeout: 120_000,
-    benchmark: { include: ["test/bench/**/*.bench.ts"] },
+    projects: [
+      {
+        // Loading each module once saves most of the time. The only state of a module is then a cache, from which every test reads the
+        // same: its key is all that the cached result depends on.
+        test: {
+          ...common,
+          name: "shared modules",
+          include: ["test/**/*.test.ts"],
+          exclude: [...exclude, ...changesModules],
+          isolate: false,
+          benchmark: { include: ["test/bench/**/*.bench.ts"] },
+        },
+      },
+      {
+        test: {
+          ...common,
+          name: "own modules",
+          include: changesModules,
+          exclude,
+          isolate: true,
+          benchmark: { include: [] },
+        },
+      },
+    ],
     coverage: {
       provider: "v8",
       include: ["src/calculation/**", "src/rules/**", "src/calendar/**", "src/money/**"],

@@ -20,7 +20,7 @@ export interface FunctionMetadata {
   readonly result: { readonly dimensionality?: string };
 }
 
-/** The file that tells the host of the functions. */
+/** The content of functions.json, which describes the functions to the host. */
 export interface Metadata {
   readonly functions: readonly FunctionMetadata[];
   readonly allowCustomDataForDataTypeAny?: boolean;
@@ -34,10 +34,10 @@ export const built = (name: string): string =>
 /** The built bundle of the worksheet functions. */
 export const bundle: string = built("functions.js");
 
-/** What the host is told of the functions. */
+/** The built functions.json. */
 export const metadata = JSON.parse(built("functions.json")) as Metadata;
 
-/** An error as the built functions throw or answer it. */
+/** An error as the built functions throw or return it. */
 export class BuiltError {
   constructor(
     readonly code: string,
@@ -49,11 +49,12 @@ export class BuiltError {
 export type BuiltFunction = (...cells: unknown[]) => unknown;
 
 /**
- * Runs the built bundle in a world of its own, which holds the language and `CustomFunctions` and nothing else of a page or of Node.
+ * Runs the built bundle in a context of its own with `CustomFunctions`, but without anything else of a page or of Node.
  *
- * @param surroundings - What else that world holds.
- * @param script - What runs in it, the built bundle unless said otherwise.
- * @returns The functions it associates, by id; an id associated twice is an error.
+ * @param surroundings - Further global names of that context.
+ * @param script - What runs in it, by default the built bundle.
+ * @returns The functions it associates, by id.
+ * @throws RangeError where an id is associated twice.
  */
 export function runBundle(
   surroundings: object = {},

@@ -4,17 +4,17 @@ import { beyond, BROUGHT_ALONG, REACHES, type Allowance } from "./reachOfScripts
 
 const guide = built("addin.js");
 
-/** What the page around the functions does beyond them, each thing once and for one reason. */
+/** What the script of the page does beyond the functions, with the reason for each. */
 const OF_THE_PAGE: readonly Allowance[] = [
   {
     where: /\bfetch\(`\$\{\w+\}functions\.json`\)/g,
     times: 1,
-    why: "reads beside the page what the host is told of the functions",
+    why: "reads functions.json beside the page",
   },
   {
     where: /\bfetch\(`\$\{\w+\}help\/examples\.json`\)/g,
     times: 1,
-    why: "reads beside the page the examples of the help",
+    why: "reads the examples of the help beside the page",
   },
   {
     where: /const (\w+)=document\.createElement\(\w+\);return \1\.append\(/g,
@@ -24,40 +24,40 @@ const OF_THE_PAGE: readonly Allowance[] = [
   {
     where: /document\.getElementById\("outside"\)\?\.remove\(\)/g,
     times: 1,
-    why: "takes away the note that there is no workbook",
+    why: "removes the note that there is no workbook",
   },
   {
     where: /"loading"===document\.readyState\?document\.addEventListener\("DOMContentLoaded",/g,
     times: 1,
-    why: "waits until the page is drawn",
+    why: "waits until the page is loaded",
   },
   {
     where: /\{const (\w+)=new Date,\w+=String\(\1\.getMonth\(\)\+1\)/g,
     times: 1,
-    why: "the reader's own day, put into a new client list as a date to be changed",
+    why: "reads today's date of the user for a new client list, where it can be changed",
   },
   {
     where: /setTimeout\(\(\)=>\{\w+\(!1\)\},3e3\)/g,
     times: 1,
-    why: "waits three seconds for a host that may not be there",
+    why: "waits three seconds for a host, which may be missing",
   },
 ];
 const ALLOWED = [...BROUGHT_ALONG, ...OF_THE_PAGE];
 
 describe("the built script of the page", () => {
-  it.each(ALLOWED)("has, once: $why", ({ where, times }) => {
+  it.each(ALLOWED)("does so only in the known place: $why", ({ where, times }) => {
     expect(guide.match(where)).toHaveLength(times);
   });
 
-  it.each(REACHES)("has beyond that no $pattern: $why", ({ pattern }) => {
+  it.each(REACHES)("does not otherwise contain $pattern: $why", ({ pattern }) => {
     expect(pattern.exec(beyond(guide, ALLOWED))).toBeNull();
   });
 
-  it.each(REACHES)("would be found out: $sample", ({ pattern, sample }) => {
+  it.each(REACHES)("fails the search with $sample added", ({ pattern, sample }) => {
     expect(beyond(guide.replace("class", `${sample};class`), ALLOWED)).toMatch(pattern);
   });
 
-  it("asks of the host whether it is there, what it can do, and work in the workbook", () => {
+  it("uses the host only to see what it supports and to change the workbook", () => {
     const members = [...guide.matchAll(/(?<!["'\w ])(Office|Excel)\??\.(\w+)(\??\.\w+)?/g)];
     const used = members.map(([whole]) => whole.replaceAll("?", "").replace(/\(.*/, ""));
     expect([...new Set(used)].toSorted()).toEqual(["Excel.run", "Office.context.requirements"]);
@@ -65,7 +65,7 @@ describe("the built script of the page", () => {
 });
 
 describe("the script for a page without a host", () => {
-  it.each(REACHES)("has no $pattern: $why", ({ pattern }) => {
+  it.each(REACHES)("does not contain $pattern: $why", ({ pattern }) => {
     expect(pattern.exec(built("outside.js"))).toBeNull();
   });
 });

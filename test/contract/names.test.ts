@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { metadata } from "./builtAddIn";
 
 /**
- * One-word functions and commands of the Excel 4.0 macro language, which a defined name or function must not be called.
+ * One-word functions and commands of the Excel 4.0 macro language. A defined name or function must not have such a name.
  *
  * Source: Microsoft, Excel 4.0 Macro Functions Reference, contents.
  */
@@ -18,7 +18,7 @@ const MACRO_WORDS =
   );
 
 /**
- * Built-in functions whose names lie near this add-in's subjects: dates, rates, amounts, looking up.
+ * Built-in functions whose names come from the subjects of this add-in: dates, rates, amounts and look-ups.
  *
  * Source: Microsoft, Excel functions (alphabetical).
  */
@@ -41,7 +41,7 @@ function namesCell(word: string): boolean {
   if (/^(R\d*C?\d*|C\d*)$/i.test(word)) return true;
   const [, letters, digits] = /^([A-Z]{1,3})(\d{1,7})$/i.exec(word) ?? [];
   if (letters === undefined || digits === undefined) return false;
-  const column = [...letters.toUpperCase()].reduce(
+  const column = Array.from(letters.toUpperCase()).reduce(
     (sum, letter) => sum * 26 + letter.charCodeAt(0) - 64,
     0
   );
@@ -51,14 +51,14 @@ function namesCell(word: string): boolean {
 const ids = metadata.functions.map(({ id }) => id);
 
 describe("the name of a function", () => {
-  it.each(ids)("is no cell, macro word or built-in function: %s", (id) => {
+  it.each(ids)("is not a cell, a macro word or a built-in function: %s", (id) => {
     expect(namesCell(id)).toBe(false);
     expect(MACRO_WORDS).not.toContain(id);
     expect(BUILT_IN).not.toContain(id);
   });
 
-  // A workbook file writes EXT.NAME as _xldudf_EXT_NAME: a dot or underscore inside would make two names one.
-  it.each(ids)("has neither dot nor underscore: %s", (id) => {
+  // A workbook file writes EXT.NAME as _xldudf_EXT_NAME: with a dot or underscore inside, two names could become one.
+  it.each(ids)("has no dot and no underscore: %s", (id) => {
     expect(id).not.toMatch(/[._]/);
   });
 
@@ -72,7 +72,7 @@ describe("the name of a function", () => {
     ["A1048577", false],
     ["DUE", false],
     ["DUES2025", false],
-  ])("%s would be a cell: %j", (word, cell) => {
+  ])("%s is read as a cell: %j", (word, cell) => {
     expect(namesCell(word)).toBe(cell);
   });
 });

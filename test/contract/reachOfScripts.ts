@@ -1,29 +1,29 @@
-/** Something a preparer's security reviewer would look for in a script. */
+/** Something that a security review looks for in a script. */
 export interface Reach {
   readonly pattern: RegExp;
-  /** What a script would do with it. */
+  /** What a script could do with it. */
   readonly why: string;
-  /** A piece of a script that does it. */
+  /** Sample code that does it. */
   readonly sample: string;
 }
 
-/** A place in a script where such a thing stands all the same. */
+/** A place in a script that contains such a thing for a good reason. */
 export interface Allowance {
-  /** The place, with as much around it as no other place has. */
+  /** The place, with enough code around it to match no other place. */
   readonly where: RegExp;
   readonly times: number;
   readonly why: string;
 }
 
-const CODE_MADE = "code made from text, which a content security policy refuses";
+const CODE_MADE = "code made from text, which a content security policy blocks";
 const CODE_LOADED = "code loaded later";
 const NETWORK = "network";
 const STORAGE = "storage of client data";
-const PAGE = "storage, network or code by way of the page";
+const PAGE = "storage, network or code through the page";
 const CLOCK = "the clock";
-const LATER = "answers that come later";
+const LATER = "results that come later";
 const CHANCE = "chance";
-const OTHERS = "word to or from other pages";
+const OTHERS = "messages to or from other pages";
 
 const looked: readonly (readonly [pattern: RegExp, why: string, sample: string])[] = [
   [/\beval\s*\(/, CODE_MADE, "eval('1')"],
@@ -42,9 +42,9 @@ const looked: readonly (readonly [pattern: RegExp, why: string, sample: string])
   [/\bRTCPeerConnection\b/, NETWORK, "new RTCPeerConnection"],
   [/\b(Image|Audio)\s*[(;]/, NETWORK, "new Image().src='a'"],
   [/\.(src|srcset|srcdoc|action)\b/, NETWORK, "picture.src='a'"],
-  [/https?:\/\//, "an address to go to", "'https://example.com'"],
-  [/\blocation\b/, "the page's address, or a way to another", "location.href='a'"],
-  [/\bnavigator\b/, "what the browser tells of the reader", "navigator.userAgent"],
+  [/https?:\/\//, "an address", "'https://example.com'"],
+  [/\blocation\b/, "the address of the page, or a way to another", "location.href='a'"],
+  [/\bnavigator\b/, "facts about the browser and its user", "navigator.userAgent"],
   [/\b(local|session)Storage\b/, STORAGE, "localStorage.setItem('a','b')"],
   [/\bindexedDB\b/, STORAGE, "indexedDB.open('a')"],
   [/\bcaches\b/, STORAGE, "caches.open('a')"],
@@ -67,14 +67,14 @@ const looked: readonly (readonly [pattern: RegExp, why: string, sample: string])
   [/\brandom(UUID|Bytes)\b/, CHANCE, "crypto.randomUUID()"],
 ];
 
-/** Everything that is looked for. */
+/** Everything that the search looks for. */
 export const REACHES: readonly Reach[] = looked.map(([pattern, why, sample]) => ({
   pattern,
   why,
   sample,
 }));
 
-/** What libraries bring along in both scripts and never run here. */
+/** Code of libraries that is in both scripts and never runs here. */
 export const BROUGHT_ALONG: readonly Allowance[] = [
   {
     where: /0===arguments\.length\?Date\.now\(\)/g,
@@ -84,7 +84,7 @@ export const BROUGHT_ALONG: readonly Allowance[] = [
   {
     where: /!crypto\.getRandomValues&&!crypto\.randomBytes/g,
     times: 1,
-    why: "decimal.js: whether there would be chance if its setting crypto were on, which it is not",
+    why: "decimal.js: looks for random numbers only if its setting crypto is on, which it is not",
   },
   {
     where: /this\.crypto\)if\(crypto\.getRandomValues\).{1,500}?1e7\*Math\.random\(\)/g,
@@ -93,6 +93,6 @@ export const BROUGHT_ALONG: readonly Allowance[] = [
   },
 ];
 
-/** A script without the places where something is allowed. */
+/** A script without the allowed places. */
 export const beyond = (script: string, allowed: readonly Allowance[]): string =>
   allowed.reduce((text, { where }) => text.replace(where, "¤"), script);

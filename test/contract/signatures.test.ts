@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { metadata } from "./builtAddIn";
 import recorded from "./signatures.json";
 
-/** Name, dimensionality and whether it may be left out, argument for argument. */
+/** Name, dimensionality and whether it is optional, for each argument. */
 type Signature = readonly (readonly [name: string, dimensionality: string, optional: boolean])[];
 type Signatures = Readonly<Record<string, Signature>>;
 
@@ -17,8 +17,8 @@ const current: Signatures = Object.fromEntries(
 );
 
 /**
- * What would break workbooks that hold formulas of an earlier release: hosts keep a signature, and a formula keeps the order of its
- * arguments. A function may be added, and an optional argument at the end; nothing else may change.
+ * Changes that would break workbooks with formulas of an earlier release. A host caches a signature, and a formula keeps the order of
+ * its arguments. A function may be added, and an optional argument at the end. Nothing else may change.
  */
 function breaks(before: Signatures, after: Signatures): string[] {
   return Object.entries(before).flatMap(([id, was]) => {
@@ -37,7 +37,7 @@ function breaks(before: Signatures, after: Signatures): string[] {
 describe("the signatures", () => {
   const released = recorded as unknown as Signatures;
 
-  it("take every formula that a recorded one took", () => {
+  it("accept every formula that the recorded signatures accept", () => {
     expect(breaks(released, current)).toEqual([]);
   });
 
@@ -56,9 +56,9 @@ describe("a signature", () => {
   const due = (...signature: Signature): Signatures => ({ DUE: signature });
   const [year, state] = before["DUE"] as [Signature[number], Signature[number]];
 
-  it("may gain an optional argument at its end, and a function beside it", () => {
+  it("may gain an optional argument at its end, and other functions may be added", () => {
     expect(breaks(before, due(year, state, ["filerType", "matrix", true]))).toEqual([]);
-    expect(breaks(before, { ...before, RELIEF: [["day", "matrix", false]] })).toEqual([]);
+    expect(breaks(before, { ...before, DISASTERDATE: [["date", "matrix", false]] })).toEqual([]);
   });
 
   it.each([
@@ -66,19 +66,19 @@ describe("a signature", () => {
     ["lose an argument", due(year), "DUE: argument 2 was state"],
     ["rename one", due(year, ["place", "matrix", true]), "DUE: argument 2 was state"],
     [
-      "take one cell for a block",
+      "take one cell instead of a range",
       due(["taxYear", "scalar", false], state),
       "DUE: argument 1 was taxYear",
     ],
     [
-      "require what could be left out",
+      "require an optional argument",
       due(year, ["state", "matrix", false]),
       "DUE: argument 2 was state",
     ],
     [
       "gain a required argument",
       due(year, state, ["filerType", "matrix", false]),
-      "DUE: filer is added and required",
+      "DUE: filerType is added and required",
     ],
   ] as [string, Signatures, string][])("may not %s", (_what, after, complaint) => {
     expect(breaks(before, after)).toContain(complaint);

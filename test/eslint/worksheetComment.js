@@ -1,11 +1,13 @@
 import { ownExample } from "./ownExample.js";
 
 const TAGGED = 'JsdocBlock:has(JsdocTag[tag="customfunction"])';
+/** A function, or its declaration without a body above the function that answers. */
+const DECLARED = ":matches(FunctionDeclaration, TSDeclareFunction)";
 /** Functions with the comment of a worksheet function. */
-const contexts = [{ context: "FunctionDeclaration", comment: TAGGED }];
+const contexts = [{ context: DECLARED, comment: TAGGED }];
 
 /** Such functions whose comment lacks a tag. */
-const lacking = (tag, message, context = "FunctionDeclaration") => ({
+const lacking = (tag, message, context = DECLARED) => ({
   context,
   comment: `${TAGGED}:not(:has(JsdocTag[tag="${tag}"]))`,
   message,
@@ -13,18 +15,18 @@ const lacking = (tag, message, context = "FunctionDeclaration") => ({
 
 const NO_ERRORS = lacking(
   "throws",
-  "Missing @throws: when which error is the answer.",
-  "FunctionDeclaration[params.length>0]"
+  "Missing @throws: say what returns which error.",
+  `${DECLARED}[params.length>0]`
 );
-const NO_LAW = lacking("see", "Missing @see: the law the answer rests on.");
+const NO_LAW = lacking("see", "Missing @see: name the law that the result follows.");
 
 /**
- * What the comment above a worksheet function must say, because Excel, the guide and the help are made of it: what it answers, each
- * argument, the answer, its errors, the law, an example with its answer.
+ * What the comment above a worksheet function must say, because Excel, the guide and the help show it: its purpose, each argument, the
+ * result, its errors, the law, and examples with their results.
  */
 export const worksheetComment = [
   {
-    files: ["src/functions/*.ts"],
+    files: ["src/functions/**/*.ts"],
     plugins: { worksheet: { rules: { "own-example": ownExample } } },
     rules: {
       "worksheet/own-example": "error",
@@ -41,24 +43,25 @@ export const worksheetComment = [
           contexts,
           mainDescription: {
             match: String.raw`/^\n?\p{Lu}[^\n]*\.\s*$/u`,
-            message: "What the function answers is said in one line of whole sentences.",
+            message: "Write the purpose of the function in one line of full sentences.",
           },
           tags: {
             param: {
               match: String.raw`/^\S[^\n]*[.\)]$/u`,
-              message: "An argument is described in one line that ends with a full stop.",
+              message: "Describe an argument in one line that ends with a period.",
             },
             returns: {
               match: String.raw`/^\S[^\n]*\.$/u`,
-              message: "The answer is described in one line that ends with a full stop.",
+              message: "Describe the result in one line that ends with a period.",
             },
             throws: {
-              match: "/^`#(VALUE!|N\\/A)` \\S.*\\.$/u",
-              message: "The errors begin with `#VALUE!` or `#N/A` and end with a full stop.",
+              match: "/^`#(VALUE!|N\\/A)` (?!\\s)(?:(?!`#)[^\\n])+\\.$/u",
+              message:
+                "Write one @throws for each error: `#VALUE!` or `#N/A`, what returns it, and a period.",
             },
             example: {
-              match: String.raw`/^=EXT\.[A-Z]+\(.*\) (is|gives|shows|begins|ends|has|says):? \S/u`,
-              message: "An example is a formula and what it answers: =EXT.NAME(...) is ...",
+              match: String.raw`/^=EXT\.[A-Z]+\((?:(?!=EXT\.)[^\n])*\) (is|gives|shows|begins|ends|has|says):? (?:(?!=EXT\.)[^\n])+\s*$/u`,
+              message: "Write one @example for each formula and its result: =EXT.NAME(...) is ...",
             },
           },
         },
@@ -66,8 +69,8 @@ export const worksheetComment = [
     },
   },
   {
-    // These answer about the tables of rules themselves, behind which there is no one law.
-    files: ["src/functions/rulesInForce.ts"],
+    // These functions return the rule tables themselves, which follow no single law.
+    files: ["src/functions/rules/*.ts"],
     rules: { "jsdoc/no-restricted-syntax": ["error", { contexts: [NO_ERRORS] }] },
   },
 ];

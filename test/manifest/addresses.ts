@@ -10,7 +10,7 @@ const elementsWithAddress = [
   "bt:Url",
 ];
 
-/** Required pixel sizes of a button or group icon, and the sizes a host also takes: Microsoft's page "Icon element" (manifest/icon). */
+/** Required pixel sizes of a button or group icon, and further sizes that a host accepts. Source: Microsoft's page "Icon element" (manifest/icon). */
 const requiredSizes = ["16", "32", "80"];
 const furtherSizes = ["20", "24", "40", "48", "64"];
 
@@ -29,14 +29,14 @@ function addressesIn(app: ManifestElement): Address[] {
 }
 
 /**
- * Addresses that are not https, or name a file of ours that is not served.
+ * Addresses that are not https, or that name a file of the add-in which is not served.
  *
- * "You must use Secure Sockets Layer (SSL) for all URLs": Microsoft's page "Resources element" (manifest/resources). That icons
- * must be there to be fetched and kept: same page, section Images.
+ * "You must use Secure Sockets Layer (SSL) for all URLs": Microsoft's page "Resources element" (manifest/resources). The
+ * same page, section Images, requires that icons can be downloaded and cached.
  *
  * @param app - Root of the manifest.
- * @param served - Whether the add-in's own address serves a path such as "icons/icon-16.png".
- * @returns One sentence a problem.
+ * @param served - Whether the address of the add-in serves a path such as "icons/icon-16.png".
+ * @returns One sentence for each problem.
  */
 export function addressProblems(app: ManifestElement, served: (path: string) => boolean): string[] {
   const page = at(app, "DefaultSettings", "SourceLocation")[0]?.attributes["DefaultValue"] ?? "";
@@ -52,10 +52,10 @@ export function addressProblems(app: ManifestElement, served: (path: string) => 
 }
 
 /**
- * Icons that lack a size or have one the host does not take.
+ * Icons that lack a size or have one that the host does not accept.
  *
  * @param app - Root of the manifest.
- * @returns One sentence a problem.
+ * @returns One sentence for each problem.
  */
 export function iconSizeProblems(app: ManifestElement): string[] {
   const overrides = at(app, "VersionOverrides").flatMap(elementsOf);
@@ -69,7 +69,7 @@ export function iconSizeProblems(app: ManifestElement): string[] {
     );
     return [
       ...missing.map((size) => `${named} lacks the size ${size}.`),
-      ...unknown.map((size) => `${named} has the size "${size}", which the host does not take.`),
+      ...unknown.map((size) => `${named} has the size "${size}", which the host does not accept.`),
     ];
   });
 }

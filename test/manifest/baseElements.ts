@@ -1,7 +1,7 @@
 import { at } from "./manifestTree";
 import type { ManifestElement } from "./manifestTree";
 
-/** [MS-OWEMXML] 5.6, type UUID, without the urn and brace forms, which nobody needs here. */
+/** [MS-OWEMXML] 5.6, type UUID, without the urn and brace forms, which are not needed here. */
 const guid = /^[0-9a-f]{8}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{4}-[0-9a-f]{12}$/i;
 
 /** [MS-OWEMXML] 5.6, type Version. */
@@ -16,14 +16,14 @@ const permissions = [
   "ReadWriteDocument",
 ];
 
-/** [MS-OWEMXML] 2.3, types ShortString and LongString: most characters of the texts outside <Resources>. */
+/** [MS-OWEMXML] 2.3, types ShortString and LongString: maximum length of the texts outside <Resources>. */
 const longestText: Readonly<Record<string, number>> = {
   ProviderName: 125,
   DisplayName: 125,
   Description: 250,
 };
 
-/** Page "Configure your Office Add-in to use a shared runtime", and "Custom functions requirement sets" (1.2 gives CustomFunctions.Error). */
+/** Page "Configure your Office Add-in to use a shared runtime", and "Custom functions requirement sets" (1.2 adds CustomFunctions.Error). */
 const requiredSets: Readonly<Record<string, string>> = {
   SharedRuntime: "1.1",
   CustomFunctionsRuntime: "1.2",
@@ -48,15 +48,15 @@ function requirementProblems(app: ManifestElement): string[] {
     const stated = set.attributes["MinVersion"];
     return stated === least
       ? []
-      : [`<Set Name="${name}"> states "${stated}", where ${least} is wanted.`];
+      : [`<Set Name="${name}"> states "${stated}", where ${least} is required.`];
   });
 }
 
 /**
- * Identity, texts, permissions, host and requirement sets that break a rule.
+ * Checks identity, texts, permissions, host and requirement sets.
  *
  * @param app - Root of the manifest.
- * @returns One sentence a problem.
+ * @returns One sentence for each problem.
  */
 export function baseElementProblems(app: ManifestElement): string[] {
   const textOf = (name: string) => at(app, name)[0]?.text ?? "";
@@ -64,7 +64,7 @@ export function baseElementProblems(app: ManifestElement): string[] {
   if (app.name !== "OfficeApp" || app.attributes["xsi:type"] !== "TaskPaneApp") {
     problems.push(`The root is not <OfficeApp xsi:type="TaskPaneApp">.`);
   }
-  if (!guid.test(textOf("Id"))) problems.push(`<Id> "${textOf("Id")}" is no GUID.`);
+  if (!guid.test(textOf("Id"))) problems.push(`<Id> "${textOf("Id")}" is not a GUID.`);
   if (!version.test(textOf("Version"))) {
     problems.push(
       `<Version> "${textOf("Version")}" is not one to four numbers of one to five digits.`

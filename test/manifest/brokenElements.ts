@@ -1,18 +1,18 @@
 import type { BrokenManifest } from "./brokenManifest";
 
-/** Slips in the elements themselves: order, presence, identity, texts, requirements. */
+/** Mistakes in the elements themselves: order, presence, identity, texts, requirements. */
 export const brokenElements: readonly BrokenManifest[] = [
   {
     slip: "an element out of order",
     find: /(<Id>.*<\/Id>)\s*(<Version>.*<\/Version>)/,
     put: "$2$1",
-    found: ["<Id> must stand before <Version> in <OfficeApp>."],
+    found: ["<Id> must come before <Version> in <OfficeApp>."],
   },
   {
     slip: "an element out of order inside the overrides",
     find: /(<Label resid="Group.Label" \/>)\s*(<Icon>[^]*?<\/Icon>)/,
     put: "$2$1",
-    found: ["<Label> must stand before <Icon> in <Group>."],
+    found: ["<Label> must come before <Icon> in <Group>."],
   },
   {
     slip: "an element in the wrong place",
@@ -27,13 +27,13 @@ export const brokenElements: readonly BrokenManifest[] = [
     found: ["<OfficeApp> lacks <ProviderName>."],
   },
   {
-    slip: "a doubled element",
+    slip: "a repeated element",
     find: /<DefaultLocale>.*<\/DefaultLocale>/,
     put: "$&$&",
-    found: ["<DefaultLocale> stands 2 times in <OfficeApp>, where one is allowed."],
+    found: ["<DefaultLocale> occurs 2 times in <OfficeApp>, where once is allowed."],
   },
   {
-    slip: "no namespace",
+    slip: "a missing namespace",
     find: '<Namespace resid="Functions.Namespace" />',
     put: "",
     found: [
@@ -50,10 +50,10 @@ export const brokenElements: readonly BrokenManifest[] = [
     ],
   },
   {
-    slip: "no GUID",
+    slip: "an id that is not a GUID",
     find: "05460465-19fe",
     put: "05460465-19f",
-    found: ['<Id> "05460465-19f-41c0-944b-25bc8a1aec48" is no GUID.'],
+    found: ['<Id> "05460465-19f-41c0-944b-25bc8a1aec48" is not a GUID.'],
   },
   {
     slip: "a version in words",
@@ -68,7 +68,7 @@ export const brokenElements: readonly BrokenManifest[] = [
     found: ['<Permissions> "ReadWriteAll" is not a permission of a task pane add-in.'],
   },
   {
-    slip: "a name too long",
+    slip: "a name that is too long",
     find: /(<DisplayName DefaultValue=")[^"]*/,
     put: `$1${"x".repeat(126)}`,
     found: ["<DisplayName> has 126 characters; 1 to 125 are allowed."],
@@ -92,15 +92,15 @@ export const brokenElements: readonly BrokenManifest[] = [
     found: ['<Hosts> lacks <Host Name="Workbook">.'],
   },
   {
-    slip: "a requirement set left out",
+    slip: "a missing requirement set",
     find: '<Set Name="SharedRuntime" MinVersion="1.1" />',
     put: "",
     found: ["<Requirements> lacks the set SharedRuntime 1.1."],
   },
   {
-    slip: "a requirement set too new",
+    slip: "a requirement set that is too new",
     find: 'Runtime" MinVersion="1.2"',
     put: 'Runtime" MinVersion="1.4"',
-    found: ['<Set Name="CustomFunctionsRuntime"> states "1.4", where 1.2 is wanted.'],
+    found: ['<Set Name="CustomFunctionsRuntime"> states "1.4", where 1.2 is required.'],
   },
 ];

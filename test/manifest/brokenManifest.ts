@@ -1,4 +1,4 @@
-/** An edit of the template that breaks one rule, and what must be found. */
+/** An edit of the template that breaks one rule, and the problems that the check must find. */
 export interface BrokenManifest {
   readonly slip: string;
   readonly find: string | RegExp;

@@ -1,9 +1,9 @@
 import type { BrokenManifest } from "./brokenManifest";
 
-/** Slips in what elements point to: ids, resources, addresses, icons, the shared runtime. */
+/** Mistakes in references: ids, resources, addresses, icons, the shared runtime. */
 export const brokenReferences: readonly BrokenManifest[] = [
   {
-    slip: "an id too long",
+    slip: "an id that is too long",
     find: /Guide\.Description/g,
     put: "Guide.DescriptionOfTheGuideButton",
     found: ["resid", "id"].map((key) => {
@@ -15,16 +15,16 @@ export const brokenReferences: readonly BrokenManifest[] = [
     slip: "a resource defined twice",
     find: /<bt:Url id="Addin.Page.Url".*\/>/,
     put: "$&$&",
-    found: ['The id "Addin.Page.Url" is given to more than one element.'],
+    found: ['The id "Addin.Page.Url" is the id of more than one element.'],
   },
   {
-    slip: "two controls of one id",
+    slip: "two controls with one id",
     find: 'Group id="ExtensionSeason.Group"',
     put: 'Group id="ExtensionSeason.Guide"',
-    found: ['The id "ExtensionSeason.Guide" is given to more than one element.'],
+    found: ['The id "ExtensionSeason.Guide" is the id of more than one element.'],
   },
   {
-    slip: "a reference to nothing",
+    slip: "a reference to a missing resource",
     find: '<Label resid="Group.Label" />',
     put: '<Label resid="Group.Name" />',
     found: [
@@ -39,13 +39,13 @@ export const brokenReferences: readonly BrokenManifest[] = [
     found: ['The resid "Guide.Description" of <Title> is not defined in <bt:ShortStrings>.'],
   },
   {
-    slip: "a resource nobody uses",
+    slip: "an unused resource",
     find: "<bt:Urls>",
     put: '$&<bt:Url id="Spare" DefaultValue="https://localhost:3000/addin.html" />',
     found: ['<bt:Url id="Spare"> is not used.'],
   },
   {
-    slip: "a short text too long",
+    slip: "a short text that is too long",
     find: 'DefaultValue="Function guide"',
     put: `DefaultValue="${"x".repeat(126)}"`,
     found: [
@@ -53,7 +53,7 @@ export const brokenReferences: readonly BrokenManifest[] = [
     ],
   },
   {
-    slip: "a long text too long",
+    slip: "a long text that is too long",
     find: /"Open the guide: [^"]*"/,
     put: `"${"x".repeat(251)}"`,
     found: [
@@ -69,29 +69,29 @@ export const brokenReferences: readonly BrokenManifest[] = [
     ],
   },
   {
-    slip: "an address too long",
+    slip: "an address that is too long",
     find: /(<SupportUrl DefaultValue=")[^"]*/,
     put: `$1https://${"x".repeat(2041)}`,
     found: ["The address of <SupportUrl> has 2049 characters; 1 to 2048 are allowed."],
   },
   {
-    slip: "an icon that is not there",
+    slip: "a missing icon",
     find: '"https://localhost:3000/icons/icon-80.png"',
     put: '"https://localhost:3000/icons/icon-81.png"',
     found: ['The file "icons/icon-81.png" of <bt:Image id="Icon.80"> is not served.'],
   },
   {
-    slip: "an icon size left out",
+    slip: "a missing icon size",
     find: '<bt:Image size="32" resid="Icon.32" />',
     put: "",
     found: ['<Icon> of <Group id="ExtensionSeason.Group"> lacks the size 32.'],
   },
   {
-    slip: "an icon size the host does not take",
+    slip: "an icon size that the host does not accept",
     find: 'size="64"',
     put: 'size="65"',
     found: [
-      '<Icon> of <Group id="ExtensionSeason.Group"> has the size "65", which the host does not take.',
+      '<Icon> of <Group id="ExtensionSeason.Group"> has the size "65", which the host does not accept.',
     ],
   },
   {
@@ -119,13 +119,13 @@ export const brokenReferences: readonly BrokenManifest[] = [
     ],
   },
   {
-    slip: "a runtime that stops",
+    slip: "a runtime with a short lifetime",
     find: 'lifetime="long"',
     put: 'lifetime="short"',
-    found: ['<Runtime> has the lifetime "short", where "long" is wanted.'],
+    found: ['<Runtime> has the lifetime "short", where "long" is required.'],
   },
   {
-    slip: "no Excel among the overrides",
+    slip: "overrides without Excel",
     find: 'Host xsi:type="Workbook"',
     put: 'Host xsi:type="Document"',
     found: [

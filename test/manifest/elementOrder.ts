@@ -1,12 +1,12 @@
 import type { ManifestElement } from "./manifestTree";
 
 /**
- * Children of each element in the order they must have. "?" may be left out, "*" any number, "+" one or more. An element
- * whose children depend on its xsi:type is listed with that type behind a slash; one not listed has no children.
+ * Children of each element in the required order. "?" is optional, "*" means any number, "+" one or more. An element whose children
+ * depend on its xsi:type is listed with that type after a slash. An element that is not listed has no children.
  *
  * From Microsoft's page "How to find the proper order of manifest elements" (develop/manifest-element-ordering), sections on
- * task pane add-ins; which of them may be left out from [MS-OWEMXML] sections 2 and 5. Only what an add-in of custom functions
- * with one ribbon button can need is listed.
+ * task pane add-ins. [MS-OWEMXML] sections 2 and 5 say which are optional. The list has only what an add-in of custom functions
+ * with one ribbon button can need.
  */
 const childrenInOrder: Readonly<Record<string, string>> = {
   OfficeApp:
@@ -55,7 +55,7 @@ function childProblems(parent: ManifestElement, allowed: string): string[] {
     const place = names.indexOf(child.name);
     if (place < 0) problems.push(`<${child.name}> does not belong in <${parent.name}>.`);
     else if (place < latest)
-      problems.push(`<${child.name}> must stand before <${names[latest]}> in <${parent.name}>.`);
+      problems.push(`<${child.name}> must come before <${names[latest]}> in <${parent.name}>.`);
     else latest = place;
   }
   for (const place of places) {
@@ -65,7 +65,7 @@ function childProblems(parent: ManifestElement, allowed: string): string[] {
       problems.push(`<${parent.name}> lacks <${place?.["name"]}>.`);
     if (times > 1 && (count === "" || count === "?")) {
       problems.push(
-        `<${place?.["name"]}> stands ${times} times in <${parent.name}>, where one is allowed.`
+        `<${place?.["name"]}> occurs ${times} times in <${parent.name}>, where once is allowed.`
       );
     }
   }
@@ -73,10 +73,10 @@ function childProblems(parent: ManifestElement, allowed: string): string[] {
 }
 
 /**
- * Children that are missing, doubled, out of order or in the wrong place.
+ * Finds children that are missing, repeated, out of order or in the wrong place.
  *
- * @param element - Root of the part to look at.
- * @returns One sentence a problem.
+ * @param element - Root of the part to check.
+ * @returns One sentence for each problem.
  */
 export function elementOrderProblems(element: ManifestElement): string[] {
   const type = element.attributes["xsi:type"];

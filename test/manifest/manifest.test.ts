@@ -10,7 +10,7 @@ const root = fileURLToPath(new URL("../..", import.meta.url));
 const textOf = (...parts: string[]) => readFileSync(path.join(root, ...parts), "utf8");
 const template = textOf("manifest.xml");
 
-/** What the build makes of the sources beside the page, its style sheet and the icons. */
+/** Files that the build makes, besides the page, its style sheet and the icons. */
 const built = ["functions.js", "functions.json", "addin.js", "help/index.html"];
 const servedFromSources = (file: string) =>
   built.includes(file) || existsSync(path.join(root, "src", "addin", file));
@@ -20,7 +20,7 @@ describe("the manifest", () => {
     expect(manifestProblems(template, servedFromSources)).toEqual([]);
   });
 
-  it("has no problem as built, with every file it names", () => {
+  it("has no problem as built, and every file it names is there", () => {
     const served = (file: string) => existsSync(path.join(root, "dist", file));
     expect(manifestProblems(textOf("dist", "manifest.xml"), served)).toEqual([]);
   });
@@ -30,7 +30,7 @@ describe("the manifest", () => {
     expect(template).toContain(`<Version>${version}.0</Version>`);
   });
 
-  it("states no requirement set beyond the two nothing works without", () => {
+  it("requires only the two requirement sets that the add-in cannot work without", () => {
     const sets = [...template.matchAll(/<Set Name="(\w+)" MinVersion="([\d.]+)"/g)];
     expect(sets.map(([, name, least]) => `${name} ${least}`)).toEqual([
       "SharedRuntime 1.1",
@@ -45,7 +45,7 @@ describe("the manifest", () => {
   });
 
   // Microsoft's pages "IconUrl element" and "HighResolutionIconUrl element": 32 and 64 pixels for a task pane add-in.
-  it("is represented by the icons of the sizes asked for", () => {
+  it("names icons of the required sizes", () => {
     expect(template).toMatch(/<IconUrl DefaultValue="[^"]+\/icon-32\.png"/);
     expect(template).toMatch(/<HighResolutionIconUrl DefaultValue="[^"]+\/icon-64\.png"/);
     for (const size of [16, 32, 64, 80]) {
@@ -63,7 +63,7 @@ describe("the manifest checker", () => {
     expect(manifestProblems(edited, servedFromSources)).toEqual(found);
   });
 
-  it("takes texts, addresses and ids of the greatest length allowed", () => {
+  it("accepts texts, addresses and ids of the maximum length", () => {
     const longest = template
       .replace(/(<DisplayName DefaultValue=")[^"]*/, `$1${"x".repeat(125)}`)
       .replace(/(<Description DefaultValue=")[^"]*/, `$1${"x".repeat(250)}`)
@@ -76,9 +76,9 @@ describe("the manifest checker", () => {
   });
 
   it.each([
-    ["an element left open", template.replace("</Hosts>", "")],
+    ["an unclosed element", template.replace("</Hosts>", "")],
     ["an empty file", ""],
-  ])("says that it is not XML, given %s", (_slip, text) => {
+  ])("reports that the text is not XML for %s", (_slip, text) => {
     const problems = manifestProblems(text, servedFromSources);
     expect(problems).toHaveLength(1);
     expect(problems[0]).toMatch(/^The manifest is not well-formed XML: .+/);

@@ -6,12 +6,12 @@ import { resourceProblems } from "./resources";
 import { sharedRuntimeProblems } from "./sharedRuntime";
 
 /**
- * What is wrong with an add-in manifest, as far as can be told without a host. The official validator is a web service, and the
- * published schemas miss the two commonest slips, a reference to nothing and an address without https.
+ * Checks an add-in manifest as far as possible without a host. The official validator is a web service, and the published schemas
+ * miss the two most frequent mistakes, a reference to a missing resource and an address without https.
  *
  * @param xml - Text of the manifest.
- * @param served - Whether the add-in's own address serves a path such as "icons/icon-16.png".
- * @returns One sentence a problem, naming the element; empty when nothing is wrong.
+ * @param served - Whether the address of the add-in serves a path such as "icons/icon-16.png".
+ * @returns One sentence for each problem, which names the element. Empty for a good manifest.
  */
 export function manifestProblems(xml: string, served: (path: string) => boolean): string[] {
   const app = manifestTree(xml);

@@ -2,7 +2,7 @@ import { XMLParser, XMLValidator } from "fast-xml-parser";
 
 /** One element of a manifest, with its children in the order of the file. */
 export interface ManifestElement {
-  /** As written, prefix included: "bt:Image". */
+  /** As written, with the prefix: "bt:Image". */
   readonly name: string;
   readonly attributes: Readonly<Record<string, string>>;
   readonly children: readonly ManifestElement[];
@@ -28,7 +28,8 @@ function toElement(node: OrderedNode): ManifestElement {
     attributes: (node[":@"] ?? {}) as Record<string, string>,
     children: nodes.filter((child) => !("#text" in child)).map(toElement),
     text: nodes
-      .map((child) => String(child["#text"] ?? ""))
+      .map((child) => child["#text"])
+      .filter((text) => typeof text === "string")
       .join("")
       .trim(),
   };
@@ -38,7 +39,7 @@ function toElement(node: OrderedNode): ManifestElement {
  * Reads a manifest as a tree.
  *
  * @param xml - Text of the manifest.
- * @returns The root element, or a sentence saying why the text is no XML.
+ * @returns The root element, or a sentence that says why the text is not XML.
  */
 export function manifestTree(xml: string): ManifestElement | string {
   const verdict = XMLValidator.validate(xml);
@@ -64,7 +65,7 @@ export function elementsOf(element: ManifestElement): ManifestElement[] {
  *
  * @param element - Where to start.
  * @param path - Child names from the outside in.
- * @returns All elements at the end of the path, none when it leads nowhere.
+ * @returns All elements at the end of the path.
  */
 export function at(element: ManifestElement, ...path: readonly string[]): ManifestElement[] {
   return path.reduce<ManifestElement[]>(

@@ -4,12 +4,12 @@ import type { ManifestElement } from "./manifestTree";
 interface ResourceKind {
   readonly list: string;
   readonly limit: number;
-  /** Elements that may point to a resource of this kind. */
+  /** Elements that may refer to a resource of this kind. */
   readonly usedBy: readonly string[];
 }
 
 /**
- * Lists of resources, the most characters a value may have, and what may point to them.
+ * Lists of resources, the maximum length of their values, and the elements that may refer to them.
  * From Microsoft's reference page "Resources element" (manifest/resources) and [MS-OWEMXML] 5.6, types ShortString, LongString, URL.
  */
 const kinds: readonly ResourceKind[] = [
@@ -42,7 +42,7 @@ function identifierProblems(all: readonly ManifestElement[]): string[] {
 function repeatedIds(all: readonly ManifestElement[]): string[] {
   const ids = all.flatMap(({ attributes }) => attributes["id"] ?? []);
   const repeated = new Set(ids.filter((id, index) => ids.indexOf(id) !== index));
-  return [...repeated].map((id) => `The id "${id}" is given to more than one element.`);
+  return [...repeated].map((id) => `The id "${id}" is the id of more than one element.`);
 }
 
 function valueProblems(resources: ManifestElement): string[] {
@@ -59,7 +59,7 @@ function valueProblems(resources: ManifestElement): string[] {
   );
 }
 
-// What a resid may point to: reference pages of the single elements ("must be set to the value of the id attribute of …").
+// What a resid may refer to: the reference pages of the elements ("must be set to the value of the id attribute of …").
 function referenceProblems(resources: ManifestElement, all: readonly ManifestElement[]): string[] {
   return all.flatMap(({ name, attributes }) => {
     const resid = attributes["resid"];
@@ -72,7 +72,7 @@ function referenceProblems(resources: ManifestElement, all: readonly ManifestEle
   });
 }
 
-// No rule of the platform, but a resource nobody points to is a slip of ours.
+// This is no rule of the platform, but an unused resource is a mistake.
 function unusedResources(resources: ManifestElement, all: readonly ManifestElement[]): string[] {
   const used = new Set(all.map(({ attributes }) => attributes["resid"]));
   return resources.children.flatMap(({ children }) =>
@@ -83,10 +83,10 @@ function unusedResources(resources: ManifestElement, all: readonly ManifestEleme
 }
 
 /**
- * Ids, references and resource values that break a rule.
+ * Checks ids, references and resource values.
  *
  * @param app - Root of the manifest.
- * @returns One sentence a problem.
+ * @returns One sentence for each problem.
  */
 export function resourceProblems(app: ManifestElement): string[] {
   const all = elementsOf(app);

@@ -42,11 +42,11 @@ function namespaceProblems(app: ManifestElement, host: ManifestElement): string[
 }
 
 /**
- * Whether everything runs in one shared runtime: "The shared runtime won't load if the resid uses different values in the
- * manifest" (Microsoft's page "Configure your Office Add-in to use a shared runtime"), and functions are found under a namespace.
+ * Checks that everything runs in one shared runtime and that the functions have a valid namespace: "The shared runtime won't load if the resid uses different values in the
+ * manifest" (Microsoft's page "Configure your Office Add-in to use a shared runtime").
  *
  * @param app - Root of the manifest.
- * @returns One sentence a problem.
+ * @returns One sentence for each problem.
  */
 export function sharedRuntimeProblems(app: ManifestElement): string[] {
   const host = at(app, "VersionOverrides", "Hosts", "Host").find(
@@ -60,7 +60,7 @@ export function sharedRuntimeProblems(app: ManifestElement): string[] {
   return [
     ...(lifetime === "long"
       ? []
-      : [`<Runtime> has the lifetime "${lifetime}", where "long" is wanted.`]),
+      : [`<Runtime> has the lifetime "${lifetime}", where "long" is required.`]),
     ...elsewhere.map(
       ({ owner, resid: other }) =>
         `${owner} names the resource "${other}", not the runtime's "${resid}".`

@@ -1,8 +1,8 @@
 /**
- * Days, rates and dates of the day-by-day accounts, sharing no code and no table with src.
+ * Dates and rates for the day-by-day calculations, without code or tables from src.
  *
- * Days are instants at midnight UTC by 86,400,000. Rates are whole percents by quarter, copied by hand from the cumulative table in
- * Rev. Rul. 2024-18 and the rulings after it, as secondary copies report them.
+ * A date is the number of days from January 1, 1970. Rates are whole percents by quarter, copied by hand from secondary copies of
+ * the cumulative table in Rev. Rul. 2024-18 and of the later rulings.
  */
 const PERCENTS: Readonly<Record<string, string>> = {
   2016: "3 4 4 4",
@@ -23,7 +23,7 @@ export const dayOf = (written: string): number => Date.parse(written) / 86_400_0
 
 const instant = (day: number): Date => new Date(day * 86_400_000);
 
-/** A day written YYYY-MM-DD. */
+/** A date as YYYY-MM-DD. */
 export const written = (day: number): string => instant(day).toISOString().slice(0, 10);
 
 export const yearOf = (day: number): number => instant(day).getUTCFullYear();
@@ -31,18 +31,18 @@ export const monthOf = (day: number): number => instant(day).getUTCMonth() + 1;
 export const dateOf = (day: number): number => instant(day).getUTCDate();
 export const weekdayOf = (day: number): number => instant(day).getUTCDay();
 
-/** Days of a year: the daily rate is the yearly one by 365, or by 366 in a leap year. */
+/** Days of a year: the daily rate is the annual rate divided by 365, or by 366 in a leap year. */
 export const daysInYear = (year: number): number =>
   dayOf(`${String(year + 1)}-01-01`) - dayOf(`${String(year)}-01-01`);
 
-/** The underpayment rate of a day as a fraction. */
+/** The underpayment rate on a date, such as 0.07. */
 export function rateOn(day: number): number {
   const percent = PERCENTS[String(yearOf(day))]?.split(" ")[Math.floor((monthOf(day) - 1) / 3)];
-  if (percent === undefined) throw new RangeError(`no rate on ${written(day)}`);
+  if (percent === undefined) throw new RangeError(`There is no rate on ${written(day)}.`);
   return Number(percent) / 100;
 }
 
-/** The day from which lateness counts, and the last timely day. */
+/** The date from which delinquency counts, and the deadline. */
 export interface Due {
   readonly counted: number;
   readonly last: number;
@@ -53,7 +53,7 @@ const due = (counted: string, last = counted): Due => ({
   last: dayOf(last),
 });
 
-/** When the tax of a calendar year is payable, and when its return is due: ordinarily, abroad, with the extension. */
+/** Deadlines of a calendar year: payment, and the return of a resident, of a taxpayer out of the country, and with an extension. */
 export interface ReturnDates {
   readonly payment: Due;
   readonly resident: Due;
@@ -62,8 +62,8 @@ export interface ReturnDates {
 }
 
 /**
- * Last days as the IRS announced them each year (Forms 1040 and 4868, as reported elsewhere): Emancipation Day and weekends in 2022
- * and 2023; Notice 2020-23 and Notice 2021-21, whose time is disregarded; June 15 and October 15 moved for weekends.
+ * Deadlines as the IRS announced them each year (Forms 1040 and 4868, from secondary sources). Emancipation Day and weekends moved
+ * 2022 and 2023. Notice 2020-23 and Notice 2021-21 disregard the postponed time. Weekends moved June 15 and October 15.
  */
 export const RETURN_DATES: Readonly<Record<number, ReturnDates>> = {
   2019: {
@@ -110,7 +110,7 @@ export const RETURN_DATES: Readonly<Record<number, ReturnDates>> = {
   },
 };
 
-/** The least that a return more than 60 days late costs, by the year in which it was due (as reported elsewhere but for 2020). */
+/** Minimum failure-to-file penalty in dollars by the year of the due date (from secondary sources, except 2020). */
 export const MINIMUM: Readonly<Record<number, number>> = {
   2020: 435,
   2021: 435,

@@ -2,14 +2,14 @@ import { monthByMonth, outcomeOf, type LateReturn } from "./monthByMonth";
 import { statuteDates } from "./statuteDates";
 import type { Drawn } from "./randomReturns";
 
-/** What happens on a day of a running account, as the sheet words it. */
+/** An event of a payment history, in the words of the sheet. */
 export type Event = "Payment, to the tax first" | "Tax due" | "Return due" | "Return filed";
 
-/** The account after an event, in cents. */
+/** The payment history after an event. Amounts are cents. */
 export interface AccountRow {
   readonly day: number;
   readonly event: Event;
-  /** Nothing where no money is paid or falls due. */
+  /** Undefined where no money is paid and none is due. */
   readonly amount: number | undefined;
   readonly taxLeft: number;
   readonly failureToFile: number;
@@ -22,7 +22,7 @@ export interface AccountRow {
 
 type Happening = Pick<AccountRow, "day" | "event" | "amount">;
 
-/** What happens, by day; on one day payments come before what falls due, and that before the filing. */
+/** Events by date. On one date, payments come first, then due dates, then the filing. */
 function happenings(given: Drawn): readonly Happening[] {
   const { paidWithRequest, filing, extended } = statuteDates(given);
   const due = given.extended ? extended : filing;
@@ -40,13 +40,13 @@ function happenings(given: Drawn): readonly Happening[] {
   return days.flatMap((day) => all.filter((happening) => happening.day === day));
 }
 
-/** The last day of an account. */
+/** The last date of a payment history. */
 export const lastDayOf = (given: Drawn): number =>
   Math.max(...happenings(given).map(({ day }) => day));
 
 /**
- * The running account of a return paid in parts, each row worked out anew from the words of the law: the return as it stood on
- * that day, filed by then or not, but for what is known at its end, whether cause is presumed and whether it was timely.
+ * The payment history of a return with partial payments. Each row is calculated anew from the law for the return as of that date,
+ * except for two facts known only at the end: whether the 90% test is met and whether the return was timely.
  */
 export function accountRows(given: Drawn): readonly AccountRow[] {
   const whole: LateReturn = { ...given, through: lastDayOf(given) };
@@ -62,8 +62,13 @@ export function accountRows(given: Drawn): readonly AccountRow[] {
     const charged = parts.failureToFile + parts.failureToPay + interest;
     const beyond = Math.max(0, paid - given.taxCents);
     return {
-      ...{ day, event, amount, interest, charged },
-      ...{ failureToFile: parts.failureToFile, failureToPay: parts.failureToPay },
+      day,
+      event,
+      amount,
+      interest,
+      charged,
+      failureToFile: parts.failureToFile,
+      failureToPay: parts.failureToPay,
       taxLeft: Math.max(0, given.taxCents - paid),
       chargesLeft: Math.max(0, charged - beyond),
       overpaid: Math.max(0, beyond - charged),

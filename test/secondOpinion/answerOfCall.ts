@@ -3,10 +3,10 @@ import { worksheetFunction } from "../functions/worksheetFunctions";
 import { cellsOf, type Call } from "./typedFormula";
 
 /**
- * What the worksheet function under test answers to a call, called as a sheet does: with serials, and nothing for what is left out.
+ * Calls the worksheet function under test as a sheet does: dates as serial numbers, null for an omitted argument.
  *
  * @param call - The call.
- * @returns Its answer; the code where that is an error.
+ * @returns Its result, or the code of its error.
  */
 export function answerOfCall(call: Call): unknown {
   const answer = inCell(worksheetFunction(call.name), ...cellsOf(call));

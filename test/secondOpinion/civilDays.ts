@@ -1,12 +1,12 @@
 /**
- * Days as plain integers, counted from January 1, 1970, without any date library and sharing no code with src: the proleptic
- * Gregorian calendar by counting days of eras of 400 years.
+ * Dates as whole numbers of days from January 1, 1970, without a date library and without code from src. The proleptic Gregorian
+ * calendar repeats every 400 years.
  */
 
 const DAYS_OF_ERA = 146_097;
 const EPOCH = 719_468;
 
-/** The number of a day. */
+/** The number of a date. */
 export function dayNumber(year: number, month: number, date: number): number {
   const shifted = month <= 2 ? year - 1 : year;
   const era = Math.floor(shifted / 400);
@@ -17,7 +17,7 @@ export function dayNumber(year: number, month: number, date: number): number {
   return era * DAYS_OF_ERA + dayOfEra - EPOCH;
 }
 
-/** Year, month and date of a day's number. */
+/** Year, month and day of the month for the number of a date. */
 export function civil(number: number): { year: number; month: number; date: number } {
   const shifted = number + EPOCH;
   const era = Math.floor(shifted / DAYS_OF_ERA);
@@ -47,27 +47,27 @@ export function isLeap(year: number): boolean {
   return dayNumber(year + 1, 1, 1) - dayNumber(year, 1, 1) === 366;
 }
 
-/** A day written YYYY-MM-DD. */
+/** A date as YYYY-MM-DD. */
 export function written(number: number): string {
   const { year, month, date } = civil(number);
   const two = (part: number): string => String(part).padStart(2, "0");
   return `${String(year)}-${two(month)}-${two(date)}`;
 }
 
-/** The number of a day written YYYY-MM-DD. */
+/** The number of a date in the form YYYY-MM-DD. */
 export function dayWritten(text: string): number {
   const [year = 0, month = 0, date = 0] = text.split("-").map(Number);
   return dayNumber(year, month, date);
 }
 
-/** Days of a month; months beyond twelve run on into the next years. */
+/** Days of a month. Months above 12 continue into the next years. */
 export function daysInMonth(year: number, month: number): number {
   const ofYear = (months: number): number =>
     dayNumber(year + Math.floor((months - 1) / 12), ((months - 1) % 12) + 1, 1);
   return ofYear(month + 1) - ofYear(month);
 }
 
-/** Whether a day is the last of its month. */
+/** Whether a date is the last of its month. */
 export function endsMonth(number: number): boolean {
   return civil(number + 1).date === 1;
 }

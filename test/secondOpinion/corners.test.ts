@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { Corners } from "./corners";
 
-describe("the count of corners", () => {
-  it("counts the cases at each and names those that too few reached", () => {
+describe("the count of special cases", () => {
+  it("counts the cases of each kind and names the kinds with too few", () => {
     const corners = new Corners<number>({
       even: (one) => one % 2 === 0,
       "above two": (one) => one > 2,

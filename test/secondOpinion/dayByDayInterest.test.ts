@@ -1,6 +1,6 @@
 /**
- * Interest against a loop over days in whole numbers (dayByDayInterest.ts), with rates copied by hand (quarterlyRates.ts) and days
- * as plain integers (civilDays.ts): no code, no table and no date library in common with src.
+ * Compares interest with a loop over days in whole numbers (dayByDayInterest.ts), with rates copied by hand (quarterlyRates.ts) and
+ * dates as whole numbers (civilDays.ts), without code, tables or a date library from src.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -36,7 +36,7 @@ const anySpan = fc
   .map(([one, other]) => [Math.min(one, other), Math.max(one, other)] as const);
 const anyCents = fc.integer({ min: 1, max: 100_000_000 });
 
-describe("interest, day by day", () => {
+describe("interest day by day", () => {
   it("is the same to the cent over any span of 1995 to 2026", () => {
     fc.assert(
       fc.property(anyCents, anySpan, (amount, [due, through]) => {
@@ -66,7 +66,7 @@ describe("interest, day by day", () => {
     }
   });
 
-  it("is the same to the cent with up to three part payments", () => {
+  it("is the same to the cent with up to three partial payments", () => {
     const anyPayment = fc.record({ day: anyDay, cents: fc.integer({ min: 1, max: 4_000_000 }) });
     fc.assert(
       fc.property(

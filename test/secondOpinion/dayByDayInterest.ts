@@ -2,8 +2,8 @@ import { civil, isLeap } from "./civilDays";
 import { pointsOn, type Assumed } from "./quarterlyRates";
 
 /**
- * Interest as section 6622 and 26 CFR 301.6622-1(a) say it, one day after another: what is owed grows each day by the rate of that
- * day divided by the days of its year. Whole numbers only: cents times ten to the thirtieth.
+ * Interest under section 6622 and 26 CFR 301.6622-1(a), day by day: the amount owed grows each day by the annual rate divided by the
+ * days of the year. All numbers are whole: cents times 10 to the 30th power.
  */
 const SCALE = 10n ** 30n;
 
@@ -19,15 +19,15 @@ function toCents(scaled: bigint): number {
 }
 
 /**
- * Interest in cents on an amount due on a day, payments taking off the amount and never the interest, until the amount is paid or
- * the last day is reached. A payment bears on the day after it.
+ * Interest in cents on an amount from its due date until it is paid or until the last date. Payments reduce the amount, never the
+ * interest, from the day after the payment.
  *
- * @param cents - What was due.
- * @param due - The day it was due, which bears no interest.
+ * @param cents - The amount due.
+ * @param due - The due date, a day without interest.
  * @param payments - In any order.
- * @param through - The last day.
- * @param assumed - The rate of days that no ruling has reached.
- * @throws NoFigure for such a day where no rate is assumed.
+ * @param through - The last date.
+ * @param assumed - The rate for days after the last published quarter.
+ * @throws NoFigure for such a day without an assumed rate.
  */
 export function dayByDayInterest(
   cents: number,

@@ -10,7 +10,7 @@ import { dayOf, written } from "./accountDays";
 import { openEachDay, type Estimates } from "./openEachDay";
 
 const daysIn = fc.integer({ min: 0, max: 480 });
-/** From the day before an ordinary due date to three days after it. */
+/** From one day before a regular due date to three days after it. */
 const daysNearDue = fc.constantFrom(
   ...[104, 165, 257, 379].flatMap((days) => [-1, 0, 1, 2, 3].map((more) => days + more))
 );
@@ -35,7 +35,7 @@ const plans: fc.Arbitrary<Estimates> = fc
     };
   });
 
-/** Lines in cents and their count, installment by installment. */
+/** Total in cents and number of lines for each installment. */
 function byLines(plan: Estimates): readonly { readonly cents: number; readonly lines: number }[] {
   const day = (number: number): ReturnType<typeof calendarDate> => calendarDate(written(number));
   const usd = (cents: number): Decimal => new Decimal(cents).div(100);
@@ -59,7 +59,7 @@ function byLines(plan: Estimates): readonly { readonly cents: number; readonly l
 const PLANS = runLength(300, 20_000);
 const SAME = { numRuns: PLANS, seed: 6654, endOnFailure: true };
 
-/** As it mostly goes: the rest comes last, with the request or the return. */
+/** The usual order: the balance is paid last, with the request or the return. */
 const restLast = plans.map((plan) => {
   const last = Math.max(
     dayOf(`${String(plan.taxYear + 1)}-01-16`),
@@ -71,22 +71,22 @@ const restLast = plans.map((plan) => {
 function expectSame(plan: Estimates): void {
   const opinion = openEachDay(plan);
   byLines(plan).forEach(({ cents, lines }, index) => {
-    // each line rounds by half a cent at most
+    // Each line rounds by at most half a cent.
     expect(Math.abs(cents - (opinion[index] ?? NaN))).toBeLessThanOrEqual(lines / 2 + 1e-6);
   });
 }
 
-describe("the addition on underpaid estimates against each day's open balance", () => {
-  it("is the same for each installment where the rest is paid last", () => {
+describe("the estimated tax penalty against the unpaid amount of each day", () => {
+  it("is the same for each installment when the balance is paid last", () => {
     fc.assert(fc.property(restLast, expectSame), SAME);
   });
 
-  it("is the same for each installment where withholding or payments come after the rest", () => {
+  it("is the same for each installment when withholding or payments come after the balance", () => {
     fc.assert(fc.property(plans, expectSame), SAME);
     tell(`estimates, installment by installment: ${String(2 * PLANS)} years the same`);
   });
 
-  it("is asked about years that cost something and years that cost nothing", () => {
+  it("is tested in years with and without a penalty", () => {
     const asked = fc
       .sample(restLast, SAME)
       .map((plan) => openEachDay(plan).reduce((sum, one) => sum + one, 0));

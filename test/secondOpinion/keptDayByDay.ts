@@ -1,6 +1,6 @@
 import { dateOf, daysInYear, MINIMUM, rateOn, RETURN_DATES, yearOf, type Due } from "./accountDays";
 
-/** A return and its payments in whole cents, days as numbers. */
+/** A return and its payments. Amounts are whole cents, dates are numbers. */
 export interface Plan {
   readonly taxYear: number;
   readonly totalTax: number;
@@ -10,7 +10,7 @@ export interface Plan {
   readonly filerType: "resident" | "out of country";
 }
 
-/** What it ends at, in dollars and cents. */
+/** The amounts at the end, in dollars and cents. */
 export interface Account {
   readonly failureToFile: string;
   readonly failureToPay: string;
@@ -18,22 +18,22 @@ export interface Account {
   readonly taxLeft: string;
 }
 
-/** Half up, from thousandths of a cent. */
+/** Rounds thousandths of a cent half up. */
 const cents = (thousandths: number): number => Math.floor((thousandths + 500) / 1000);
 const dollars = (wholeCents: number): string => (wholeCents / 100).toFixed(2);
 
 /**
- * The account, day after day to its last event. Additions are whole thousandths of a cent, so that half a cent is exact; interest is
- * in binary numbers, some billionths of a cent off, which no case of this seed is near enough to a half cent to show.
+ * The payment history, day by day to its last event. Penalties are whole thousandths of a cent, so that half a cent is exact.
+ * Interest is in binary numbers. Its error of some billionths of a cent changes no rounded amount in the cases of this seed.
  */
 export function keptDayByDay(plan: Plan): Account {
   const dates = RETURN_DATES[plan.taxYear];
-  if (!dates) throw new RangeError("no dates");
+  if (!dates) throw new RangeError("There are no dates for this year.");
   const regular = dates[plan.filerType];
   const filingDue = plan.extended ? dates.extended : regular;
   const paidBy = (day: number): number =>
     plan.payments.reduce((sum, payment) => (payment.day <= day ? sum + payment.cents : sum), 0);
-  /** A payment by the last timely day counts as made on the day the law names (section 7503). */
+  /** A payment by the deadline counts as made on the date that the law names (section 7503). */
   const open = (act: Due, day: number): number =>
     Math.max(0, plan.totalTax - paidBy(day < act.last ? act.last : day));
   const end = Math.max(
@@ -44,7 +44,7 @@ export function keptDayByDay(plan: Plan): Account {
   );
   const net = open(regular, regular.last);
 
-  // Presumption, 26 CFR 301.6651-1(c)(3): 90% in time, all by the filing, filed within the extension.
+  // 90% test, 26 CFR 301.6651-1(c)(3): 90% paid on time, the balance by the filing, filed by the extended due date.
   const excused =
     plan.extended &&
     plan.filedOn <= dates.extended.last &&
@@ -52,7 +52,7 @@ export function keptDayByDay(plan: Plan): Account {
     open(regular, plan.filedOn) === 0 &&
     paidBy(plan.filedOn) >= plan.totalTax;
 
-  // Section 6651(a)(2), (b)(2): 0.5% of what is open as a month begins, once the month has begun unpaid; 25% in all.
+  // Section 6651(a)(2), (b)(2): 0.5% of the amount unpaid at the beginning of each month, at most 25%.
   let failureToPay = 0;
   const ofMonthBegun = new Map<number, number>();
   let months = 0;
@@ -69,14 +69,14 @@ export function keptDayByDay(plan: Plan): Account {
     ofMonthBegun.set(day, monthOnly);
   }
 
-  // Section 6651(a)(1), (b)(1), (c)(1): 5% of the net tax for each month begun before the filing, less failure to pay of that month.
+  // Section 6651(a)(1), (b)(1), (c)(1): 5% of the net tax for each month or part of a month, less the failure-to-pay penalty of it.
   let failureToFile = 0;
   let begun = 0;
   if (plan.filedOn > filingDue.last && net > 0) {
     for (let day = filingDue.counted + 1; day <= plan.filedOn; day++) {
       if (dateOf(day) !== dateOf(filingDue.counted + 1) || begun === 5) continue;
       begun++;
-      // where a postponement sets the months apart: the month of failure to pay in which it begins (no authority)
+      // Where a postponement separates the months, this takes the failure-to-pay month in which the month begins (no authority).
       failureToFile += net * 50 - (ofMonthBegun.get(day) ?? 0);
     }
     const least = Math.min((MINIMUM[yearOf(regular.counted)] ?? NaN) * 100, net) * 1000;
@@ -84,13 +84,13 @@ export function keptDayByDay(plan: Plan): Account {
   }
   const addition = cents(failureToFile);
 
-  // Sections 6601(a), (e)(2)(B), 6622: each day on the tax open the day before and the interest so far, until the tax is paid.
+  // Sections 6601(a), (e)(2)(B), 6622: each day on the unpaid tax of the day before and the interest so far, until the tax is paid.
   let onTax = 0;
   let onAddition = 0;
   for (let day = dates.payment.counted + 1; day <= end; day++) {
     const daily = rateOn(day) / daysInYear(yearOf(day));
     const tax = open(dates.payment, day - 1);
-    // an account that ends on the last timely day knows of nothing late yet
+    // A payment history that ends on the deadline has nothing late yet.
     if (tax > 0 && end > dates.payment.last) onTax += (tax + onTax) * daily;
     if (day > filingDue.counted) onAddition += (addition + onAddition) * daily;
   }

@@ -32,7 +32,7 @@ function byLedger(plan: Plan): Account {
   };
 }
 
-/** Days from three weeks before the payment is due on, many of them near it; the published rates bound them in the last year. */
+/** Dates from three weeks before the payment due date, many of them near it. In the last year, published rates limit them. */
 const daysIn = fc.oneof(fc.integer({ min: 0, max: 30 }), fc.integer({ min: 0, max: 800 }));
 const LAST = dayOf("2026-12-31");
 
@@ -62,8 +62,8 @@ const plans: fc.Arbitrary<Plan> = fc
 const ACCOUNTS = runLength(300, 20_000);
 const SAME = { numRuns: ACCOUNTS, seed: 4868, endOnFailure: true };
 
-describe("the running account against an account kept day by day", () => {
-  it("ends at the same additions, interest and tax left, to the cent", () => {
+describe("the payment history against a day-by-day calculation", () => {
+  it("ends with the same penalties, interest and unpaid tax, to the cent", () => {
     fc.assert(
       fc.property(plans, (plan) => {
         expect(byLedger(plan)).toEqual(keptDayByDay(plan));
@@ -73,7 +73,7 @@ describe("the running account against an account kept day by day", () => {
     tell(`ledger, its last row: ${String(ACCOUNTS)} accounts the same to the cent`);
   });
 
-  it("is asked about every kind of return", () => {
+  it("is tested with every kind of return", () => {
     const asked = fc.sample(plans, SAME).map(keptDayByDay);
     const some = (test: (account: Account) => boolean): number => asked.filter(test).length;
     expect(some(({ failureToFile }) => failureToFile !== "0.00")).toBeGreaterThan(ACCOUNTS / 5);

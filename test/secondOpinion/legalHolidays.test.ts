@@ -1,7 +1,7 @@
 /**
- * The federal holidays against two packages made by others: "@18f/us-federal-holidays", written by a group of the General Services
- * Administration from the Office of Personnel Management's list, and "date-holidays", kept by volunteers for many countries. Both
- * have the days the Federal Government keeps; section 7503 wants those of the District of Columbia, which has one more.
+ * Compares the federal holidays with two third-party packages: "@18f/us-federal-holidays", written by a group of the General Services
+ * Administration from the list of the Office of Personnel Management, and "date-holidays", maintained by volunteers for many countries.
+ * Both have the holidays of the Federal Government. Section 7503 uses those of the District of Columbia, which has one more.
  */
 import { allForYear } from "@18f/us-federal-holidays";
 import Holidays from "date-holidays";
@@ -17,7 +17,7 @@ const WEEKDAYS = new Set<string>();
 for (let number = dayNumber(2010, 1, 1); number <= dayNumber(2028, 12, 31); number++)
   if (weekday(number) % 6 !== 0) WEEKDAYS.add(written(number));
 
-/** Weekdays of 2010 to 2028 among what a package names for those years and the next, whose New Year's Day may be kept in December. */
+/** Weekdays of 2010 to 2028 from a package. The next year is included because its New Year's Day may be observed in December. */
 const among = (named: readonly string[]): readonly string[] =>
   [...new Set(named)].filter((text) => WEEKDAYS.has(text)).sort();
 
@@ -25,7 +25,7 @@ const years = [...YEARS, 2029];
 const ofPersonnelManagement = among(
   years.flatMap((year) => allForYear(year).map((holiday) => holiday.dateString))
 );
-/** A day kept instead is "public" there, but "bank" for Veterans Day. */
+/** An observed date is "public" in this package, but "bank" for Veterans Day. */
 const dateHolidays = new Holidays("US");
 const ofVolunteers = among(
   years.flatMap((year) =>
@@ -38,7 +38,7 @@ const ofVolunteers = among(
 const nameOn = (text: string): string | undefined => legalHolidayOn(day(text), rules);
 const ours = [...WEEKDAYS].filter((text) => nameOn(text) !== undefined);
 
-/** 5 U.S.C. 6103(c): kept in and about the District, in neither package. In 2013 and 2025 it fell on Martin Luther King Jr. Day. */
+/** 5 U.S.C. 6103(c): observed in and around the District, and in neither package. In 2013 and 2025 it fell on Martin Luther King Jr. Day. */
 const INAUGURATIONS = ["2017-01-20", "2021-01-20"];
 
 describe("the federal holidays of 2010 to 2028", () => {
@@ -51,7 +51,7 @@ describe("the federal holidays of 2010 to 2028", () => {
     expect(ofPersonnelManagement.filter((text) => !ours.includes(text))).toEqual([]);
   });
 
-  it("are ours but for Emancipation Day and Inauguration Day, which the District keeps", () => {
+  it("are all of ours except Emancipation Day and Inauguration Day of the District", () => {
     const more = ours.filter((text) => !ofPersonnelManagement.includes(text));
     const emancipation = more.filter((text) => nameOn(text) === "Emancipation Day");
     expect(emancipation).toHaveLength(19);
@@ -60,7 +60,7 @@ describe("the federal holidays of 2010 to 2028", () => {
     expect(more).toHaveLength(19 + INAUGURATIONS.length);
   });
 
-  it("have Juneteenth from 2021 on, as Pub. L. 117-17 of that June made it", () => {
+  it("include Juneteenth from 2021, under Pub. L. 117-17", () => {
     const june = (kept: readonly string[]): readonly string[] =>
       kept.filter((text) => text.slice(5, 7) === "06");
     expect(june(ours)).toEqual(june(ofPersonnelManagement));
@@ -70,8 +70,8 @@ describe("the federal holidays of 2010 to 2028", () => {
 });
 
 describe("the holidays of a state", () => {
-  // Rev. Rul. 2015-13 counts Patriots' Day from 2016 on; the package has it for both states in every year.
-  it.each(["MA", "ME"])("Patriots' Day of %s is the package's, from 2016 on", (code) => {
+  // Rev. Rul. 2015-13 counts Patriots' Day from 2016. The package has it for both states in every year.
+  it.each(["MA", "ME"])("include Patriots' Day of %s from 2016, as in the package", (code) => {
     const ofState = new Holidays("US", code);
     for (const year of YEARS) {
       const kept = ofState.getHolidays(year).find((found) => found.name.startsWith("Patriots"));
@@ -83,8 +83,8 @@ describe("the holidays of a state", () => {
     }
   });
 
-  // date-holidays names April 16 itself for the District and no day kept instead: the ruling has that.
-  it("Emancipation Day is the package's where it falls on a weekday", () => {
+  // date-holidays has April 16 itself for the District, not the observed date, which is in the ruling.
+  it("include Emancipation Day as in the package when it falls on a weekday", () => {
     const ofDistrict = new Holidays("US", "DC");
     for (const year of YEARS) {
       const kept = ofDistrict.getHolidays(year).find((found) => found.name === "Emancipation Day");

@@ -1,28 +1,28 @@
 /**
- * Figures for a second opinion on the income tax and the minimum tax, typed from the papers once more and not taken from the rules:
- * rate edges, gain edges and minimum tax of Rev. Proc. 2021-45, 2022-38, 2023-34, 2024-40 and 2025-32, whole dollars.
+ * Figures for an independent calculation of the income tax and the alternative minimum tax, copied by hand from the procedures and
+ * not from the rules: brackets, capital gain brackets and minimum tax of Rev. Proc. 2021-45, 2022-38, 2023-34, 2024-40 and 2025-32, whole dollars.
  */
 
 /** A column of the rate schedules. */
 export type Column = "single" | "joint" | "separate" | "head";
 
-/** What a year's papers say of one column. */
+/** The figures of a year for one column. */
 export interface ColumnFigures {
-  /** Tops of the six lower brackets. */
+  /** Upper limits of the six lower brackets. */
   readonly tops: readonly number[];
-  /** Tops of the 0% and 15% gain rates. */
+  /** Upper limits of the 0% and 15% capital gain rates. */
   readonly gainTops: readonly [number, number];
-  /** Exemption of the minimum tax, and the income above which it shrinks. */
+  /** Exemption of the minimum tax, and the income above which it is phased out. */
   readonly exemption: number;
   readonly shrinksAbove: number;
 }
 
-/** What a year's papers say. */
+/** The figures of a year. */
 export interface YearFigures {
   readonly columns: Readonly<Record<Column, ColumnFigures>>;
-  /** The minimum tax's 28% begins here; half of it for separate filers. */
+  /** The 28% rate of the minimum tax begins here, at half of it for married filing separately. */
   readonly break28: number;
-  /** Cents by which the exemption shrinks for each dollar. */
+  /** Cents of exemption lost for each dollar above that income. */
   readonly centsPerDollar: number;
 }
 
@@ -151,9 +151,9 @@ export const FIGURES: Readonly<Record<number, YearFigures>> = {
   },
 };
 
-/** A year's figures. */
+/** The figures of a year. */
 export function figuresOf(year: number): YearFigures {
   const figures = FIGURES[year];
-  if (!figures) throw new RangeError(`no figures of ${String(year)} were typed`);
+  if (!figures) throw new RangeError(`There are no figures for ${String(year)}.`);
   return figures;
 }

@@ -1,4 +1,4 @@
-/** The income tax against whole tables and schedules worked out in whole numbers (liabilityTaxTable.ts): no code in common with src. */
+/** Compares the income tax with full tables and schedules in whole numbers (liabilityTaxTable.ts), without code from src. */
 import { describe, expect, it } from "vitest";
 import { incomeTax } from "../../src/calculation/liability/incomeTax";
 import { calendarTaxYear } from "../../src/calculation/taxYear";
@@ -21,21 +21,23 @@ const tax = (year: number, column: Column, income: number | string): number =>
     rulebook
   ).toNumber();
 
-describe("the second opinion itself", () => {
+describe("the independent calculation itself", () => {
   it.each(printed.cases)("prints the row $case", ({ taxYear, atLeast, lessThan, tax: row }) => {
     for (const column of COLUMNS) {
       const found = taxTable(taxYear, column).find((one) => one.atLeast === Number(atLeast));
       expect(found).toEqual({
-        ...{ atLeast: Number(atLeast), lessThan: Number(lessThan), tax: Number(row[column]) },
+        atLeast: Number(atLeast),
+        lessThan: Number(lessThan),
+        tax: Number(row[column]),
       });
     }
   });
 });
 
 describe.each(each)("the table of $year, $column", ({ year, column }) => {
-  it("has 2,062 rows, each answered alike at both ends", () => {
+  it("has 2,062 rows with the same tax at both ends of each", () => {
     const rows = taxTable(year, column);
-    // as many as the printed tables of 2025 and 2026 have
+    // The printed tables of 2025 and 2026 have as many.
     expect(rows).toHaveLength(2_062);
     const different = rows.filter(
       (row) =>
@@ -45,7 +47,7 @@ describe.each(each)("the table of $year, $column", ({ year, column }) => {
     expect(different).toEqual([]);
   });
 
-  it("goes on above 100,000 as the schedule does", () => {
+  it("continues above $100,000 with the schedule", () => {
     for (let income = 100_000; income < 1_200_000; income += 3_333) {
       expect(tax(year, column, income)).toBe(bySchedule(year, column, income * 100) / DOLLAR);
     }

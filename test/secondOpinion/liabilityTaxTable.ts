@@ -1,6 +1,6 @@
 /**
- * The whole Tax Table of a year, row by row, and the schedules above it, in whole numbers: incomes in cents, taxes in hundredths of a
- * cent. Written as the papers print them: "base plus percent of the excess over".
+ * The full Tax Table of a year and the rate schedules above it, in whole numbers: incomes in cents, taxes in hundredths of a cent. The
+ * schedules are written as they are printed: base plus percent of the excess.
  */
 import { figuresOf, type Column } from "./liabilityFigures";
 
@@ -9,7 +9,7 @@ const PERCENTS = [10, 12, 22, 24, 32, 35, 37];
 export const DOLLAR = 10_000;
 const ROWS_END = 100_000;
 
-/** Base, percent and excess of the schedule: hundredths of a cent on cents. */
+/** The tax by the schedule in hundredths of a cent, from an income in cents. */
 export function bySchedule(year: number, column: Column, cents: number): number {
   const { tops } = figuresOf(year).columns[column];
   const over = [0, ...tops].map((top) => top * 100);
@@ -27,7 +27,7 @@ export function bySchedule(year: number, column: Column, cents: number): number 
   return (bases[line] ?? NaN) + (cents - (over[line] ?? NaN)) * (PERCENTS[line] ?? NaN);
 }
 
-/** A row: at least, but less than, the tax; dollars. */
+/** A row: at least, but less than, and the tax, in dollars. */
 export interface Row {
   readonly atLeast: number;
   readonly lessThan: number;
@@ -50,7 +50,7 @@ export function taxTable(year: number, column: Column): readonly Row[] {
 
 const tables = new Map<string, readonly Row[]>();
 
-/** The tax on an income: looked up below 100,000, worked out from there on. Hundredths of a cent on cents. */
+/** The tax in hundredths of a cent on an income in cents: from the table below $100,000, from the schedule above. */
 export function onTaxableIncome(year: number, column: Column, cents: number): number {
   if (cents >= ROWS_END * 100) return bySchedule(year, column, cents);
   const key = `${String(year)} ${column}`;

@@ -1,6 +1,6 @@
 /**
- * Income tax and minimum tax of two thousand returns against the gain worksheet and Form 6251 line by line (liabilityWorksheets.ts), in
- * whole numbers with figures typed a second time: no code in common with src.
+ * Compares the income tax and the alternative minimum tax of 2,000 returns with the capital gain worksheet and Form 6251, line by line
+ * (liabilityWorksheets.ts), in whole numbers, with figures copied by hand and without code from src.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -28,7 +28,7 @@ interface Return extends Figured {
   readonly status: FilingStatus;
 }
 
-/** Amounts crowd around the edges of the year's column: a few dollars beside a bracket, a gain rate or the minimum tax. */
+/** Many amounts are a few dollars from a limit of a bracket, a capital gain rate or the minimum tax. */
 const anyReturn: fc.Arbitrary<Return> = fc
   .record({
     year: fc.integer({ min: 2022, max: 2026 }),
@@ -50,8 +50,12 @@ const anyReturn: fc.Arbitrary<Return> = fc
       edge === undefined ? Math.floor(drawn.size * drawn.income) : Math.max(0, edge + drawn.beside);
     const share = (part: number): number => Math.floor(dollars * part) * 100;
     return {
-      ...{ year: drawn.year, status: drawn.status, column, taxableIncome: dollars * 100 },
-      ...{ qualifiedDividends: share(drawn.dividends), netGain: share(drawn.gain) },
+      year: drawn.year,
+      status: drawn.status,
+      column,
+      taxableIncome: dollars * 100,
+      qualifiedDividends: share(drawn.dividends),
+      netGain: share(drawn.gain),
       amtAdjustments: drawn.amtAdjustments * 100,
     };
   });
@@ -60,10 +64,10 @@ const dollars = (cents: number): Decimal => new Decimal(cents).div(100);
 const preferentialOf = (given: Return): Decimal =>
   dollars(given.qualifiedDividends + given.netGain);
 
-/** Hundredths of a cent, to compare with. */
+/** Hundredths of a cent. */
 const fine = (tax: Decimal): number => Number(tax.times(DOLLAR).toFixed(3));
 
-/** A separate filer above this adds income under section 55(d)(3), which these lines of the form leave to its instructions. */
+/** Above this amount, section 55(d)(3) adds income for married filing separately, which only the instructions of the form describe. */
 function isPlain(given: Return): boolean {
   const { columns, centsPerDollar } = figuresOf(given.year);
   const { exemption, shrinksAbove } = columns.separate;
@@ -73,12 +77,15 @@ function isPlain(given: Return): boolean {
 
 const RUNS = { numRuns: 2_000, seed: 4868 };
 
-describe("the second opinion itself", () => {
-  it.each(derived.cases)("fills the gain worksheet of $case as derived", (one) => {
+describe("the independent calculation itself", () => {
+  it.each(derived.cases)("gives the lines of the capital gain worksheet of $case", (one) => {
     const lines = gainWorksheet({
-      ...{ year: one.taxYear, column: one.status as Column, amtAdjustments: 0 },
+      year: one.taxYear,
+      column: one.status as Column,
+      amtAdjustments: 0,
       taxableIncome: Number(one.taxableIncome) * 100,
-      ...{ qualifiedDividends: 0, netGain: Number(one.preferentialIncome) * 100 },
+      qualifiedDividends: 0,
+      netGain: Number(one.preferentialIncome) * 100,
     });
     for (const [line, amount] of Object.entries(one.lines)) {
       expect((lines[Number(line)] ?? NaN) / DOLLAR).toBe(Number(amount));
@@ -86,8 +93,8 @@ describe("the second opinion itself", () => {
   });
 });
 
-describe("two thousand returns of 2022 to 2026", () => {
-  it("pay the income tax of the gain worksheet", () => {
+describe("2,000 returns of 2022 to 2026", () => {
+  it("have the income tax of the capital gain worksheet", () => {
     const seen = { preferentialIncome: 0, ordinary: 0, beyondIncome: 0, allRates: 0 };
     fc.assert(
       fc.property(anyReturn, (given) => {
@@ -107,23 +114,22 @@ describe("two thousand returns of 2022 to 2026", () => {
       }),
       RUNS
     );
-    // the two thousand are no easy two thousand
+    // Each kind of return occurs often enough.
     expect(Math.min(...Object.values(seen))).toBeGreaterThan(100);
   });
 
-  it("pay the minimum tax of Form 6251", () => {
+  it("have the alternative minimum tax of Form 6251", () => {
     const seen = { due: 0, dueOnGain: 0, none: 0, exemptionShrunk: 0 };
     fc.assert(
       fc.property(anyReturn.filter(isPlain), (given) => {
         const lines = form6251(given);
         const tax = alternativeMinimumTax(
           {
-            ...{ taxYear: calendarTaxYear(given.year), status: given.status },
+            taxYear: calendarTaxYear(given.year),
+            status: given.status,
             taxableIncome: dollars(given.taxableIncome),
-            ...{
-              amtAdjustments: dollars(given.amtAdjustments),
-              preferentialIncome: preferentialOf(given),
-            },
+            amtAdjustments: dollars(given.amtAdjustments),
+            preferentialIncome: preferentialOf(given),
           },
           rulebook
         );

@@ -1,14 +1,14 @@
 /**
- * Two papers line by line, in whole numbers: the worksheet for qualified dividends and capital gain of the Instructions for Form 1040,
- * lines 1 to 25, and Form 6251, lines 4 to 40 (lines as printed for 2024, read in a transcription; those of Schedule D's own worksheet
- * are zero). Incomes in cents, taxes in hundredths of a cent.
+ * Two worksheets line by line, in whole numbers: the Qualified Dividends and Capital Gain Tax Worksheet of the Form 1040 instructions,
+ * lines 1 to 25, and Form 6251, lines 4 to 40 (lines as printed for 2024, from a transcription). Lines from the Schedule D worksheet
+ * are zero. Incomes are cents, taxes are hundredths of a cent.
  */
 import { figuresOf, type Column } from "./liabilityFigures";
 import { onTaxableIncome } from "./liabilityTaxTable";
 
 const positive = (amount: number): number => Math.max(0, amount);
 
-/** What a return brings to the worksheets, cents. */
+/** The items of a return that the worksheets use, in cents. */
 export interface Figured {
   readonly year: number;
   readonly column: Column;
@@ -20,7 +20,7 @@ export interface Figured {
   readonly amtAdjustments: number;
 }
 
-/** The gain worksheet; its lines by number. */
+/** The capital gain worksheet, its lines by number. */
 export function gainWorksheet(given: Figured): Readonly<Record<number, number>> {
   const { year, column } = given;
   const [zeroTop, fifteenTop] = figuresOf(year).columns[column].gainTops;
@@ -54,7 +54,7 @@ export function gainWorksheet(given: Figured): Readonly<Record<number, number>> 
   return l;
 }
 
-/** Form 6251; its lines by number. Line 11 is the alternative minimum tax. */
+/** Form 6251, its lines by number. Line 11 is the alternative minimum tax. */
 export function form6251(given: Figured): Readonly<Record<number, number>> {
   const { year, column } = given;
   const { columns, break28, centsPerDollar } = figuresOf(year);

@@ -1,6 +1,6 @@
 /**
- * The charges of a late return against a table of months written from the words of section 6651 (monthByMonth.ts), its dates from
- * the words of sections 6072, 6081 and 7503 (statuteDates.ts) and its interest day by day: whole numbers, no code in common with src.
+ * Compares the penalties and interest of a late return with a table of months by section 6651 (monthByMonth.ts), with dates by sections
+ * 6072, 6081 and 7503 (statuteDates.ts) and interest day by day, in whole numbers and without code from src.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -46,8 +46,8 @@ function chargesInCents(given: LateReturn): Parts {
 }
 
 /**
- * Returns of 2015 to 2025, late or not. What was paid on time, the payments and the days crowd around the edges of the law: nine
- * tenths of the tax, the due dates, and the rest paid with the return.
+ * Returns of 2015 to 2025, late or not. Many payments and dates are near the limits of the law: 90% of the tax, the due dates, and the
+ * balance paid with the return.
  */
 const anyLateReturn: fc.Arbitrary<LateReturn> = fc
   .record({
@@ -95,19 +95,24 @@ const anyLateReturn: fc.Arbitrary<LateReturn> = fc
     const lastAct = Math.max(filed, ...payments.map((payment) => payment.day));
     return {
       yearEnd: calendarYearEnd(taxYear),
-      ...{ who, state: drawn.state, taxCents, paidOnTimeCents, payments, filed },
+      who,
+      state: drawn.state,
+      taxCents,
+      paidOnTimeCents,
+      payments,
+      filed,
       extended: drawn.extended,
       through: Math.min(lastAct + drawn.longer, LAST),
     };
   });
 
-describe("dates from the words of the law", () => {
+describe("dates by the statute", () => {
   const both = (due: DueDate): ActDate => ({
     named: dayWritten(due.countedFrom),
     last: dayWritten(due.lastDay),
   });
 
-  it("are the same for every tax year of 2009 to 2027, whoever files and wherever", () => {
+  it("are the same for every tax year of 2009 to 2027, every filer type and every state", () => {
     for (let year = 2009; year <= 2027; year++) {
       for (const who of WHO) {
         for (const code of STATES) {
@@ -124,7 +129,7 @@ describe("dates from the words of the law", () => {
   });
 });
 
-describe("charges, month by month", () => {
+describe("penalties and interest, month by month", () => {
   const RETURNS = runLength(1_000, 20_000);
 
   it("are the same to the cent for a thousand returns of 2015 to 2025, part by part", () => {
@@ -140,8 +145,8 @@ describe("charges, month by month", () => {
       }),
       { numRuns: RETURNS, seed: 4868 }
     );
-    // they are no easy ones
+    // Each kind of return occurs often enough.
     expect(Math.min(...Object.values(seen))).toBeGreaterThan(RETURNS / 5);
-    tell(`charges, part by part: ${String(RETURNS)} returns the same to the cent`);
+    tell(`penalties and interest, part by part: ${String(RETURNS)} returns the same to the cent`);
   });
 });

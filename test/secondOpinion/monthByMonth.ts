@@ -5,8 +5,8 @@ import type { Assumed } from "./quarterlyRates";
 import { statuteDates, type ActDate, type StatuteDates, type Whose } from "./statuteDates";
 
 /**
- * Both additions of section 6651 and the interest beside them, as the words go, one month after another, in whole numbers: cents
- * times 10,000, so that half a percent and a quarter of one stay whole.
+ * Both penalties of section 6651 and the interest, month by month, in whole numbers: cents times 10,000, so that 0.5% and 0.25% of a
+ * cent are whole.
  */
 export interface LateReturn extends Whose {
   readonly taxCents: number;
@@ -20,7 +20,7 @@ export interface LateReturn extends Whose {
   readonly assumed?: Assumed;
 }
 
-/** How the return ends, where only its first days are worked out. */
+/** The final facts of the return, where only its first days are calculated. */
 export interface Outcome {
   readonly presumed: boolean;
   readonly timely: boolean;
@@ -34,7 +34,7 @@ export interface Parts {
   readonly interestOnAddition: number;
 }
 
-/** A month of failure to pay: its days, the share of what was unpaid, and what that comes to. */
+/** A month of failure to pay: its dates, the rate on the unpaid tax, and the amount. */
 export interface PayMonth {
   readonly begins: number;
   readonly ends: number;
@@ -48,14 +48,30 @@ const QUARTER_PERCENT = 25n;
 const FIVE_PERCENT = 500n;
 const MOST_SHARE = 2_500n;
 
-/** Least addition in dollars, by the year in which the return is due; section 6651(a) and the procedures that index it. */
+/** Minimum failure-to-file penalty in dollars by the year of the due date: section 6651(a) and the procedures that adjust it. */
 export const LEAST: Readonly<Record<number, number>> = {
-  ...{ 2009: 135, 2010: 135, 2011: 135, 2012: 135, 2013: 135, 2014: 135, 2015: 135 },
-  ...{ 2016: 205, 2017: 205, 2018: 210, 2019: 210, 2020: 435, 2021: 435 },
-  ...{ 2022: 435, 2023: 450, 2024: 485, 2025: 510, 2026: 525, 2027: 535 },
+  2009: 135,
+  2010: 135,
+  2011: 135,
+  2012: 135,
+  2013: 135,
+  2014: 135,
+  2015: 135,
+  2016: 205,
+  2017: 205,
+  2018: 210,
+  2019: 210,
+  2020: 435,
+  2021: 435,
+  2022: 435,
+  2023: 450,
+  2024: 485,
+  2025: 510,
+  2026: 525,
+  2027: 535,
 };
 
-/** The amount of a year in dollars: there was none before 1983 (Pub. L. 97-248), and $100 to 2008. */
+/** The minimum of a year in dollars: none before 1983 (Pub. L. 97-248), then $100 through 2008. */
 export function leastOf(year: number): number {
   if (year < 2009) return year < 1983 ? 0 : 100;
   const least = LEAST[year];
@@ -65,7 +81,7 @@ export function leastOf(year: number): number {
 
 const rounded = (fine: bigint): number => Number((fine + FINE / 2n) / FINE);
 
-/** The last day of the count-th month after a day: its number, or the last day of a shorter month (26 CFR 301.6651-1(b)). */
+/** The date so many months after a date: the same day of the month, or the last day of a shorter month (26 CFR 301.6651-1(b)). */
 export function endOfMonth(named: number, count: number): number {
   const { year, month, date } = civil(named);
   const months = year * 12 + month - 1 + count;
@@ -78,13 +94,13 @@ export function endOfMonth(named: number, count: number): number {
 const paidThrough = (day: number, { paidOnTimeCents, payments }: LateReturn): number =>
   payments.reduce((sum, paid) => (paid.day <= day ? sum + paid.cents : sum), paidOnTimeCents);
 
-/** What is unpaid at the end of a day. */
+/** The unpaid tax at the end of a date. */
 export const unpaidAfter = (day: number, given: LateReturn): number =>
   Math.max(0, given.taxCents - paidThrough(day, given));
 
 /**
- * Section 6651(a)(2), (b)(2), (h): each month's addition. A payment on its first day is not counted for it; half the share in months
- * that see an installment agreement, where the return was timely.
+ * The failure-to-pay penalty of each month, section 6651(a)(2), (b)(2), (h). A payment on the first day of a month does not reduce its
+ * penalty. The rate is half in months with an installment agreement, if the return was timely.
  */
 export function failureToPayMonths(
   given: LateReturn,
@@ -108,15 +124,15 @@ export function failureToPayMonths(
   return months;
 }
 
-/** Section 6651(a), last sentence, (j): nothing up to 60 days, then the year's amount or the whole net tax. */
+/** Section 6651(a), last sentence, (j): no minimum up to 60 days late, then the smaller of the year's amount and the net tax. */
 function leastAddition(given: LateReturn, due: ActDate, withoutExtension: ActDate): number {
   const net = unpaidAfter(withoutExtension.last, given);
   if (given.filed - due.named <= 60) return 0;
-  // where relief moves the due date into another year: the project's reading, no authority says which
+  // Where a postponement moves the due date into another year, no authority says which year counts. This takes the project's position.
   return Math.min(net, leastOf(civil(withoutExtension.named).year) * 100);
 }
 
-/** What the addition for filing late is made of, fine. */
+/** The parts of the failure-to-file penalty, in cents times 10,000. */
 export interface FilingAddition {
   readonly months: number;
   readonly gross: bigint;
@@ -141,7 +157,7 @@ export function failureToFile(
     const begins = endOfMonth(due.named, months) + 1;
     if (begins > given.filed) break;
     months++;
-    // the failure-to-pay month that runs on that day: the project's reading where a postponement sets the two apart
+    // The failure-to-pay month that includes that date. This is the project's position where a postponement separates the months.
     const beside = paidWithRequest.find((month) => month.begins <= begins && begins <= month.ends);
     reduction += beside?.amount ?? 0n;
   }
@@ -149,7 +165,7 @@ export function failureToFile(
   return { months, gross: net * FIVE_PERCENT * BigInt(months), reduction, least };
 }
 
-/** 26 CFR 301.6651-1(c)(3), a late return losing it. */
+/** The 90% test of 26 CFR 301.6651-1(c)(3), which a late return does not meet. */
 export function causeIsPresumed(given: LateReturn, { filing, extended }: StatuteDates): boolean {
   const late = unpaidAfter(filing.last, given);
   return (
@@ -160,7 +176,7 @@ export function causeIsPresumed(given: LateReturn, { filing, extended }: Statute
   );
 }
 
-/** How a return ends. */
+/** The final facts of a return. */
 export function outcomeOf(given: LateReturn): Outcome {
   const dates = statuteDates(given);
   const due = given.extended ? dates.extended : dates.filing;
@@ -168,10 +184,10 @@ export function outcomeOf(given: LateReturn): Outcome {
 }
 
 /**
- * What the return costs.
+ * Penalties and interest of a return.
  *
  * @param given - The return.
- * @param outcome - How it ends, where `given` is only what happened up to a day.
+ * @param outcome - Its final facts, where `given` describes it only up to a date.
  */
 export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Parts {
   const { filing, paidWithRequest, extended } = statuteDates(given);

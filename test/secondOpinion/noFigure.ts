@@ -1,2 +1,2 @@
-/** A day or a year for which nothing is published yet: the sheet is to show `#N/A`. */
+/** Nothing is published yet for a date or a year: the sheet must show `#N/A`. */
 export class NoFigure extends RangeError {}

@@ -9,17 +9,17 @@ import {
   type Due,
 } from "./accountDays";
 
-/** A year's estimates in whole cents, days as numbers. */
+/** The estimated tax payments of a year. Amounts are whole cents, dates are numbers. */
 export interface Estimates {
   readonly taxYear: number;
   readonly required: number;
   readonly withheld: number;
   readonly payments: readonly { readonly day: number; readonly cents: number }[];
-  /** The day on which is paid what neither withholding nor the payments bring. */
+  /** The date on which the balance is paid after withholding and payments. */
   readonly restOn: number | undefined;
 }
 
-/** Martin Luther King Jr. Day and Emancipation Day: no other holiday falls on or beside the 15th of these months. */
+/** Martin Luther King Jr. Day and Emancipation Day: no other holiday falls on or next to the 15th of these months. */
 function isHoliday(day: number): boolean {
   if (monthOf(day) === 1) {
     return weekdayOf(day) === 1 && dateOf(day) >= 15 && dateOf(day) <= 21;
@@ -29,7 +29,7 @@ function isHoliday(day: number): boolean {
   return day === emancipation + kept;
 }
 
-/** Section 7503; the day more of 2018 and Notice 2020-23. */
+/** Section 7503, the additional day in 2018, and Notice 2020-23. */
 function timely(named: string): Due {
   if (named === "2018-04-15") return { counted: dayOf(named), last: dayOf("2018-04-18") };
   if (named === "2020-04-15" || named === "2020-06-15") {
@@ -41,10 +41,10 @@ function timely(named: string): Due {
 }
 
 /**
- * What each installment costs in cents, not rounded: every day's open balance by the day's rate.
+ * The penalty on each installment in cents, not rounded: the unpaid amount of each day times the rate of the day.
  *
- * What is open of the n-th installment is what n installments are more than all that came in so far, between nothing and the whole of
- * it: payments go to the earliest (section 6654(b)(3)).
+ * The unpaid amount of an installment is the total of the installments so far less everything paid so far, at least zero and at most
+ * the installment, because payments go to the earliest installment (section 6654(b)(3)).
  */
 export function openEachDay({
   taxYear,
@@ -71,7 +71,7 @@ export function openEachDay({
     for (let day = counted + 1; day <= end; day++) {
       const before = day <= last ? last : day - 1;
       const open = Math.min(quarter, Math.max(0, quarter * (index + 1) - inBy(before)));
-      // section 6621(b)(2)(B): the first quarter's rate through April 15
+      // Section 6621(b)(2)(B): the rate of the first quarter through April 15.
       const rate = rateOn(day > end - 15 ? end - 15 : day);
       cost += (open * rate) / daysInYear(yearOf(day));
     }

@@ -1,6 +1,6 @@
 /**
- * DUE, INTEREST, LATEFILE, LATEPAY and CHARGES against ordinary worksheet formulas (ordinaryFormulas.ts), worked out by a spreadsheet
- * engine made by others ("@cj-tech-master/excelts"), the holidays from a package made by others.
+ * DUE, INTEREST, LATEFILE, LATEPAY and CHARGES against ordinary worksheet formulas (ordinaryFormulas.ts), calculated by a third-party spreadsheet
+ * engine ("@cj-tech-master/excelts"), with the holidays of a third-party package.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -20,12 +20,12 @@ import { serialOfDay, typedFormula, type Call, type Typed } from "./typedFormula
 import { workbookRows } from "./workbookRows";
 
 const ROWS = runLength(100, 2_000);
-/** The engine slows down on sheets with many different formulas. */
+/** The engine is slow on sheets with many different formulas. */
 const ROWS_A_SHEET = 250;
 
 const LAST = serialOfDay(RATES_END);
 
-/** Days near the edges of the law: about April, June, October, sixty days after them, and years later. */
+/** Dates near the limits of the law: around April, June and October 15, sixty days later, and years later. */
 const days = fc.record({
   month: fc.constantFrom(4, 4, 5, 6, 7, 8, 10, 11, 12, 15, 52),
   days: fc.oneof(fc.integer({ min: -2, max: 4 }), fc.integer({ min: 0, max: 300 })),
@@ -66,7 +66,7 @@ const returns: fc.Arbitrary<OrdinaryReturn> = fc
 
 const given = fc.sample(returns, { numRuns: ROWS, seed: 4868 });
 
-/** Every row's figures, sheet after sheet. */
+/** The figures of every row, sheet by sheet. */
 const answered = Array.from({ length: Math.ceil(ROWS / ROWS_A_SHEET) }, (_, sheet) =>
   given.slice(sheet * ROWS_A_SHEET, (sheet + 1) * ROWS_A_SHEET)
 ).flatMap((part) =>
@@ -78,16 +78,16 @@ const word = (text: string): Typed => (text === "" ? undefined : text);
 const numberIn = (row: number, figure: Figure): number => {
   const found = figureIn(answered[row] ?? [], figure);
   if (typeof found !== "number")
-    throw new TypeError(`=${formulaOf(figure, (row % ROWS_A_SHEET) + 1)} answers ${String(found)}`);
+    throw new TypeError(`=${formulaOf(figure, (row % ROWS_A_SHEET) + 1)} returns ${String(found)}`);
   return found;
 };
 
 interface Compared {
   readonly name: string;
   readonly figure: Figure;
-  /** The arguments, of the return and its row. */
+  /** The arguments, from the return and its row. */
   readonly values: (one: OrdinaryReturn, row: number) => readonly Typed[];
-  /** How many rows of a hundred at least shall answer more than zero. */
+  /** The smallest percent of rows with a result above zero. */
   readonly telling: number;
 }
 
@@ -123,14 +123,12 @@ const COMPARED: readonly Compared[] = [
     name: "LATEFILE",
     figure: "lateFileAlone",
     values: ({ taxYear, filedOn, extended, state, filerType }, row) => [
-      ...[
-        taxYear,
-        numberIn(row, "netTax"),
-        onDay(filedOn),
-        word(extended),
-        word(state),
-        word(filerType),
-      ],
+      taxYear,
+      numberIn(row, "netTax"),
+      onDay(filedOn),
+      word(extended),
+      word(state),
+      word(filerType),
     ],
     telling: 20,
   },
@@ -139,7 +137,7 @@ const COMPARED: readonly Compared[] = [
     figure: "latePay",
     values: ({ taxYear, paidOn, state, filerType }, row) => [
       taxYear,
-      // a presumption, which the function alone does not know, leaves nothing
+      // The 90% test, which this function does not know, removes the penalty.
       numberIn(row, "presumed") === 1 ? 0 : numberIn(row, "netTax"),
       onDay(paidOn),
       word(state),
@@ -151,20 +149,26 @@ const COMPARED: readonly Compared[] = [
     name: "CHARGES",
     figure: "charges",
     values: ({ taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType }) => [
-      ...[taxYear, totalTax, paidOnTime, onDay(paidOn), onDay(filedOn)],
-      ...[word(extended), word(state), word(filerType)],
+      taxYear,
+      totalTax,
+      paidOnTime,
+      onDay(paidOn),
+      onDay(filedOn),
+      word(extended),
+      word(state),
+      word(filerType),
     ],
     telling: 35,
   },
 ];
 
-describe(`${String(ROWS)} returns by ordinary worksheet formulas`, () => {
-  it.each(COMPARED)("are the same by $name", ({ name, figure, values, telling }) => {
+describe(`${String(ROWS)} returns in ordinary worksheet formulas`, () => {
+  it.each(COMPARED)("have the same results as $name", ({ name, figure, values, telling }) => {
     const differences: string[] = [];
     let more = 0;
     given.forEach((one, row) => {
       const call: Call = { name, values: values(one, row) };
-      // a sum of four amounts in cents may be some billionths off in binary
+      // A sum of four amounts in cents may differ by some billionths in binary.
       const theirs = Math.round(numberIn(row, figure) * 100) / 100;
       const ours = answerOfCall(call);
       if (theirs > 0) more++;

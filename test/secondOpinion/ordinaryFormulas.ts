@@ -6,10 +6,9 @@ import { serialOfDay } from "./typedFormula";
 import type { Sheets, Written } from "./workbookRows";
 
 /**
- * A late return by ordinary worksheet formulas, as a preparer would write them who has no add-in: tables of holidays, announced days,
- * rates and minimums on sheets of their own, and one row a return with WORKDAY, EDATE, SUMPRODUCT, MIN, MAX and plain
- * subtraction of dates. The holidays are the federal ones of "@18f/us-federal-holidays" with two formulas for the District's and New
- * England's own.
+ * A late return in ordinary worksheet formulas, as a preparer without the add-in would write them. Separate sheets have tables of
+ * holidays, announced dates, rates and minimum penalties. Each return has one row with WORKDAY, EDATE, SUMPRODUCT, MIN, MAX and
+ * differences of dates. The holidays are those of "@18f/us-federal-holidays", with a formula each for Emancipation Day and Patriots' Day.
  */
 const YEARS = Array.from({ length: 18 }, (_, index) => 2010 + index);
 const FIRST_RATE_YEAR = 2010;
@@ -26,7 +25,7 @@ const emancipation = YEARS.map((year) => {
   const april16 = `DATE(${String(year)},4,16)`;
   return formula(`${april16}+CHOOSE(WEEKDAY(${april16}),1,0,0,0,0,0,-1)`);
 });
-/** Counted from 2016 on, Rev. Rul. 2015-13: on to the first Monday of April and two weeks. */
+/** Patriots' Day, from 2016 (Rev. Rul. 2015-13): the first Monday of April plus two weeks. */
 const patriots = YEARS.filter((year) => year >= 2016).map((year) => {
   const april1 = `DATE(${String(year)},4,1)`;
   return formula(`${april1}+MOD(9-WEEKDAY(${april1}),7)+14`);
@@ -34,7 +33,7 @@ const patriots = YEARS.filter((year) => year >= 2016).map((year) => {
 const district = [...federal, ...emancipation];
 const newEngland = [...district, ...patriots];
 
-/** Last day before, last day after, and the day from which lateness then counts: IR-2018-100, Notice 2020-23, Notice 2021-21. */
+/** Deadline before, deadline after, and the date from which delinquency then counts: IR-2018-100, Notice 2020-23, Notice 2021-21. */
 const announced = [
   ["2018-04-17", "2018-04-18", "2018-04-15"],
   ["2020-04-15", "2020-07-15", "2020-07-15"],
@@ -71,7 +70,7 @@ const ENDS = rows("Rates", "B", quarters.length);
 const LOGARITHMS = rows("Rates", "E", quarters.length);
 const LEASTS = rows("Least", "A:B", least.length);
 
-/** The tables beside the rows. */
+/** The tables on the other sheets. */
 export const tables: Sheets = {
   District: column(district),
   NewEngland: column(newEngland),
@@ -80,7 +79,7 @@ export const tables: Sheets = {
   Least: least,
 };
 
-/** What stands in a row before its formulas: serials and dollars. */
+/** The given cells of a row, before its formulas: serial numbers of dates, and dollars. */
 export interface OrdinaryReturn {
   readonly taxYear: number;
   readonly totalTax: number;
@@ -94,13 +93,13 @@ export interface OrdinaryReturn {
 
 const workday = (named: string): string =>
   `IF(OR(G#="ME",G#="MA"),WORKDAY(${named}-1,1,${NEW_ENGLAND}),WORKDAY(${named}-1,1,${DISTRICT}))`;
-/** Last day and day that counts, once announced days are looked up. */
+/** The deadline and the date from which delinquency counts, after a look-up of announced dates. */
 const moved = (last: string, otherwise: string, place: 2 | 3): string =>
   `IFERROR(VLOOKUP(${last},${ANNOUNCED},${String(place)},FALSE),${otherwise})`;
-/** Months and parts of months from a 15th or 17th to a day. */
+/** Months and parts of a month from a 15th or 17th to a date. */
 const months = (from: string, to: string): string =>
   `(YEAR(${to})-YEAR(${from}))*12+MONTH(${to})-MONTH(${from})+IF(DAY(${to})>DAY(${from}),1,0)`;
-/** Compounded daily: the powers of the quarters as a sum of logarithms, which the engine takes as an array where it takes no product of powers. */
+/** Daily compounding as a sum of logarithms over the quarters. The engine evaluates this as an array, but not a product of powers. */
 const interest = (amount: string, from: string, to: string): string => {
   const begins = `IF(${STARTS}>${from},${STARTS},${from})`;
   const ends = `IF(${ENDS}<${to},${ENDS},${to})`;
@@ -108,11 +107,11 @@ const interest = (amount: string, from: string, to: string): string => {
   return `ROUND(${amount}*(EXP(SUMPRODUCT(${days},${LOGARITHMS}))-1),2)`;
 };
 
-/** A share of an amount, in whole cents: the engine rounds half a cent of dollars down where its binary number lies below. */
+/** A percent of an amount, in whole cents. In dollars, the engine rounds half a cent down where its binary number is smaller. */
 const inCents = (amount: string, share: string): string =>
   `ROUND(ROUND(${amount}*100,0)*${share},0)/100`;
 
-/** Formulas by what they work out, in the columns from I on; `#` stands for the row, and {names} for columns before. */
+/** The formulas by their result, in the columns from I on. `#` is the row, and {names} are earlier columns. */
 const FORMULAS = {
   filingNamed: 'DATE(A#+1,IF(H#="",4,6),15)',
   payingNamed: 'DATE(A#+1,IF(H#="nonresident",6,4),15)',
@@ -143,7 +142,7 @@ const FORMULAS = {
   charges: "{lateFile}+{latePay}+{interestOnTax}+{interestOnAddition}",
 } as const;
 
-/** What the formulas work out. */
+/** The results of the formulas. */
 export type Figure = keyof typeof FORMULAS;
 
 const figures = Object.keys(FORMULAS) as Figure[];
@@ -154,22 +153,29 @@ function letters(index: number): string {
   return index < 26 ? rest : `${letters(Math.floor(index / 26) - 1)}${rest}`;
 }
 
-/** The formula of a figure in a row of the sheet. */
+/** The formula for a result in a row of the sheet. */
 export function formulaOf(figure: Figure, row: number): string {
   return FORMULAS[figure]
     .replace(/\{(\w+)\}/g, (_, name: Figure) => `${letters(INPUTS + figures.indexOf(name))}#`)
     .replaceAll("#", String(row));
 }
 
-/** A row of the sheet: what is given, then the formulas. */
+/** A row of the sheet: the given cells, then the formulas. */
 export function rowOf(given: OrdinaryReturn, row: number): readonly Written[] {
   const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType } = given;
   return [
-    ...[taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state, filerType],
+    taxYear,
+    totalTax,
+    paidOnTime,
+    paidOn,
+    filedOn,
+    extended,
+    state,
+    filerType,
     ...figures.map((figure) => formula(formulaOf(figure, row))),
   ];
 }
 
-/** A figure of a row as it came back. */
+/** A result of a row as calculated. */
 export const figureIn = (cells: readonly unknown[], figure: Figure): unknown =>
   cells[INPUTS + figures.indexOf(figure)];

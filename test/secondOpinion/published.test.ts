@@ -1,4 +1,4 @@
-/** The second opinions alone, without the functions they judge, against answers that others have published (test/fixtures/published). */
+/** Compares the independent calculations themselves with published answers (test/fixtures/published). */
 import { describe, expect, it } from "vitest";
 import dueDates from "../fixtures/published/due-dates.json";
 import estimates from "../fixtures/published/estimated-tax.json";
@@ -31,7 +31,7 @@ import {
 } from "./statuteDates";
 
 const cents = (dollars: string): number => Math.round(Number(dollars) * 100);
-/** Dollars and cents of cents times 10,000. */
+/** Dollars and cents from cents times 10,000. */
 const money = (fine: bigint): string => (Number(fine) / 1_000_000).toFixed(2);
 const dueOn = (text: string): ActDate => ({ named: dayWritten(text), last: dayWritten(text) });
 
@@ -39,12 +39,19 @@ function lateReturn(unpaid: string, filed: string, paid: string | undefined): La
   const payments = paid === undefined ? [] : [{ day: dayWritten(paid), cents: cents(unpaid) }];
   const through = Math.max(dayWritten(filed), dayWritten(paid ?? filed));
   return {
-    ...{ yearEnd: calendarYearEnd(1969), who: "resident", state: "", extended: false },
-    ...{ taxCents: cents(unpaid), paidOnTimeCents: 0, payments, filed: dayWritten(filed), through },
+    yearEnd: calendarYearEnd(1969),
+    who: "resident",
+    state: "",
+    extended: false,
+    taxCents: cents(unpaid),
+    paidOnTimeCents: 0,
+    payments,
+    filed: dayWritten(filed),
+    through,
   };
 }
 
-describe("dates by the words of the law, as published", () => {
+describe("dates by the statute against published dates", () => {
   it.each(dueDates.cases)("$case", ({ inputs: { taxYear, date }, expected, postponed }) => {
     const who: Who = date === "out of country" ? "out of country" : "resident";
     const state = date === "Maine and Massachusetts" ? "ME" : "";
@@ -58,14 +65,17 @@ describe("dates by the words of the law, as published", () => {
     expect(written(act?.last ?? 0)).toBe(expected);
   });
 
-  it.each(postponement.cases)("relief: $case", ({ inputs, expected }) => {
+  it.each(postponement.cases)("disaster postponement: $case", ({ inputs, expected }) => {
     const period = {
       begins: dayWritten(inputs.begins),
       until: dayWritten(inputs.postponementEnds),
     };
     const who = inputs.filerType as Who;
     const dates = statuteDates({
-      ...{ yearEnd: calendarYearEnd(inputs.taxYear), who, state: "", postponement: period },
+      yearEnd: calendarYearEnd(inputs.taxYear),
+      who,
+      state: "",
+      postponement: period,
     });
     expect({
       regular: written(dates.filing.last),
@@ -80,7 +90,7 @@ describe("dates by the words of the law, as published", () => {
   });
 });
 
-describe("additions month by month, as published", () => {
+describe("penalties month by month against published amounts", () => {
   it.each(additions.failureToPay)("failure to pay: $case", ({ inputs, expected }) => {
     const { due, unpaid, paidOn } = inputs;
     const charged = failureToPayMonths(lateReturn(unpaid, paidOn, paidOn), dueOn(due), true);
@@ -98,7 +108,7 @@ describe("additions month by month, as published", () => {
         )
       : [];
     const given = lateReturn(netTax, filedOn, undefined);
-    // the minimum, later than these facts, is looked at below
+    // The minimum penalty is later than these facts and is tested below.
     const found = failureToFile(given, dueOn(due), dueOn(due), paidWithRequest);
     expect({
       months: found.months,
@@ -127,7 +137,7 @@ describe("additions month by month, as published", () => {
   });
 });
 
-describe("interest day by day, as published", () => {
+describe("interest day by day against published amounts", () => {
   it("has the rates of the cumulative table", () => {
     expect(rates.values.length).toBeGreaterThan(100);
     expect(rates.values.map(({ from }) => percentOn(dayWritten(from)))).toEqual(
@@ -136,12 +146,12 @@ describe("interest day by day, as published", () => {
   });
 
   it.each(interest.factors)("$case", ({ inputs: { rate, divisor, days }, expected }) => {
-    // days of 2027, which no ruling has reached, so that any rate can be assumed
+    // Dates in 2027 have no published rate, so that any rate can be assumed.
     const due = dayNumber(2026, 12, 31);
     expect(divisor).toBe(365);
     const billion = 100_000_000_000;
     const found = dayByDayInterest(billion, due, [], due + days, Math.round(Number(rate) * 10_000));
-    // nine decimals are printed, in one table cut and in the other rounded
+    // Nine decimals are printed, truncated in one table and rounded in the other.
     expect(Math.abs(found / billion - Number(expected))).toBeLessThan(1e-9);
   });
 
@@ -153,13 +163,18 @@ describe("interest day by day, as published", () => {
 
 function estimatesOf(taxYear: number, requiredCents: number, more: Partial<Estimates>): Estimates {
   return {
-    ...{ yearEnd: calendarYearEnd(taxYear), required: requiredCents, withheld: 0, payments: [] },
-    ...{ restOn: undefined, tax: undefined, farmerOrFisherman: false },
+    yearEnd: calendarYearEnd(taxYear),
+    required: requiredCents,
+    withheld: 0,
+    payments: [],
+    restOn: undefined,
+    tax: undefined,
+    farmerOrFisherman: false,
     ...more,
   };
 }
 
-describe("estimates day by day, as published", () => {
+describe("estimated tax day by day against published amounts", () => {
   it.each(estimates.regularMethod)("Form 2210, regular method: $case", ({ inputs, expected }) => {
     const payments = inputs.payments.map(({ day, amount }) => ({
       day: dayWritten(day),
@@ -182,23 +197,22 @@ describe("estimates day by day, as published", () => {
     expect((total / 100).toFixed(2)).toBe(expected.total);
   });
 
-  it.each(shortMethod.cases)("short-method factor, $case", ({ inputs: { taxYear }, expected }) => {
+  it.each(shortMethod.cases)("short-method factor: $case", ({ inputs: { taxYear }, expected }) => {
     const whole = 1_000_000_000_000;
-    // 2020 is printed for its ordinary days; with the two that Notice 2020-23 moved it is less, worked out apart from this
+    // The factor of 2020 is printed for its regular dates. With the two dates that Notice 2020-23 moved, it is smaller.
     const lines = estimateByDay(estimatesOf(taxYear, whole, {}));
     const total = lines.reduce((sum, line) => sum + line.cents, 0);
     const factor = (total / whole).toFixed(5);
     expect(factor).toBe(taxYear === 2020 ? "0.01744" : expected);
   });
 
-  it.each(required.cases)("required payment, $case", ({ inputs, expected }) => {
+  it.each(required.cases)("required annual payment: $case", ({ inputs, expected }) => {
     const found = requiredInCents({
-      ...{
-        status: "single",
-        tax: cents(inputs.currentYearTax),
-        priorYearTax: cents(inputs.priorYearTax),
-      },
-      ...{ priorIncome: 0, farmerOrFisherman: false },
+      status: "single",
+      tax: cents(inputs.currentYearTax),
+      priorYearTax: cents(inputs.priorYearTax),
+      priorIncome: 0,
+      farmerOrFisherman: false,
     });
     expect(found).toBe(cents(expected.requiredAnnualPayment));
   });

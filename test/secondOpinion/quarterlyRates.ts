@@ -2,8 +2,8 @@ import { civil, dayNumber } from "./civilDays";
 import { NoFigure } from "./noFigure";
 
 /**
- * Underpayment rates in whole percents, quarter by quarter, copied by hand from the cumulative table in Rev. Rul. 2024-18 (1995
- * to 2024) and the rulings after it, as secondary copies report them; not read from the rules files.
+ * Underpayment rates in whole percents by quarter, copied by hand from secondary copies of the cumulative table in Rev. Rul. 2024-18
+ * (1995 to 2024) and of the later rulings, and not read from the rules.
  */
 const PERCENTS: readonly (readonly [number, string])[] = [
   [1995, "9 10 9 9"],
@@ -42,7 +42,7 @@ const PERCENTS: readonly (readonly [number, string])[] = [
 
 const byYear = new Map(PERCENTS.map(([year, four]) => [year, four.split(" ").map(Number)]));
 
-/** The rate of a day in whole percents. */
+/** The rate on a date in whole percents. */
 export function percentOn(day: number): number {
   const { year, month } = civil(day);
   const percent = byYear.get(year)?.[Math.floor((month - 1) / 3)];
@@ -50,13 +50,13 @@ export function percentOn(day: number): number {
   return percent;
 }
 
-/** The rate taken for days that no ruling has reached yet: hundredths of a percent, or the last published one. */
+/** The assumed rate for dates after the last published quarter: hundredths of a percent, or the last published rate. */
 export type Assumed = number | "latest" | undefined;
 
-/** The last day of the last quarter above. */
+/** The last date of the last quarter above. */
 export const RATES_END = dayNumber(2026, 12, 31);
 
-/** The rate of a day in hundredths of a percent. */
+/** The rate on a date in hundredths of a percent. */
 export function pointsOn(day: number, assumed?: Assumed): number {
   if (day <= RATES_END || assumed === undefined) return percentOn(day) * 100;
   return assumed === "latest" ? percentOn(RATES_END) * 100 : assumed;

@@ -3,13 +3,13 @@ import { firstDayOf, requiredInCents, type Estimates, type Harbors } from "./est
 import { assumptions, seldom, yearEnds } from "./randomReturns";
 import { fifteenthOfFourthMonth, installmentDates } from "./statuteDates";
 
-/** A year's estimates and what their required amount rests on. */
+/** The estimated tax payments of a year, and the facts for its required annual payment. */
 export interface DrawnEstimates {
   readonly harbors: Harbors;
   readonly given: Estimates;
 }
 
-/** Near one of the four days or the end, or anywhere in the year and a little beyond. */
+/** Near one of the four due dates or the end, or anywhere in the year and shortly after. */
 const moments = fc.record({
   near: fc.integer({ min: 0, max: 4 }),
   days: fc.oneof(
@@ -25,7 +25,7 @@ const amounts = fc.oneof(
   { weight: 6, arbitrary: fc.integer({ min: 200_000, max: 8_000_000 }) },
   { weight: 1, arbitrary: fc.integer({ min: 8_000_000, max: 50_000_000_000 }) }
 );
-/** In tenths of the installment or the year, and some cents. */
+/** In tenths of the installment or of the year, plus some cents. */
 const shares = fc.record({
   tenths: fc.constantFrom(0, 3, 5, 9, 10, 10, 10, 12, 25),
   more: fc.constantFrom(-1, 0, 0, 1, 4_321),
@@ -46,7 +46,7 @@ const harbors = fc.record({
   farmerOrFisherman: fc.integer({ min: 0, max: 5 }).map((sixth) => sixth === 5),
 });
 
-/** A year's estimates as they may have been paid, with what the required amount rests on. */
+/** Random estimated tax payments of a year, with the facts for its required annual payment. */
 export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
   .record({
     yearEnd: yearEnds,

@@ -12,7 +12,7 @@ import {
   type Whose,
 } from "./statuteDates";
 
-/** A return with whatever was paid, before and after its day. */
+/** A return with all payments, before and after the payment due date. */
 export type Drawn = Omit<LateReturn, "through">;
 
 const FIRST_YEAR = 2009;
@@ -22,7 +22,7 @@ const LATEST = dayNumber(2041, 12, 31);
 const monthEnd = (year: number, month: number): number =>
   dayNumber(year, month, daysInMonth(year, month));
 
-/** The last day of a tax year: a calendar year mostly, or a fiscal one that ends with a month from January 2010 on. */
+/** The last day of a tax year: mostly a calendar year, otherwise a fiscal year that ends with a month from January 2010. */
 export const yearEnds = fc.oneof(
   { weight: 3, arbitrary: fc.integer({ min: FIRST_YEAR, max: LAST_YEAR }).map(calendarYearEnd) },
   {
@@ -41,11 +41,11 @@ const who = fc.constantFrom<Who>(
 );
 const states = fc.constantFrom("", "", "TX", "ME", "MA", "NH", "foreign");
 
-/** One case in three, nothing in the others. */
+/** A value in one case of three, otherwise undefined. */
 export const seldom = <Value>(arbitrary: fc.Arbitrary<Value>): fc.Arbitrary<Value | undefined> =>
   fc.oneof({ weight: 2, arbitrary: fc.constant(undefined) }, { weight: 1, arbitrary });
 
-/** A period laid about one of the three dates: it reaches the date, ends on it, or just misses it. */
+/** A postponement period near one of the three dates: it includes the date, ends on it, or ends just before it. */
 const reliefs = seldom(
   fc.record({
     act: fc.constantFrom<keyof StatuteDates>("paidWithRequest", "filing", "extended"),
@@ -72,7 +72,7 @@ function reliefAt({ act, before, after, to }: DrawnRelief, dates: StatuteDates):
   return { begins, until: Math.max(begins, dayNumber(year, month, Math.min(wanted, most))) };
 }
 
-/** A day by the law's own: so many months after one of them, and some days. */
+/** A date some months and days after one of the deadlines. */
 const moments = fc.record({
   from: fc.constantFrom<keyof StatuteDates | "due" | "rates">(
     ...(["paidWithRequest", "filing", "extended", "due", "due", "rates"] as const)
@@ -120,7 +120,7 @@ const moreCents = fc.constantFrom(-1, 0, 0, 1, 12_345);
 const share = (tax: number, tenth: number, more: number): number =>
   Math.max(0, Math.floor((tax * tenth) / 10) + more);
 
-/** The rate assumed, or none. */
+/** The assumed rate, or none. */
 export const assumptions = fc.constantFrom<Assumed>(undefined, "latest", 700, 625, 1, 1_800);
 
 const frames = fc
@@ -134,7 +134,7 @@ const frames = fc
 
 const agreements = seldom(moments);
 
-/** A return whose rest is paid on one day, as CHARGES asks for it. */
+/** A return with the balance paid on one date, as CHARGES takes it. */
 export const returnsPaidAtOnce: fc.Arbitrary<Drawn & { readonly paidOn: number }> = fc
   .record({
     client: frames,
@@ -152,7 +152,11 @@ export const returnsPaidAtOnce: fc.Arbitrary<Drawn & { readonly paidOn: number }
     const rest = taxCents - paidOnTimeCents;
     return {
       ...whose,
-      ...{ taxCents, paidOnTimeCents, paidOn, extended: frame.extended, assumed: drawn.assumed },
+      taxCents,
+      paidOnTimeCents,
+      paidOn,
+      extended: frame.extended,
+      assumed: drawn.assumed,
       payments: rest > 0 ? [{ day: paidOn, cents: rest }] : [],
       filed: drawn.filedOn ? dayAt(drawn.filedOn, frame) : paidOn,
       agreementBegins: drawn.agreement && dayAt(drawn.agreement, frame),
@@ -180,7 +184,7 @@ const parts = fc
     return { whose, frame, taxCents, payments, filed: dayAt(drawn.filedOn, frame) };
   });
 
-/** About nine tenths by the due date and the rest in two parts by the filing, mostly within the extension. */
+/** About 90% paid by the due date and the balance in two payments by the filing, mostly by the extended due date. */
 const nineTenths = fc
   .record({
     client: frames,
@@ -204,7 +208,7 @@ const nineTenths = fc
     return { whose, frame, taxCents, payments, filed };
   });
 
-/** A return paid in parts, as LEDGER asks for it: parts of a tenth and more, all of the tax or not, or a refund's worth beside. */
+/** A return with partial payments of a tenth of the tax and more, as LEDGER takes it. They may not cover the tax, or may exceed it. */
 export const returnsPaidInParts: fc.Arbitrary<Drawn> = fc
   .record({
     paid: fc.oneof({ weight: 5, arbitrary: parts }, { weight: 1, arbitrary: nineTenths }),
@@ -214,6 +218,8 @@ export const returnsPaidInParts: fc.Arbitrary<Drawn> = fc
   .map(({ paid: { whose, frame, ...given }, agreement, assumed }) => ({
     ...whose,
     ...given,
-    ...{ paidOnTimeCents: 0, extended: frame.extended, assumed },
+    paidOnTimeCents: 0,
+    extended: frame.extended,
+    assumed,
     agreementBegins: agreement && dayAt(agreement, frame),
   }));

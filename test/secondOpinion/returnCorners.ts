@@ -4,13 +4,13 @@ import { percentOn, RATES_END } from "./quarterlyRates";
 import { obstaclesFrom, statuteDates, type Obstacle } from "./statuteDates";
 import type { Worked } from "./workedReturn";
 
-/** Whether a worked return reaches a corner. */
+/** Whether a calculated return is of a kind. */
 export type Reaches = (one: Worked) => boolean;
 
 const yearOf = (day: number): number => civil(day).year;
 const isFiscal = ({ given }: Worked): boolean => civil(given.yearEnd).month !== 12;
 
-/** First and last day of the interest on the tax, where there is any. */
+/** First and last date of the interest on the tax, if there is any. */
 function interestSpan({ given, dates }: Worked): readonly [number, number] | undefined {
   if (unpaidAfter(dates.paidWithRequest.last, given) === 0) return undefined;
   const paid = given.payments.find(({ day }) => unpaidAfter(day, given) === 0)?.day;
@@ -63,11 +63,11 @@ const minimumOf =
     amounts.some((amount) => filed.least === amount * 100) &&
     filed.gross - filed.reduction < BigInt(filed.least) * 10_000n;
 
-/** Corners of the law for a return, whoever asks. */
+/** Special cases of the law for a return, for every function. */
 export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
-  "nothing charged": ({ parts }) =>
+  "no penalties and no interest": ({ parts }) =>
     parts !== undefined && Object.values(parts as object).every((part) => part === 0),
-  "no tax at all": ({ given }) => given.taxCents === 0,
+  "no tax": ({ given }) => given.taxCents === 0,
   "a calendar year": (one) => !isFiscal(one),
   "a fiscal year": isFiscal,
   ...Object.fromEntries(
@@ -80,27 +80,30 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
     ])
   ),
   "living abroad": ({ given }) => given.who === "out of country",
-  "abroad, interest from April and failure to pay from June": ({ given, months, parts }) =>
-    given.who === "out of country" && months.length > 0 && (parts?.interestOnTax ?? 0) > 0,
+  "out of the country, interest from April and failure to pay from June": ({
+    given,
+    months,
+    parts,
+  }) => given.who === "out of country" && months.length > 0 && (parts?.interestOnTax ?? 0) > 0,
   "a nonresident": ({ given }) => given.who === "nonresident",
   "due date moved by a weekend": isMovedBy("weekend"),
   "due date moved by a federal holiday": isMovedBy("federal holiday"),
   "due date moved by Emancipation Day": isMovedBy("Emancipation Day"),
   "due date moved by Patriots' Day": isMovedBy("Patriots' Day"),
-  "filed on the day to which the due date moved": ({ given, due }) =>
+  "filed on the date to which the due date moved": ({ given, due }) =>
     due.last !== due.named && given.filed === due.last,
-  "filed a day after the day to which it moved": ({ given, due }) =>
+  "filed a day after that date": ({ given, due }) =>
     due.last !== due.named && given.filed === due.last + 1,
   "postponed for everyone in 2018": postponementEnds(dayNumber(2018, 4, 18)),
   "postponed for everyone in 2020": postponementEnds(dayNumber(2020, 7, 15)),
   "postponed for everyone in 2021": postponementEnds(dayNumber(2021, 5, 17)),
-  "disaster relief moves the payment": reliefMoves("paidWithRequest"),
-  "disaster relief moves the return": reliefMoves("filing"),
-  "disaster relief moves the extended return": reliefMoves("extended"),
-  "disaster relief that moves nothing": (one) =>
+  "disaster postponement of the payment": reliefMoves("paidWithRequest"),
+  "disaster postponement of the return": reliefMoves("filing"),
+  "disaster postponement of the extended return": reliefMoves("extended"),
+  "disaster postponement of nothing": (one) =>
     one.given.postponement !== undefined &&
     !(["filing", "paidWithRequest", "extended"] as const).some((act) => reliefMoves(act)(one)),
-  "relief that begins after the day named, within the weekend": ({ given, dates }) => {
+  "postponement that begins after the 15th, within the weekend": ({ given, dates }) => {
     const plain = statuteDates({ ...given, postponement: undefined }).filing;
     return (
       given.postponement !== undefined &&
@@ -109,7 +112,7 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
       dates.filing.last > plain.last
     );
   },
-  "relief that ends on the day to which a weekend moved": ({ given, dates }) => {
+  "postponement that ends on the date to which a weekend moved": ({ given, dates }) => {
     const plain = statuteDates({ ...given, postponement: undefined }).filing;
     return (
       plain.named !== plain.last &&
@@ -117,19 +120,19 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
       dates.filing.named === plain.last
     );
   },
-  "late months counted from the last day of a month": (one) =>
+  "months of delinquency counted from the last day of a month": (one) =>
     filedLate(one) && endsMonth(one.due.named),
-  "late months counted from a 29th or 30th over a February": (one) =>
+  "months of delinquency counted from a 29th or 30th over a February": (one) =>
     one.months.some(({ ends }) => civil(ends).month === 2 && endsMonth(ends)) &&
     civil(one.dates.filing.named).date >= 29 &&
     !endsMonth(one.dates.filing.named),
   extended: ({ given }) => given.extended,
   "not extended": ({ given }) => !given.extended,
-  "filed within the extension asked for": ({ given, dates }) =>
+  "filed by the extended due date, with an extension": ({ given, dates }) =>
     given.extended && given.filed > dates.filing.last && given.filed <= dates.extended.last,
-  "filed within the extension nobody asked for": ({ given, dates }) =>
+  "filed by the extended due date, without an extension": ({ given, dates }) =>
     !given.extended && given.filed > dates.filing.last && given.filed <= dates.extended.last,
-  "filed after the extension": ({ given, dates }) =>
+  "filed after the extended due date": ({ given, dates }) =>
     given.extended && given.filed > dates.extended.last,
   "failure to file, one month": ({ filed }) => filed?.months === 1,
   "failure to file, two to four months": ({ filed }) =>
@@ -145,15 +148,17 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
       minimumOf([amount]),
     ])
   ),
-  "the minimum, no more than the whole net tax": (one) =>
-    (one.filed?.least ?? 0) > 0 &&
-    one.filed?.least === unpaidAfter(one.dates.filing.last, one.given) &&
-    !Object.values(LEAST).includes((one.filed?.least ?? 0) / 100),
-  "more than 60 days late, above the minimum": ({ filed }) =>
+  "the minimum penalty, limited to the net tax": (one) =>
+    one.filed !== undefined &&
+    one.filed.least > 0 &&
+    one.filed.least === unpaidAfter(one.dates.filing.last, one.given) &&
+    !Object.values(LEAST).includes(one.filed.least / 100),
+  "more than 60 days late, above the minimum penalty": ({ filed }) =>
     filed !== undefined &&
     filed.least > 0 &&
     filed.gross - filed.reduction > BigInt(filed.least) * 10_000n,
-  "months of both additions, the one less the other": ({ filed }) => (filed?.reduction ?? 0n) > 0n,
+  "months of both penalties, one reduced by the other": ({ filed }) =>
+    (filed?.reduction ?? 0n) > 0n,
   "failure to file of months without failure to pay": ({ filed }) =>
     (filed?.months ?? 0) > 0 && filed?.reduction === 0n,
   "failure to file of months, some with failure to pay and some without": ({
@@ -170,18 +175,22 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
   "failure to pay, one month": ({ months }) => months.length === 1,
   "failure to pay at 25%": ({ months }) =>
     months.reduce((sum, { share }) => sum + share, 0n) === 2_500n,
-  "the quarter percent of an installment agreement": ({ months }) =>
+  "the 0.25% of an installment agreement": ({ months }) =>
     months.some(({ share }) => share === 25n),
-  "half a percent first, then the quarter": ({ months }) =>
+  "0.5% first, then 0.25%": ({ months }) =>
     months.some(({ share }) => share === 50n) && months.at(-1)?.share === 25n,
-  "an agreement that does not count, the return being late": ({ given, outcome, months }) =>
+  "an installment agreement without effect because the return is late": ({
+    given,
+    outcome,
+    months,
+  }) =>
     !outcome.timely &&
     months.length > 0 &&
     given.agreementBegins !== undefined &&
     given.agreementBegins < (months.at(-1)?.ends ?? 0),
-  "cause presumed": ({ outcome, given, dates }) =>
+  "90% test met": ({ outcome, given, dates }) =>
     outcome.presumed && unpaidAfter(dates.filing.last, given) > 0,
-  "cause presumed at exactly 90%": ({ outcome, given, dates }) =>
+  "90% test met with exactly 90%": ({ outcome, given, dates }) =>
     outcome.presumed &&
     given.taxCents > 0 &&
     unpaidAfter(dates.filing.last, given) * 10 === given.taxCents,
@@ -189,13 +198,13 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
     const short = unpaidAfter(dates.filing.last, given) * 10 - given.taxCents;
     return !outcome.presumed && given.extended && short > 0 && short <= 20;
   },
-  "90% paid, the rest only after filing": ({ outcome, given, dates }) =>
+  "90% paid, the balance only after filing": ({ outcome, given, dates }) =>
     !outcome.presumed &&
     given.extended &&
     given.filed <= dates.extended.last &&
     unpaidAfter(dates.filing.last, given) * 10 <= given.taxCents &&
     unpaidAfter(given.filed, given) > 0,
-  "90% paid, filed after the extension": ({ outcome, given, dates }) =>
+  "90% paid, filed after the extended due date": ({ outcome, given, dates }) =>
     !outcome.presumed &&
     given.extended &&
     given.filed > dates.extended.last &&
@@ -215,25 +224,26 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
     return years.some(isLeap) && !years.every(isLeap);
   }),
   "interest over a change of rate": spans(changesRate),
-  "interest for five years and more": spans((from, to) => to - from > 1825),
-  "interest on failure to file": ({ parts }) => (parts?.interestOnAddition ?? 0) > 0,
-  "interest at the latest rate carried on": (one) =>
+  "interest for more than five years": spans((from, to) => to - from > 1825),
+  "interest on the failure-to-file penalty": ({ parts }) => (parts?.interestOnAddition ?? 0) > 0,
+  "interest at the latest published rate continued": (one) =>
     one.given.assumed === "latest" && spans((_from, to) => to > RATES_END)(one),
   "interest at an assumed rate": (one) =>
     typeof one.given.assumed === "number" && spans((_from, to) => to > RATES_END)(one),
-  "#N/A for want of a rate": (one) => one.parts === undefined && one.filed !== undefined,
-  "#N/A for want of a minimum": ({ filed }) => filed === undefined,
+  "#N/A without a rate": (one) => one.parts === undefined && one.filed !== undefined,
+  "#N/A without a minimum penalty": ({ filed }) => filed === undefined,
   "a tax above ten million dollars": ({ given, parts }) =>
     given.taxCents > 1_000_000_000 && parts !== undefined && parts.interestOnTax > 0,
 };
 
-/** Corners of a return whose rest is paid on one day. */
+/** Special cases of a return with the balance paid on one date. */
 export const PAID_AT_ONCE_CORNERS: Readonly<Record<string, Reaches>> = {
   ...RETURN_CORNERS,
   "filed before paid": ({ given }) => given.payments.some(({ day }) => day > given.filed),
   "paid before filed": ({ given }) => given.payments.some(({ day }) => day < given.filed),
-  "filed and paid on one day": ({ given }) => given.payments.some(({ day }) => day === given.filed),
-  "paid on the last timely day": ({ given, dates }) =>
+  "filed and paid on one date": ({ given }) =>
+    given.payments.some(({ day }) => day === given.filed),
+  "paid on the payment due date": ({ given, dates }) =>
     given.payments.some(({ day }) => day === dates.paidWithRequest.last),
   "paid a day late": ({ given, dates }) =>
     given.payments.some(({ day }) => day === dates.paidWithRequest.last + 1),

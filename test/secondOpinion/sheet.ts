@@ -7,17 +7,17 @@ installFormulaEngine();
 /** January 1, 1970 in the 1900 date system of worksheets. */
 const SERIAL_OF_1970 = 25_569;
 
-/** A day as a worksheet serial. */
+/** A date as a worksheet serial number. */
 export function serialOf(text: string): number {
   const [year = 0, month = 0, date = 0] = text.split("-").map(Number);
   return dayNumber(year, month, date) + SERIAL_OF_1970;
 }
 
 /**
- * Answers of worksheet formulas, all worked out at once by a spreadsheet engine.
+ * Results of worksheet formulas, calculated together by a spreadsheet engine.
  *
- * @param formulas - Without the equals sign; they may refer to the columns.
- * @param columns - Formulas or numbers, written from the first row down in columns H, I, …
+ * @param formulas - Without the equals sign. They may refer to the columns.
+ * @param columns - Formulas or numbers, written from the first row down in columns H, I and so on.
  */
 export function answers(
   formulas: readonly string[],
@@ -38,7 +38,8 @@ export function answers(
   workbook.calculateFormulas();
   return formulas.map((formula, row) => {
     const { result } = sheet.getCell(`A${String(row + 1)}`);
-    if (typeof result !== "number") throw new TypeError(`${formula} answers ${String(result)}`);
+    if (typeof result !== "number")
+      throw new TypeError(`${formula} returns ${JSON.stringify(result)}`);
     return result;
   });
 }

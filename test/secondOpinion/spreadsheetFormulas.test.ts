@@ -1,6 +1,6 @@
 /**
- * Dates and interest against ordinary worksheet formulas, as a preparer would write them, worked out by a spreadsheet engine made by
- * others ("@cj-tech-master/excelts"): WORKDAY with a list of holidays, EDATE, EOMONTH, FV and a power. The list is the federal
+ * Compares dates and interest with ordinary worksheet formulas, as a preparer would write them, calculated by a third-party spreadsheet
+ * engine ("@cj-tech-master/excelts"): WORKDAY with a list of holidays, EDATE, EOMONTH, FV and a power. The list is the federal
  * one of "@18f/us-federal-holidays" and Emancipation Day by a formula. The engine was right in every case tried.
  */
 import { allForYear } from "@18f/us-federal-holidays";
@@ -32,7 +32,7 @@ const emancipationDays = [...YEARS, 2028].map((year) => {
   const april16 = `DATE(${String(year)},4,16)`;
   return `${april16}+CHOOSE(WEEKDAY(${april16}),1,0,0,0,0,0,-1)`;
 });
-/** The third Monday of April: the first day of the month, on to its first Monday, and two weeks. */
+/** The third Monday of April: the first Monday of the month plus two weeks. */
 const patriotsDays = YEARS.filter((year) => year >= 2016).map((year) => {
   const april1 = `DATE(${String(year)},4,1)`;
   return `${april1}+MOD(9-WEEKDAY(${april1}),7)+14`;
@@ -47,7 +47,7 @@ const workday = (formula: string, holidays = inDistrict): string =>
   `WORKDAY(${formula}-1,1,${holidays})`;
 const inSheet = (formulas: readonly string[]): readonly number[] =>
   answers(formulas, [district, [...district, ...patriotsDays]]);
-/** Before a notice moved it for everyone: no formula knows that. */
+/** Before a notice moved the date for everyone, which the formulas do not include. */
 const beforePostponement = ({ lastDay, moves }: DueDate): number =>
   toSerialDay(moves.find((move) => move.because === "postponed for everyone")?.from ?? lastDay);
 
@@ -71,7 +71,7 @@ describe("due dates of 2010 to 2027 by WORKDAY and EDATE", () => {
     );
   });
 
-  it("are the same for a resident of Massachusetts, Patriots' Day in the list from 2016 on", () => {
+  it("are the same for a resident of Massachusetts, with Patriots' Day from 2016", () => {
     const where = { state: state("MA") };
     const found = YEARS.map((year) =>
       beforePostponement(
@@ -101,7 +101,7 @@ describe("due dates of 2010 to 2027 by WORKDAY and EDATE", () => {
 });
 
 describe("months of delinquency by EDATE and EOMONTH", () => {
-  it("end the same, from a day number and from the last day of a month", () => {
+  it("end on the same date, from a day of a month and from its last day", () => {
     const counts = Array.from({ length: 30 }, (_, index) => index + 1);
     const cases = counts.flatMap((count) => [
       ["2025-04-15", `EDATE(DATE(2025,4,15),${String(count)})`, count] as const,
@@ -116,7 +116,7 @@ describe("months of delinquency by EDATE and EOMONTH", () => {
 });
 
 describe("interest by FV and by a power", () => {
-  /** Spans inside one quarter of 2009 to 2026. */
+  /** Spans within one quarter of 2009 to 2026. */
   const spans = fc
     .record({
       year: fc.integer({ min: 2009, max: 2026 }),
@@ -134,7 +134,7 @@ describe("interest by FV and by a power", () => {
     });
   const cases = fc.sample(spans, { numRuns: runLength(200, 2_000), seed: 4868 });
 
-  it("is the same to the cent at one rate, the year's days asked of February 29", () => {
+  it("is the same to the cent at one rate, with the days of the year from February 29", () => {
     const rows = cases.map(({ due, through, dollars }) => {
       const [from, to] = [due, through].map((number) => String(serialOf(written(number))));
       const days = `(${String(to)}-${String(from)})`;

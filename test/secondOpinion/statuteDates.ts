@@ -1,27 +1,27 @@
 import { civil, dayNumber, weekday } from "./civilDays";
 
 /**
- * The dates of a return and of a year's installments for tax years ending from December 31, 2009 on, from the words of the law: the
- * 15th day of the n-th month (sections 6072, 6081, 6151, 6654(c)(2), (k); 26 CFR 1.6081-4, 1.6081-5), not on a Saturday, Sunday or
- * legal holiday of the District (section 7503), Patriots' Day for two states (Rev. Rul. 2015-13), the three postponements for
- * everyone, and disaster relief (section 7508A).
+ * The dates of a return and of the installments of a year, by statute, for tax years that end on December 31, 2009 or later. The law
+ * names the 15th day of a month (sections 6072, 6081, 6151, 6654(c)(2), (k); 26 CFR 1.6081-4, 1.6081-5), but no Saturday, Sunday or
+ * legal holiday of the District of Columbia (section 7503), nor Patriots' Day for two states (Rev. Rul. 2015-13). The three nationwide
+ * postponements and disaster postponements (section 7508A) move it.
  */
 export interface ActDate {
-  /** The day from which lateness counts. */
+  /** The date from which delinquency counts. */
   readonly named: number;
-  /** The last timely day. */
+  /** The deadline. */
   readonly last: number;
 }
 
 export type Who = "resident" | "out of country" | "nonresident";
 
-/** First day of a disaster period and the day to which it postpones. */
+/** First date of a postponement period and the date to which it postpones. */
 export interface Relief {
   readonly begins: number;
   readonly until: number;
 }
 
-/** Whose dates. */
+/** The taxpayer of the dates. */
 export interface Whose {
   /** The last day of the tax year. */
   readonly yearEnd: number;
@@ -30,7 +30,7 @@ export interface Whose {
   readonly postponement?: Relief | undefined;
 }
 
-/** Why a day that the law names is no day for the act. */
+/** Why a deadline moves from the date that the law names. */
 export type Obstacle = "weekend" | "federal holiday" | "Emancipation Day" | "Patriots' Day";
 
 /** The n-th Monday of a month. */
@@ -39,13 +39,13 @@ function monday(year: number, month: number, count: number): number {
   return first + ((8 - weekday(first)) % 7) + 7 * (count - 1);
 }
 
-/** A fixed day that is kept on the nearest weekday. */
+/** A fixed date that is observed on the nearest weekday. */
 function nearestWeekday(day: number): number {
   if (weekday(day) === 6) return day - 1;
   return weekday(day) === 0 ? day + 1 : day;
 }
 
-/** January 20 after an election, kept in the District; on Monday where that is a Sunday (5 U.S.C. 6103(c)). */
+/** January 20 after an election, observed in the District, on Monday if it is a Sunday (5 U.S.C. 6103(c)). */
 function inaugurationDay(year: number): number {
   const day = dayNumber(year, 1, 20);
   if (year % 4 !== 1) return Number.NaN;
@@ -53,8 +53,9 @@ function inaugurationDay(year: number): number {
 }
 
 /**
- * What stands in the way of an act on a day. Asked only of the 15th of a month and the days a weekend moves it to, which reach four
- * holidays: King's birthday and Inauguration Day, Washington's birthday, Emancipation Day, Patriots' Day. Juneteenth is the 18th at the earliest.
+ * Why a deadline cannot be on a date. This is used only for the 15th of a month and the dates to which a weekend moves it. Only five
+ * holidays can fall on these: Martin Luther King Jr. Day, Inauguration Day, Washington's Birthday, Emancipation Day and Patriots' Day.
+ * Juneteenth is observed on the 18th at the earliest.
  */
 function obstacleOn(day: number, inNewEngland: boolean): Obstacle | undefined {
   const { year } = civil(day);
@@ -65,7 +66,7 @@ function obstacleOn(day: number, inNewEngland: boolean): Obstacle | undefined {
   return inNewEngland && year >= 2016 && day === monday(year, 4, 3) ? "Patriots' Day" : undefined;
 }
 
-/** The days passed over from a 15th on, by what stood in the way. */
+/** The dates skipped from a 15th on, with the reason for each. */
 export function obstaclesFrom(named: number, state: string): readonly Obstacle[] {
   const passed: Obstacle[] = [];
   for (;;) {
@@ -75,7 +76,7 @@ export function obstaclesFrom(named: number, state: string): readonly Obstacle[]
   }
 }
 
-/** IR-2018-100; Notice 2020-23; Notice 2021-21, which left out installments and returns already extended. */
+/** IR-2018-100, Notice 2020-23, and Notice 2021-21, which did not include installments and extended returns. */
 function postponed(act: ActDate, isInNotice2021: boolean): ActDate {
   const { last } = act;
   if (last === dayNumber(2018, 4, 17)) return { ...act, last: last + 1 };
@@ -88,13 +89,13 @@ function postponed(act: ActDate, isInNotice2021: boolean): ActDate {
   return act;
 }
 
-/** Section 7508A(a): the days of the period are disregarded for an act whose last day lies in it, so that lateness counts from its end. */
+/** Section 7508A(a): the period is disregarded for a deadline within it, so that delinquency counts from the end of the period. */
 function relieved(act: ActDate, postponement: Relief | undefined): ActDate {
   if (!postponement || act.last < postponement.begins || act.last > postponement.until) return act;
   return { named: postponement.until, last: postponement.until };
 }
 
-/** The 15th of a month, counted from the month in which the tax year ends as zero. */
+/** The 15th of a month. Month 0 is the month in which the tax year ends. */
 function fifteenth(yearEnd: number, months: number): number {
   const { year, month } = civil(yearEnd);
   const count = year * 12 + month - 1 + months;
@@ -111,7 +112,7 @@ function dueIn(
   return relieved(postponed({ named, last }, isInNotice2021), postponement);
 }
 
-/** Return, payment without interest, and return with the extension. */
+/** Return, payment, and return with an extension. */
 export interface StatuteDates {
   readonly filing: ActDate;
   readonly paidWithRequest: ActDate;
@@ -128,13 +129,13 @@ export function statuteDates(whose: Whose): StatuteDates {
   };
 }
 
-/** The four installments of a year: no state's holiday moves them (Rev. Rul. 2015-13). */
+/** The four installments of a year. State holidays do not move them (Rev. Rul. 2015-13). */
 export function installmentDates(yearEnd: number, postponement?: Relief): readonly ActDate[] {
   const whose: Whose = { yearEnd, who: "resident", state: "", postponement };
   return [-8, -6, -3, 1].map((months) => dueIn(months, whose, false));
 }
 
-/** The 15th day of the fourth month after a tax year, whatever day of the week: section 6654(b)(2)(A). */
+/** The 15th day of the fourth month after a tax year, on any day of the week: section 6654(b)(2)(A). */
 export const fifteenthOfFourthMonth = (yearEnd: number): number => fifteenth(yearEnd, 4);
 
 /** The last day of a calendar tax year. */

@@ -28,14 +28,14 @@ const ledger: Call = {
   ],
 };
 
-describe("a call as a formula to type", () => {
-  it("writes days by DATE, texts in quotes, and drops what is left out at the end", () => {
+describe("a call written as a formula", () => {
+  it("has dates in DATE, texts in quotes, and no omitted arguments at the end", () => {
     expect(typedFormula(charges)).toBe(
       '=EXT.CHARGES(2025,20000,18500.5,DATE(2026,10,15),DATE(2026,10,15),"yes")'
     );
   });
 
-  it("writes days in a block as text, for a block takes no function, and nothing between commas", () => {
+  it("has dates in an array constant as text, and nothing between the commas of a blank", () => {
     expect(typedFormula(ledger)).toBe(
       '=EXT.LEDGER(DATE(2025,6,30),20000,{"2025-10-15",15000;"2026-04-15",5000.25},DATE(2026,4,15),,"ME")'
     );
@@ -48,22 +48,26 @@ describe("a call as a formula to type", () => {
     [8_999_999_999.99, "8999999999.99"],
     [1e21, "1000000000000000000000"],
     ['a "b"', '"a ""b"""'],
-  ])("writes %j as %s", (value, text) => {
+  ])("has %j written as %s", (value, text) => {
     expect(typedFormula({ name: "SHORTFALL", values: [value] })).toBe(`=EXT.SHORTFALL(${text})`);
   });
 
-  it.each([charges, ledger])("$name is answered alike from cells and as typed", (call) => {
-    const withSerials = typedFormula(call).replace(
-      /DATE\((\d+),(\d+),(\d+)\)/g,
-      (_, year: string, month: string, date: string) => String(serialOf(`${year}-${month}-${date}`))
-    );
-    const { id, values } = formulaCall(withSerials);
-    const typed = inCell(worksheetFunction(id), ...values);
-    expect(typed).toEqual(answerOfCall(call));
-    expect(JSON.stringify(typed)).toMatch(/\d/);
-  });
+  it.each([charges, ledger])(
+    "of $name gives the same result with cells and as a formula",
+    (call) => {
+      const withSerials = typedFormula(call).replace(
+        /DATE\((\d+),(\d+),(\d+)\)/g,
+        (_, year: string, month: string, date: string) =>
+          String(serialOf(`${year}-${month}-${date}`))
+      );
+      const { id, values } = formulaCall(withSerials);
+      const typed = inCell(worksheetFunction(id), ...values);
+      expect(typed).toEqual(answerOfCall(call));
+      expect(JSON.stringify(typed)).toMatch(/\d/);
+    }
+  );
 
-  it("leaves nothing between for an argument left out", () => {
+  it("has nothing between the commas of an omitted argument", () => {
     expect(cellsOf(ledger)[4]).toBeUndefined();
     expect(cellsOf(charges)).toHaveLength(6);
   });

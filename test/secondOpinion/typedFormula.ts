@@ -1,11 +1,11 @@
 import { civil, written } from "./civilDays";
 
-/** A day among the arguments. */
+/** A date among the arguments. */
 export interface Day {
   readonly day: number;
 }
 
-/** An argument as a person types it; `undefined` is left out between its commas. A block is rows of cells. */
+/** An argument as a user types it. `undefined` is omitted between its commas. A range is rows of cells. */
 export type Typed =
   number | string | Day | undefined | readonly (readonly (number | string | Day)[])[];
 
@@ -17,19 +17,19 @@ export interface Call {
 
 const SERIAL_OF_1970 = 25_569;
 
-/** A day as a worksheet serial. */
+/** A date as a worksheet serial number. */
 export const serialOfDay = (day: number): number => day + SERIAL_OF_1970;
 
-/** A number of cents in dollars. */
+/** Dollars from cents. */
 export const dollars = (cents: number): number => cents / 100;
 
 const isDay = (value: Typed): value is Day => typeof value === "object" && "day" in value;
 
-/** Plain digits: a sheet takes no 1e+21. */
+/** Plain digits, because a sheet does not read 1e+21. */
 const digits = (value: number): string =>
   value.toLocaleString("en-US", { useGrouping: false, maximumFractionDigits: 20 });
 
-/** In an array constant a sheet takes no function, so that a day there is text. */
+/** An array constant cannot contain a function, so that a date in it is text. */
 function cellText(value: number | string | Day): string {
   if (typeof value === "number") return digits(value);
   return `"${isDay(value) ? written(value.day) : value.replaceAll('"', '""')}"`;
@@ -48,12 +48,12 @@ function withoutLast(values: readonly Typed[]): readonly Typed[] {
   return values.slice(0, kept + 1);
 }
 
-/** The call as a formula that can be typed into a sheet, what is left out at its end dropped. */
+/** The call as a formula for a sheet, without omitted arguments at the end. */
 export function typedFormula({ name, values }: Call): string {
   return `=EXT.${name}(${withoutLast(values).map(argumentText).join(",")})`;
 }
 
-/** The same arguments as cells hold them: a day is its serial. */
+/** The same arguments as cell values: a date is its serial number. */
 export function cellsOf({ values }: Call): readonly unknown[] {
   const cell = (value: number | string | Day): unknown =>
     isDay(value) ? serialOfDay(value.day) : value;

@@ -3,18 +3,18 @@ import { installFormulaEngine } from "@cj-tech-master/excelts/formula";
 
 installFormulaEngine();
 
-/** What is written into a cell: a number, a text, a formula without its equals sign, or nothing. */
+/** The content of a cell: a number, a text, a formula without its equals sign, or nothing. */
 export type Written = number | string | { readonly formula: string } | undefined;
 
-/** A sheet by its name, row by row. */
+/** Sheets by name, row by row. */
 export type Sheets = Readonly<Record<string, readonly (readonly Written[])[]>>;
 
 /**
- * Writes a workbook, has it worked out by a spreadsheet engine made by others, and reads one sheet back.
+ * Writes a workbook, calculates it with a third-party spreadsheet engine, and reads one sheet back.
  *
- * @param sheets - What stands in each sheet, from A1 on.
+ * @param sheets - The content of each sheet, from A1 on.
  * @param read - The sheet to read.
- * @returns Its cells: numbers and texts as written, the answers of formulas.
+ * @returns Its cells: numbers and texts as written, the results of formulas.
  */
 export function workbookRows(sheets: Sheets, read: string): readonly (readonly unknown[])[] {
   const workbook = new Workbook();
@@ -31,7 +31,7 @@ export function workbookRows(sheets: Sheets, read: string): readonly (readonly u
   return (sheets[read] ?? []).map((cells, row) =>
     cells.map((cell, column) => {
       if (typeof cell !== "object") return cell;
-      return sheet?.getCell(row + 1, column + 1).result as unknown;
+      return sheet?.getCell(row + 1, column + 1).result;
     })
   );
 }

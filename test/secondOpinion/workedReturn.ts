@@ -3,21 +3,21 @@ import type { FilingAddition, LateReturn, Outcome, Parts, PayMonth } from "./mon
 import { NoFigure } from "./noFigure";
 import { statuteDates, type ActDate, type StatuteDates } from "./statuteDates";
 
-/** A return with what the second opinion finds on the way. */
+/** A return with the intermediate results of the independent calculation. */
 export interface Worked {
   readonly given: LateReturn;
   readonly dates: StatuteDates;
-  /** The due date that counts for filing. */
+  /** The due date that applies to the filing. */
   readonly due: ActDate;
   readonly outcome: Outcome;
   readonly months: readonly PayMonth[];
-  /** Nothing where the least addition is not published. */
+  /** Undefined where the minimum penalty is not published. */
   readonly filed: FilingAddition | undefined;
-  /** Nothing where a figure is not published. */
+  /** Undefined where a figure is not published. */
   readonly parts: Parts | undefined;
 }
 
-/** What a function gives, or nothing where a figure is not published. */
+/** The result of a function, or undefined where a figure is not published. */
 export function orNothing<Answer>(work: () => Answer): Answer | undefined {
   try {
     return work();
@@ -27,7 +27,7 @@ export function orNothing<Answer>(work: () => Answer): Answer | undefined {
   }
 }
 
-/** Works a return out. */
+/** Calculates a return. */
 export function worked(given: LateReturn): Worked {
   const dates = statuteDates(given);
   const due = given.extended ? dates.extended : dates.filing;

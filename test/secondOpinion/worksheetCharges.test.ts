@@ -1,6 +1,6 @@
 /**
- * CHARGES, called as a sheet calls it, against the month-by-month account (monthByMonth.ts): dates, additions and interest from the
- * words of sections 6072, 6081, 6151, 6601, 6621, 6622, 6651, 7503 and 7508A, no code in common with src.
+ * Compares CHARGES, called as a sheet calls it, with the month-by-month calculation (monthByMonth.ts): dates, penalties and interest by
+ * sections 6072, 6081, 6151, 6601, 6621, 6622, 6651, 7503 and 7508A, without code from src.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -19,13 +19,16 @@ function callOf({ given }: Worked, paidOn: number): Call {
   const { taxCents, paidOnTimeCents, filed } = given;
   const values = [
     yearArgument(given.yearEnd),
-    ...[dollars(taxCents), dollars(paidOnTimeCents), { day: paidOn }, { day: filed }],
+    dollars(taxCents),
+    dollars(paidOnTimeCents),
+    { day: paidOn },
+    { day: filed },
     ...clientArguments(given),
   ];
   return { name: "CHARGES", values };
 }
 
-describe("CHARGES against the words of the statute", () => {
+describe("CHARGES against the statute", () => {
   it(`is the same to the cent for ${String(CASES)} random returns`, () => {
     const corners = new Corners(PAID_AT_ONCE_CORNERS);
     fc.assert(
@@ -42,7 +45,7 @@ describe("CHARGES against the words of the statute", () => {
       }),
       { numRuns: CASES, seed: 4868 }
     );
-    tell(`CHARGES: ${String(CASES)} returns the same to the cent; cases at each corner:`);
+    tell(`CHARGES: ${String(CASES)} returns the same to the cent; cases of each kind:`);
     corners.lines().forEach(tell);
     expect(isLongRun ? corners.missed() : []).toEqual([]);
   });

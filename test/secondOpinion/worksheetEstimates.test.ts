@@ -1,6 +1,6 @@
 /**
- * REQUIREDPAYMENT and ESTPENALTY, called as a sheet calls them, against each day's open balance (estimateByDay.ts), written from
- * the words of sections 6654 and 6621(b)(2)(B) and rounded line by line as on Form 2210, no code in common with src.
+ * Compares REQUIREDPAYMENT and ESTPENALTY, called as a sheet calls them, with the unpaid amount of each day (estimateByDay.ts) under
+ * sections 6654 and 6621(b)(2)(B), rounded line by line as on Form 2210, without code from src.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -18,7 +18,7 @@ import { orNothing } from "./workedReturn";
 
 const CASES = runLength(300, 20_000);
 
-/** A year with the lines it costs; none where a rate is not published. */
+/** A year with the lines of its penalty. Undefined where a rate is not published. */
 interface Year extends DrawnEstimates {
   readonly lines: readonly EstimateLine[] | undefined;
 }
@@ -49,7 +49,7 @@ const corners = new Corners<Year>({
   "a fiscal year": ({ given, lines }) =>
     civil(given.yearEnd).month !== 12 && (lines?.length ?? 0) > 0,
   "nothing required": ({ given }) => given.required === 0,
-  "nothing charged of what was required": ({ given, lines }) =>
+  "no penalty on a required payment": ({ given, lines }) =>
     given.required > 0 && lines?.length === 0,
   ...Object.fromEntries(
     [1, 2, 3, 4].map((number): [string, Reaches] => [
@@ -60,7 +60,7 @@ const corners = new Corners<Year>({
   "two or three installments late": (one) => [2, 3].includes(late(one).length),
   "all four late": (one) => late(one).length === 4,
   overpaid: (one) => one.given.required > 0 && paid(one) > one.given.required,
-  "late for a time, overpaid in the end": (one) =>
+  "late for a time, overpaid at the end": (one) =>
     (one.lines?.length ?? 0) > 0 && paid(one) > one.given.required,
   "nothing paid at all": (one) =>
     (one.lines?.length ?? 0) > 0 && paid(one) === 0 && one.given.restOn === undefined,
@@ -71,41 +71,42 @@ const corners = new Corners<Year>({
     ),
   "covered by withholding": ({ given, lines }) =>
     given.required > 0 && given.withheld >= given.required && lines?.length === 0,
-  "a quarter that is no whole cent": ({ given, lines }) =>
+  "an installment that is not in whole cents": ({ given, lines }) =>
     given.required % 4 !== 0 && (lines?.length ?? 0) > 0,
-  "a farmer, charged": ({ given, lines }) => given.farmerOrFisherman && (lines?.length ?? 0) > 0,
-  "a farmer, nothing charged": ({ given, lines }) =>
+  "a farmer with a penalty": ({ given, lines }) =>
+    given.farmerOrFisherman && (lines?.length ?? 0) > 0,
+  "a farmer without a penalty": ({ given, lines }) =>
     given.farmerOrFisherman && given.required > 0 && lines?.length === 0,
-  "the rest paid before April 15": (one) =>
+  "the balance paid before April 15": (one) =>
     (one.lines?.length ?? 0) > 0 && (one.given.restOn ?? Infinity) < endOf(one),
-  "the rest paid after April 15": (one) =>
+  "the balance paid after April 15": (one) =>
     (one.lines?.length ?? 0) > 0 && (one.given.restOn ?? 0) > endOf(one),
-  "paid on a day to which a weekend or holiday moved the installment": (one) =>
+  "paid on the date to which a weekend or holiday moved the installment": (one) =>
     !one.given.postponement &&
     dues(one).some(
       ({ named, last }) =>
         last > named && one.given.payments.some(({ day, cents }) => day === last && cents > 0)
     ),
-  "paid a day after it": (one) =>
+  "paid a day after that date": (one) =>
     !one.given.postponement &&
     dues(one).some(
       ({ named, last }) =>
         last > named && one.given.payments.some(({ day, cents }) => day === last + 1 && cents > 0)
     ),
-  "the day more of 2018": isPostponed(dayNumber(2018, 4, 18)),
+  "the additional day of 2018": isPostponed(dayNumber(2018, 4, 18)),
   "July 15, 2020": isPostponed(dayNumber(2020, 7, 15)),
-  "disaster relief moves an installment": (one) =>
+  "disaster postponement of an installment": (one) =>
     one.given.postponement !== undefined &&
     (one.lines?.length ?? 0) > 0 &&
     dues(one).some(({ last }) => last === one.given.postponement?.until),
-  "disaster relief beyond the end of the addition": (one) =>
+  "disaster postponement beyond the end of the penalty": (one) =>
     (one.given.postponement?.until ?? 0) >= endOf(one) &&
     dues(one).some(({ last }) => last === one.given.postponement?.until),
   "lines by 365 and by 366": ({ lines }) =>
     new Set((lines ?? []).map(({ divisor }) => divisor)).size > 1,
   "lines at several rates": ({ lines }) =>
     new Set((lines ?? []).map(({ points }) => points)).size > 1,
-  "the first quarter's rate in April, the second's being another": (one) => {
+  "the rate of the first quarter in April, where the second has another": (one) => {
     const end = endOf(one);
     const isOpen = (one.lines ?? []).some(({ to }) => to > end - 15);
     return isOpen && end <= RATES_END && percentOn(end) !== percentOn(end - 15);
@@ -114,7 +115,7 @@ const corners = new Corners<Year>({
     (lines ?? []).some(({ from, to }) => to - from > 92),
   "at an assumed rate": ({ given, lines }) =>
     given.assumed !== undefined && (lines ?? []).some(({ to }) => to > RATES_END),
-  "#N/A for want of a rate": ({ lines }) => lines === undefined,
+  "#N/A without a rate": ({ lines }) => lines === undefined,
   "less than $1,000 after withholding": ({ given, lines }) =>
     given.tax !== undefined &&
     given.tax - given.withheld < 100_000 &&
@@ -122,17 +123,17 @@ const corners = new Corners<Year>({
     lines?.length === 0,
   "exactly $1,000 after withholding": ({ given, lines }) =>
     given.tax !== undefined && given.tax - given.withheld === 100_000 && (lines?.length ?? 0) > 0,
-  "90% of this year's tax": ({ harbors, given }) =>
+  "90% of the current year's tax": ({ harbors, given }) =>
     !harbors.farmerOrFisherman &&
     given.required > 0 &&
     given.required === Math.round(harbors.tax * 0.9),
-  "100% of last year's tax": ({ harbors, given }) =>
+  "100% of the prior year's tax": ({ harbors, given }) =>
     !harbors.farmerOrFisherman && given.required > 0 && given.required === harbors.priorYearTax,
-  "110% of last year's tax": ({ harbors, given }) =>
+  "110% of the prior year's tax": ({ harbors, given }) =>
     priorShare(harbors) === 110 &&
     given.required > 0 &&
     given.required < Math.round(harbors.tax * 0.9),
-  "110% by the threshold of separate returns": ({ harbors, given }) =>
+  "110% at the threshold for married filing separately": ({ harbors, given }) =>
     harbors.status === "separate" &&
     harbors.priorIncome <= 15_000_000 &&
     priorShare(harbors) === 110 &&
@@ -140,9 +141,9 @@ const corners = new Corners<Year>({
     given.required < Math.round(harbors.tax * 0.9),
   "income exactly at the threshold": ({ harbors }) =>
     harbors.priorIncome === (harbors.status === "separate" ? 7_500_000 : 15_000_000),
-  "no return last year": ({ harbors }) => harbors.priorYearTax === undefined,
-  "no tax last year": ({ harbors }) => harbors.priorYearTax === 0,
-  "two thirds of a farmer's tax": ({ harbors, given }) =>
+  "no return for the prior year": ({ harbors }) => harbors.priorYearTax === undefined,
+  "no tax for the prior year": ({ harbors }) => harbors.priorYearTax === 0,
+  "66⅔% of a farmer's tax": ({ harbors, given }) =>
     harbors.farmerOrFisherman &&
     given.required > 0 &&
     given.required < (harbors.priorYearTax ?? Infinity),
@@ -169,7 +170,9 @@ function chargeCall({ given }: DrawnEstimates): Call {
   const { payments, restOn, assumed, tax, postponement } = given;
   const rows = payments.map(({ day, cents }) => [{ day }, dollars(cents)]);
   const values = [
-    ...[yearArgument(given.yearEnd), dollars(given.required), dollars(given.withheld)],
+    yearArgument(given.yearEnd),
+    dollars(given.required),
+    dollars(given.withheld),
     rows.length > 0 ? rows : undefined,
     optional(restOn, (day) => ({ day })),
     typeof assumed === "number" ? assumed / 10_000 : assumed,
@@ -189,7 +192,7 @@ function expectSame(call: Call, opinion: unknown): void {
     );
 }
 
-describe("ESTPENALTY and REQUIREDPAYMENT against the words of the statute", () => {
+describe("ESTPENALTY and REQUIREDPAYMENT against the statute", () => {
   it(`are the same to the cent for ${String(CASES)} random years`, () => {
     fc.assert(
       fc.property(yearsOfEstimates, (drawn) => {
@@ -201,7 +204,7 @@ describe("ESTPENALTY and REQUIREDPAYMENT against the words of the statute", () =
       }),
       { numRuns: CASES, seed: 6654 }
     );
-    tell(`ESTPENALTY: ${String(CASES)} years the same to the cent; cases at each corner:`);
+    tell(`ESTPENALTY: ${String(CASES)} years the same to the cent; cases of each kind:`);
     corners.lines().forEach(tell);
     expect(isLongRun ? corners.missed() : []).toEqual([]);
   });

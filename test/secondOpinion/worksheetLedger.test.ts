@@ -1,6 +1,6 @@
 /**
- * LEDGER, called as a sheet calls it, against an account whose every row is worked out month by month and day by day from the words of
- * the statute (accountRows.ts), no code in common with src. Compared are all columns but the source.
+ * Compares LEDGER, called as a sheet calls it, with a payment history whose rows are calculated month by month and day by day from the
+ * statute (accountRows.ts), without code from src. All columns except the source are compared.
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
@@ -17,7 +17,7 @@ import { orNothing, worked, type Worked } from "./workedReturn";
 
 const CASES = runLength(300, 20_000);
 
-/** A return with the rows of its account; none where a figure is not published. */
+/** A return with the rows of its payment history. Undefined where a figure is not published. */
 interface Kept extends Worked {
   readonly rows: readonly AccountRow[] | undefined;
 }
@@ -32,19 +32,19 @@ const corners = new Corners<Kept>({
   ...RETURN_CORNERS,
   "several payments before the tax is due": ({ given, dates }) =>
     given.payments.filter(({ day }) => day < dates.paidWithRequest.last).length > 1,
-  "part payments on two late days": (one) => daysOf(late(one)) === 2,
-  "part payments on three late days and more": (one) => daysOf(late(one)) > 2,
-  "two payments on one day": ({ given }) => daysOf(given.payments) < given.payments.length,
-  "tax left at the end": (one) => (last(one)?.taxLeft ?? 0) > 0,
-  "the tax paid, charges left": (one) =>
+  "partial payments on two late dates": (one) => daysOf(late(one)) === 2,
+  "partial payments on three or more late dates": (one) => daysOf(late(one)) > 2,
+  "two payments on one date": ({ given }) => daysOf(given.payments) < given.payments.length,
+  "unpaid tax at the end": (one) => (last(one)?.taxLeft ?? 0) > 0,
+  "the tax paid, penalties or interest unpaid": (one) =>
     last(one)?.taxLeft === 0 && (last(one)?.chargesLeft ?? 0) > 0,
-  "charges paid in part by what goes beyond the tax": (one) =>
+  "penalties and interest partly paid by the amount above the tax": (one) =>
     (last(one)?.chargesLeft ?? 0) > 0 && (last(one)?.chargesLeft ?? 0) < (last(one)?.charged ?? 0),
-  "a refund after charges": (one) =>
+  "an overpayment after penalties and interest": (one) =>
     (last(one)?.overpaid ?? 0) > 0 && (last(one)?.charged ?? 0) > 0,
-  "a refund of a return without charges": (one) =>
+  "an overpayment without penalties and interest": (one) =>
     (last(one)?.overpaid ?? 0) > 0 && last(one)?.charged === 0,
-  "months of failure to pay on falling amounts": ({ months }) =>
+  "months of failure to pay on decreasing amounts": ({ months }) =>
     new Set(months.map(({ amount, share }) => amount / share)).size > 2,
   "a payment between the filing and the end": ({ given }) =>
     given.payments.some(({ day }) => day > given.filed),
@@ -70,12 +70,12 @@ const inCells = (row: AccountRow): readonly unknown[] => [
   ...[row.charged, row.chargesLeft, row.overpaid].map(dollars),
 ];
 
-/** The rows of an answer below the headings without the source, which only tells the law. */
+/** The rows of a result below the headings, without the source. */
 const withoutSource = (answer: unknown): unknown =>
   Array.isArray(answer) ? (answer as unknown[][]).slice(1).map((row) => row.slice(0, -1)) : answer;
 
-describe("LEDGER against the words of the statute", () => {
-  it(`is the same to the cent, row by row, for ${String(CASES)} random accounts`, () => {
+describe("LEDGER against the statute", () => {
+  it(`is the same to the cent, row by row, for ${String(CASES)} random payment histories`, () => {
     let rows = 0;
     fc.assert(
       fc.property(returnsPaidInParts, (drawn) => {

@@ -16,7 +16,7 @@ const OF_RANDOM_CASES = /fast-check/;
 const FIRST_FEW = 5;
 
 async function tests(root: string, bail: number): Promise<Vitest> {
-  const config = path.join(root, "test", "vitest.config.ts");
+  const config = path.join(root, "test", "soak", "vitest.rules.ts");
   const quiet = { watch: false, maxWorkers: 1, globalSetup: [], reporters: [{}] };
   const find = /^fast-check$/;
   const replacement = path.join(root, "test", "soak", "withoutRandomCases.ts");

@@ -12,10 +12,10 @@ const STRYKER = "node_modules/@stryker-mutator/core/bin/stryker.js";
 
 const folder = mkdtempSync(path.join(tmpdir(), "changed-code-"));
 
-/** What the long check of the calculation says in the end. */
+/** The last line that the long check of the calculation prints. */
 const survivors = (): LastSaid => lastSaid(folder, "test/soak/codeSurvivors.ts");
 
-describe("the check that each change of the calculation is noticed, on one file", () => {
+describe("the check that the tests notice every change of the calculation, for one file", () => {
   beforeAll(() => {
     copyProject(["src", "rules", "test", "package.json", "tsconfig.json"], folder);
     const config = "test/soak/stryker.config.json";
@@ -30,7 +30,7 @@ describe("the check that each change of the calculation is noticed, on one file"
     rmSync(folder, { recursive: true, force: true });
   });
 
-  it("finds a reason for each that is not", () => {
+  it("finds a reason for each unnoticed change", () => {
     expect(survivors()).toEqual({
       status: 0,
       last: expect.stringMatching(
@@ -39,7 +39,7 @@ describe("the check that each change of the calculation is noticed, on one file"
     });
   });
 
-  it("fails where no reason is given", () => {
+  it("fails when a reason is missing", () => {
     writeFileSync(path.join(folder, "test", "soak", "survivors.json"), "[]");
     expect(survivors()).toEqual({
       status: 1,

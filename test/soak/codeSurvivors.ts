@@ -6,7 +6,7 @@ interface Place {
   readonly column: number;
 }
 
-/** A change of the code as the mutation-testing library reports it. */
+/** A change of the code in the report of the mutation-testing library. */
 interface Mutant {
   readonly mutatorName: string;
   readonly replacement?: string;
@@ -32,7 +32,7 @@ const UNNOTICED = ["Survived", "NoCoverage"];
 
 const readJson = (url: URL): unknown => JSON.parse(readFileSync(url, "utf8"));
 
-/** The changed piece of the source, and the line it stands in, each on one line. */
+/** The changed lines of the source before and after the change, each joined into one line. */
 function written(source: string, { location: { start, end }, replacement = "" }: Mutant) {
   const lines = source.split("\n").slice(start.line - 1, end.line);
   const before = lines[0]?.slice(0, start.column - 1) ?? "";
@@ -63,7 +63,8 @@ for (const [file, { source, mutants }] of Object.entries(report.files))
     }
   }
 for (const { file, was, becomes } of unused)
-  if (file in report.files) say(`${file}: a test notices now, or it is gone: ${was} → ${becomes}`);
+  if (file in report.files)
+    say(`${file}: a test now notices this change, or the code is gone: ${was} → ${becomes}`);
 say(
   `${String(tried)} changes tried, ${String(known.length - unused.size)} survive for a reason, ${String(unexplained)} without one.`
 );

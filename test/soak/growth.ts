@@ -11,11 +11,11 @@ import { say } from "./say";
 
 const ROWS = [1_000, 5_000, 10_000, 50_000];
 const TRIES = 3;
-/** How much more a row may cost among the most rows than among five thousand, when the machine is quiet. */
+/** How many times longer a row may take among the most rows than among 5,000, on an idle machine. */
 const MOST_GROWTH = 2;
 const MEGABYTE = 2 ** 20;
 
-/** The calls that are measured, each over a list of so many clients. */
+/** The measured calls, each for a list of clients. */
 function callsOver(rows: number): Readonly<Record<string, () => unknown>> {
   const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state } = clientColumns(rows);
   const from = taxYear.map(() => ["2025-04-15"]);
@@ -31,7 +31,7 @@ function callsOver(rows: number): Readonly<Record<string, () => unknown>> {
   };
 }
 
-/** The shortest of a few tries, in milliseconds, and what the answer and its traces hold, in bytes. */
+/** The shortest of a few tries, in milliseconds, and the memory of the result and of caches, in bytes. */
 function measured(call: () => unknown): { readonly time: number; readonly held: number } {
   const times: number[] = [];
   const before = bytesHeld();
@@ -42,7 +42,7 @@ function measured(call: () => unknown): { readonly time: number; readonly held: 
     times.push(performance.now() - begun);
   }
   const held = bytesHeld() - before;
-  if (answer === undefined) throw new RangeError("no answer");
+  if (answer === undefined) throw new RangeError("The call returned nothing.");
   return { time: Math.min(...times), held };
 }
 
@@ -66,7 +66,7 @@ say(`Most memory of the process: ${(process.resourceUsage().maxRSS / 1024).toFix
 for (const [name, micros] of perRow) {
   const growth = (micros.at(-1) ?? 0) / (micros[1] ?? 1);
   if (growth > MOST_GROWTH) {
-    say(`${name}: a row costs ${growth.toFixed(1)} times as much among the most rows.`);
+    say(`${name}: a row takes ${growth.toFixed(1)} times as long among the most rows.`);
     process.exitCode = 1;
   }
 }

@@ -8,11 +8,11 @@ export interface LastSaid {
 }
 
 /**
- * Runs one of the long checks' scripts.
+ * Runs a script of the long checks.
  *
  * @param folder - The project, or a copy of it.
  * @param words - The script and its arguments.
- * @returns How it ended and what it said last.
+ * @returns Its exit status and the last line it printed.
  */
 export function lastSaid(folder: string, ...words: readonly string[]): LastSaid {
   const given = ["--import", "tsx", ...words];

@@ -4,18 +4,18 @@ import { say } from "./say";
 export const isLongRun = process.env["RUN_LENGTH"] === "long";
 
 /**
- * How many cases a check draws: a short slice among the tests, many in the long run.
+ * The number of cases that a check tries: few among the tests, many in the long run.
  *
- * @param short - As many as take a few seconds.
- * @param long - As many as the long run takes.
- * @returns One of the two.
+ * @param short - A number that takes a few seconds.
+ * @param long - The number for the long run.
+ * @returns The number for this run.
  */
 export const runLength = (short: number, long: number): number => (isLongRun ? long : short);
 
 /**
- * Tells what a long run did; among the tests it says nothing.
+ * Prints what a long run did. Among the tests it prints nothing.
  *
- * @param line - A line in plain words.
+ * @param line - The line.
  */
 export function tell(line: string): void {
   if (isLongRun) say(line);

@@ -1,7 +1,7 @@
 /**
  * Prints a line of a long run.
  *
- * @param line - A line in plain words.
+ * @param line - The line.
  */
 export function say(line: string): void {
   process.stdout.write(`${line}\n`);

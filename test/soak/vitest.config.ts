@@ -1,12 +1,14 @@
 import { defineConfig } from "vitest/config";
-import tests from "../vitest.config";
+import { common } from "../vitest.config";
 
 const HOURS = 3_600_000;
 
-/** The long runs: files that are among the tests as well, with many more cases each, one file after the other. */
+/** The long runs: files that are also among the tests, with many more cases each. The files run one after another. */
 export default defineConfig({
   test: {
-    ...tests.test,
+    ...common,
+    globalSetup: ["test/globalBuild.ts"],
+    isolate: false,
     include: [
       "test/secondOpinion/**/*.test.ts",
       "test/functions/fuzz.test.ts",

@@ -1,11 +1,11 @@
 import { defineConfig } from "vitest/config";
-import tests from "../vitest.config";
+import { common } from "../vitest.config";
 
-/** The tests that a change of `src/calculation` is tried on: those of its files, the second opinions being too slow for each change. */
+/** The tests that a change of `src/calculation` is tried on. The independent calculations are too slow to run for each change. */
 export default defineConfig({
   test: {
-    ...tests.test,
+    ...common,
+    isolate: false,
     include: ["test/calculation/**/*.test.ts"],
-    globalSetup: [],
   },
 });

@@ -3,5 +3,5 @@ import type fastCheck from "fast-check";
 
 const real = createRequire(import.meta.url)("fast-check") as typeof fastCheck;
 
-/** The library of random cases, which draws none: what holds a figure is a case that somebody wrote down. */
+/** The library of random cases without any cases, so that only written cases can notice a changed figure. */
 export default { ...real, assert: (): void => undefined };

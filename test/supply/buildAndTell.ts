@@ -11,7 +11,7 @@ const { default: configured } = (await import(
   pathToFileURL(path.join(folder, "webpack.config.js")).href
 )) as { default: () => Part[] };
 
-/** The modules of a chunk, those that were put together into one included. */
+/** The modules of a chunk, including those that webpack joined into one. */
 function partsOf(module: webpack.Module): readonly webpack.Module[] {
   return "modules" in module ? (module.modules as webpack.Module[]) : [module];
 }
@@ -21,21 +21,21 @@ function packageOf(file: string): string | undefined {
   return /.*[\\/]node_modules[\\/]((?:@[^\\/]+[\\/])?[^\\/]+)/.exec(file)?.[1]?.replace("\\", "/");
 }
 
-/** What each script is made of, by its name: the packages among its modules. */
+/** The packages in each script, by the name of the script. */
 function packagesByScript({ chunks, chunkGraph }: webpack.Compilation): [string, string[]][] {
   return [...chunks].map((chunk) => {
     const files = chunkGraph
       .getChunkModules(chunk)
       .flatMap(partsOf)
-      .map((module) => (module as webpack.NormalModule).resource ?? "");
+      .map((module) => (module instanceof webpack.NormalModule ? module.resource : ""));
     const packages = new Set(files.map(packageOf).filter((name) => name !== undefined));
     return [chunk.name ?? "", [...packages].toSorted()];
   });
 }
 
 /**
- * Run in a process of its own, under the time zone and language of its environment: builds the named parts of the add-in in a folder,
- * nothing taken from a cache, and writes what each script is made of.
+ * Runs in a process of its own, in the time zone and language of its environment. Builds the named parts of the add-in in a folder
+ * without any cache, and prints the packages in each script.
  */
 const compiler = webpack(
   configured()

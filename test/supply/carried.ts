@@ -17,10 +17,10 @@ const HEADING = /^((?:@[\w.-]+\/)?[\w.-]+) (\d+\.\d+\.\d+) \(([^)]+)\)$/gm;
 export const script = (name: string): string => read(`dist/${name}.js`);
 
 /**
- * The licenses that the build laid beside a script.
+ * The licenses that the build wrote beside a script.
  *
- * @param name - Name of the script without its ending.
- * @returns Each package with its license, in their order.
+ * @param name - Name of the script without its extension.
+ * @returns Each package with its license, in the order of the file.
  */
 export function licensesBeside(name: string): Carried[] {
   const all = read(`dist/${name}.js.LICENSE.txt`);
@@ -32,11 +32,8 @@ export function licensesBeside(name: string): Carried[] {
   });
 }
 
-/** The license that came with a package when it was installed. */
+/** The text of the license in an installed package. */
 export function installedLicense(name: string): string {
   const file = readdirSync(place(`node_modules/${name}`)).find((one) => /^licen[cs]e/i.test(one));
   return read(`node_modules/${name}/${file ?? "LICENSE"}`).trim();
 }
-
-/** The contributors' page. */
-export const developers: string = read("DEVELOPERS.md");

@@ -16,7 +16,7 @@ const OF_FUNCTIONS = [
   "manifest.xml",
 ] as const;
 
-/** Files that are not there on both sides, or not the same byte for byte. */
+/** Files that are missing on one side or differ in a byte. */
 function differing(one: Files, other: Files): string[] {
   const names = new Set([...one.keys(), ...other.keys()]);
   return [...names].filter((name) => {
@@ -33,20 +33,20 @@ const far = freshBuild(
   isLongRun ? ["functions", "addin"] : ["functions"],
   FAR_AWAY
 );
-/** What it is held against: a whole second build in the long run, the functions that lie in dist among the tests. */
+/** What it is compared with: a second full build in the long run, otherwise the functions in dist. */
 const near: Files = isLongRun
   ? freshBuild("", ["functions", "addin"], AT_HOME).files
   : chosen(filesOf(fileURLToPath(new URL("../../dist/", import.meta.url))), OF_FUNCTIONS);
 
 describe("a build of the same sources in another folder, time zone and language", () => {
-  it("has the same files, the same in every byte", () => {
+  it("has the same files with the same bytes", () => {
     expect([...far.files.keys()]).toEqual(expect.arrayContaining([...OF_FUNCTIONS]));
     expect(differing(far.files, near)).toEqual([]);
     const bytes = [...far.files.values()].reduce((sum, { length }) => sum + length, 0);
-    tell(`Two builds: ${String(far.files.size)} files, ${String(bytes)} bytes, all the same.`);
+    tell(`Two builds: ${String(far.files.size)} files, ${String(bytes)} bytes, all equal.`);
   });
 
-  it("would be told from another by a single byte, and by a file too many", () => {
+  it("differs from a build with one other byte or one more file", () => {
     const script = far.files.get("functions.js") ?? Buffer.alloc(0);
     const changed = Buffer.from(script);
     changed.writeUInt8(script.readUInt8(1000) ^ 1, 1000);
@@ -63,7 +63,7 @@ describe("a build of the same sources in another folder, time zone and language"
   });
 
   it.each(isLongRun ? ["functions", "addin"] : ["functions"])(
-    "takes in the packages whose licenses lie beside it, and no others: %s",
+    "contains the packages whose licenses are beside it, and no others: %s",
     (script) => {
       expect(far.packages[script]).toEqual(licensesBeside(script).map(({ name }) => name));
     }

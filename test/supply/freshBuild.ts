@@ -16,11 +16,11 @@ const SOURCES = [
 ];
 const HELP = path.join("src", "help", "writeHelp.ts");
 
-/** A build made where nothing was built before. */
+/** A build in a folder without earlier builds. */
 export interface FreshBuild {
-  /** Every file of it, by its path in `dist`. */
+  /** Its files, by path in `dist`. */
   readonly files: ReadonlyMap<string, Buffer>;
-  /** The packages that each script is made of, by the script's name. */
+  /** The packages in each script, by the name of the script. */
   readonly packages: Readonly<Record<string, readonly string[]>>;
 }
 
@@ -35,12 +35,12 @@ export function filesOf(folder: string): Map<string, Buffer> {
 }
 
 /**
- * Builds parts of the add-in from a copy of its sources in a folder of the system's, and takes the copy away.
+ * Builds parts of the add-in from a copy of its sources in a temporary folder, and deletes the copy.
  *
- * @param within - Folders the copy lies in, so that paths differ in length.
- * @param parts - Names of webpack's parts; with both, the help is written too.
+ * @param within - Folders around the copy, so that paths differ in length.
+ * @param parts - Names of webpack configurations. With both of them, the help is written too.
  * @param surroundings - Time zone and language.
- * @returns What was built.
+ * @returns The build.
  */
 export function freshBuild(
   within: string,

@@ -4,28 +4,28 @@ import { asked, locked, lockedRoot, pulledInBy, type Locked } from "./lockFile";
 
 const REGISTRY = "https://registry.npmjs.org/";
 const EXACT = /^\d+\.\d+\.\d+$/;
-/** An SHA-512 sum as npm writes it. */
+/** An SHA-512 checksum as npm writes it. */
 const SUM = /^sha512-[A-Za-z0-9+/]{86}==$/;
 const LICENSES = ["MIT", "ISC", "0BSD", "BSD-2-Clause", "BSD-3-Clause", "Apache-2.0"];
-/** Tools that run something of their own when they are installed; none of them is in what is built. */
+/** Tools with an install script. None of them is in the build. */
 const RUN_WHEN_INSTALLED = ["core-js-pure", "esbuild", "protobufjs"];
 
-const foldersWhere = (holds: (one: Locked) => boolean): string[] =>
-  [...locked].filter(([, one]) => holds(one)).map(([folder]) => folder);
+const foldersWhere = (matches: (one: Locked) => boolean): string[] =>
+  [...locked].filter(([, one]) => matches(one)).map(([folder]) => folder);
 
 describe("every package in the lock file", () => {
-  it("has a sum that its content is held against", () => {
+  it("has a checksum", () => {
     expect(locked.size).toBeGreaterThan(500);
     expect(foldersWhere(({ integrity }) => !SUM.test(integrity ?? ""))).toEqual([]);
   });
 
-  it("comes from the registry of npm and nowhere else", () => {
+  it("comes from the npm registry", () => {
     const isFromElsewhere = ({ resolved = REGISTRY, link = false }: Locked) =>
       link || !resolved.startsWith(REGISTRY);
     expect(foldersWhere(isFromElsewhere)).toEqual([]);
   });
 
-  it("asks for others by version, not by address", () => {
+  it("requires other packages by version, not by address", () => {
     const ranges = ({ dependencies, optionalDependencies, peerDependencies }: Locked) =>
       Object.values({ ...peerDependencies, ...optionalDependencies, ...dependencies });
     const isAddress = (range: string) => /[:/]/.test(range.replace(/^npm:(@[^/]+\/)?/, ""));
@@ -34,7 +34,7 @@ describe("every package in the lock file", () => {
     expect(foldersWhere((one) => ranges(one).some(isAddress))).toEqual([]);
   });
 
-  it("runs nothing when it is installed, but for known tools", () => {
+  it("has no install script, except known tools", () => {
     expect(foldersWhere(({ hasInstallScript = false }) => hasInstallScript)).toEqual(
       RUN_WHEN_INSTALLED.map((name) => `node_modules/${name}`)
     );
@@ -42,7 +42,7 @@ describe("every package in the lock file", () => {
 });
 
 describe("package.json", () => {
-  it("asks for exact versions, and the lock file is that of these", () => {
+  it("requires exact versions, and the lock file has these versions", () => {
     const all = { ...asked.dependencies, ...asked.devDependencies };
     expect(Object.entries(all).filter(([, version]) => !EXACT.test(version))).toEqual([]);
     expect(lockedRoot?.dependencies).toEqual(asked.dependencies);
@@ -52,31 +52,34 @@ describe("package.json", () => {
   });
 });
 
-describe("the packages of the add-in, and what they pull in", () => {
+describe("the dependencies of the add-in, and what they require", () => {
   const folders = [...pulledInBy(asked.dependencies)];
 
-  it("are those the lock file does not keep for development", () => {
+  it("are the packages that the lock file does not mark for development", () => {
     expect(folders.toSorted()).toEqual(foldersWhere(({ dev = false }) => !dev).toSorted());
   });
 
-  it.each(folders)("are free to be passed on: %s", (folder) => {
+  it.each(folders)("have a license that allows redistribution: %s", (folder) => {
     expect(LICENSES).toContain(locked.get(folder)?.license);
   });
 
-  it.each(folders)("are installed as locked, with nothing to run: %s", (folder) => {
-    const file = new URL(`../../${folder}/package.json`, import.meta.url);
-    const { version, scripts = {} } = JSON.parse(readFileSync(file, "utf8")) as {
-      version: string;
-      scripts?: Readonly<Record<string, string>>;
-    };
-    expect(version).toBe(locked.get(folder)?.version);
-    expect(locked.get(folder)?.hasInstallScript).toBeUndefined();
-    const run = ["preinstall", "install", "postinstall"].filter((step) => step in scripts);
-    expect(run).toEqual([]);
-  });
+  it.each(folders)(
+    "are installed in the locked version, without an install script: %s",
+    (folder) => {
+      const file = new URL(`../../${folder}/package.json`, import.meta.url);
+      const { version, scripts = {} } = JSON.parse(readFileSync(file, "utf8")) as {
+        version: string;
+        scripts?: Readonly<Record<string, string>>;
+      };
+      expect(version).toBe(locked.get(folder)?.version);
+      expect(locked.get(folder)?.hasInstallScript).toBeUndefined();
+      const run = ["preinstall", "install", "postinstall"].filter((step) => step in scripts);
+      expect(run).toEqual([]);
+    }
+  );
 
-  it("would be found beneath one that brings its own", () => {
-    // webpack is a tool, but its tree shows that packages in packages are followed
+  it("are found inside a package that has its own copy", () => {
+    // webpack is no dependency of the add-in, but it contains such a copy.
     const found = pulledInBy({ webpack: "" });
     expect(found).toContain("node_modules/webpack/node_modules/es-module-lexer");
     expect(found).not.toContain("node_modules/es-module-lexer");

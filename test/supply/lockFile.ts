@@ -5,12 +5,12 @@ const read = (name: string): unknown =>
 
 type Wanted = Readonly<Record<string, string>>;
 
-/** A package as the lock file holds it. */
+/** A package in the lock file. */
 export interface Locked {
   readonly version: string;
   readonly license?: string;
   readonly integrity?: string;
-  /** Where it is fetched from; npm may leave it out for the registry, never for anything else. */
+  /** Where it is downloaded from. npm may leave it out for the registry only. */
   readonly resolved?: string;
   readonly link?: boolean;
   readonly dev?: boolean;
@@ -20,7 +20,7 @@ export interface Locked {
   readonly peerDependencies?: Wanted;
 }
 
-/** What package.json asks for. */
+/** What package.json requires. */
 export const asked = read("package.json") as {
   readonly dependencies: Wanted;
   readonly devDependencies: Wanted;
@@ -30,28 +30,28 @@ const { packages } = read("package-lock.json") as {
   readonly packages: Readonly<Record<string, Locked & { readonly devDependencies?: Wanted }>>;
 };
 
-/** The project itself as the lock file has it. */
+/** The project itself in the lock file. */
 export const lockedRoot = packages[""];
 
-/** Every package of the lock file, by the folder it is installed in. */
+/** Every package of the lock file, by the folder where it is installed. */
 export const locked: ReadonlyMap<string, Locked> = new Map(
   Object.entries(packages).filter(([folder]) => folder !== "")
 );
 
-/** Where a package finds another: in its own node_modules, or in that of a folder around it. */
+/** The folder where a package finds another: its own node_modules, or that of a folder around it. */
 function folderOf(name: string, from: string): string {
   const own = `${from === "" ? "" : `${from}/`}node_modules/${name}`;
   if (locked.has(own)) return own;
-  if (from === "") throw new RangeError(`package-lock.json does not hold ${name}`);
+  if (from === "") throw new RangeError(`package-lock.json does not contain ${name}`);
   return folderOf(name, from.slice(0, Math.max(from.lastIndexOf("/node_modules/"), 0)));
 }
 
 /**
- * Packages that are pulled in by those asked for, themselves included.
+ * The required packages and all packages that they require in turn.
  *
- * @param wanted - What is asked for.
- * @param from - Folder of the package that asks, empty for the project.
- * @param found - What is known already.
+ * @param wanted - The required packages.
+ * @param from - Folder of the package that requires them, empty for the project.
+ * @param found - Folders found so far.
  * @returns Their folders.
  */
 export function pulledInBy(wanted: Wanted, from = "", found = new Set<string>()): Set<string> {

@@ -1,4 +1,4 @@
-/** A part of what is served: a file, a folder, or all files of one ending. */
+/** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
   "functions.js": 285_000,
   "addin.js": 290_000,
@@ -12,11 +12,11 @@ const BUDGET: Readonly<Record<string, number>> = {
   ".LICENSE.txt": 9_500,
 };
 
-/** The parts of what is served, each with the most bytes it may have: raised on purpose and by a little when something is added. */
+/** The parts of the build, each with the most bytes it may have. Raise a budget by a little when something is added on purpose. */
 export const sizeBudget: readonly (readonly [part: string, bytes: number])[] =
   Object.entries(BUDGET);
 
-/** Whether a built file belongs to a part: it is that file, lies in that folder, or has that ending. */
+/** Whether a built file belongs to a part: it is that file, is in that folder, or has that extension. */
 export function isPartOf(part: string, file: string): boolean {
   if (part.endsWith("/")) return file.startsWith(part);
   return part.startsWith(".") ? file.endsWith(part) : file === part;

@@ -54,5 +54,15 @@ export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
 
 /** The input of the charges from the arguments. */
 export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput {
-  return paidAtOnce({ ...given, dates: datesOf(given), extended: given.validExtension });
+  const { totalTax, paidOnTime, paidOn, filedOn, assumedRate: rate, agreementBegins } = given;
+  return paidAtOnce({
+    dates: datesOf(given),
+    totalTax,
+    paidOnTime,
+    paidOn,
+    filedOn,
+    extended: given.validExtension,
+    agreementBegins,
+    assumedRate: rate,
+  });
 }
