@@ -38,8 +38,7 @@ function nameTerms(names: readonly (readonly string[])[]): readonly Term[] {
 
 function tableTerm(table: RuleTableSummary): Term {
   const { id, title, keyedBy, knownFrom, knownThrough, entries, fromMemory } = table;
-  const last = coversThroughText(knownThrough);
-  const covers = `From ${longDate(knownFrom)}, through ${last}.`;
+  const covers = `Covers from: ${longDate(knownFrom)}. Covers through: ${coversThroughText(knownThrough)}.`;
   const unverified =
     fromMemory === 0 ? "" : ` Unverified entries: ${String(fromMemory)} of ${String(entries)}.`;
   return {

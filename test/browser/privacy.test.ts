@@ -228,9 +228,9 @@ describe("the page of the add-in", () => {
     expect(untouched).toEqual([
       { name: "Clients", cells: {}, tables: [], formats: {}, choices: {}, widths: {} },
     ]);
-    await page.getByRole("button", { name: "Build a client list" }).click();
+    await page.getByRole("button", { name: "Add a client list" }).click();
     const status = page.locator("#tools [role=status]");
-    await expect.poll(() => status.textContent()).toContain("Extension clients.");
+    await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
     expect(await reachedBeyondText(page)).toEqual([...READ, "new Date()", ...waits]);
     const beyond = requests.filter((request) => !ITS_OWN.includes(request));
     expect(beyond).toEqual(["https://appsforoffice.microsoft.com/lib/1/hosted/office.js"]);
