@@ -16,7 +16,7 @@ async function readSelected(context: Excel.RequestContext): Promise<SelectedCell
   parent?.load(["formulas", "rowIndex", "isNullObject"]);
   await context.sync();
   const filledBy = parent && !parent.isNullObject ? parent : cell;
-  const formula = String((filledBy.formulas as unknown[][])[0]?.[0] ?? "");
+  const formula = String((filledBy.formulas as (string | number | boolean)[][])[0]?.[0] ?? "");
   return {
     sheet: cell.worksheet.name,
     address: bareAddress(cell.address),

@@ -40,7 +40,8 @@ export function formattedNumber(value: number, numberFormat: string): string {
 export function shownCell(cell: unknown): ShownCell {
   if (typeof cell === "number") return { text: String(cell), kind: "number" };
   if (typeof cell === "boolean") return { text: String(cell).toUpperCase(), kind: "text" };
-  if (typeof cell !== "object" || cell === null) return { text: String(cell ?? ""), kind: "text" };
+  if (typeof cell === "string") return { text: cell, kind: "text" };
+  if (typeof cell !== "object" || cell === null) return { text: "", kind: "text" };
   const { basicValue, numberFormat, code, message } = cell as Readonly<Record<string, unknown>>;
   if (typeof basicValue === "number" && typeof numberFormat === "string")
     return { text: formattedNumber(basicValue, numberFormat), kind: "number" };

@@ -1,5 +1,5 @@
 import { summarize, type RuleTable } from "../rules/ruleTables";
-import { coversThroughText } from "./coversThroughText";
+import { coverageDateText } from "./coverageDate";
 import { element } from "./element";
 
 /**
@@ -21,7 +21,7 @@ export function renderTables(tables: readonly RuleTable[]): HTMLElement {
     return element(
       "tr",
       heading,
-      element("td", coversThroughText(knownThrough)),
+      element("td", coverageDateText(knownThrough)),
       element("td", unverified)
     );
   });

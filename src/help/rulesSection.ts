@@ -1,4 +1,4 @@
-import { coversThroughText } from "../addin/coversThroughText";
+import { coverageDateText } from "../addin/coverageDate";
 import type { RuleTableSummary } from "../rules/ruleTables";
 import type { FunctionHelp } from "./helpModel";
 import { html, type Content, type Markup } from "./markup";
@@ -12,7 +12,7 @@ function tablesOf({ name, tables }: FunctionHelp): Content {
   const row = ({ id, title, knownThrough }: RuleTableSummary): Markup =>
     html`<tr>
       <th scope="row"><a href="tables.html#table-${id}">${title}</a></th>
-      <td>${coversThroughText(knownThrough)}</td>
+      <td>${coverageDateText(knownThrough)}</td>
     </tr>`;
   return html`<table class="tables">
       <thead>

@@ -1,5 +1,4 @@
-import { coversThroughText } from "../addin/coversThroughText";
-import { longDate } from "../calendar/writtenDate";
+import { coverageDateText } from "../addin/coverageDate";
 import { CLIENT_LIST_HEADINGS } from "../functions/arguments/clientListHeadings";
 import { ITEM_LABELS } from "../functions/arguments/itemLabels";
 import type { RuleTableSummary } from "../rules/ruleTables";
@@ -38,7 +37,7 @@ function nameTerms(names: readonly (readonly string[])[]): readonly Term[] {
 
 function tableTerm(table: RuleTableSummary): Term {
   const { id, title, keyedBy, knownFrom, knownThrough, entries, fromMemory } = table;
-  const covers = `Covers from: ${longDate(knownFrom)}. Covers through: ${coversThroughText(knownThrough)}.`;
+  const covers = `Covers from: ${coverageDateText(knownFrom)}. Covers through: ${coverageDateText(knownThrough)}.`;
   const unverified =
     fromMemory === 0 ? "" : ` Unverified entries: ${String(fromMemory)} of ${String(entries)}.`;
   return {

@@ -12,7 +12,7 @@ describe("the search", () => {
 
   it.each([
     ["due", "DUE"],
-    ["paper form address", "MAILTO"],
+    ["paper mailing", "MAILTO"],
     ["installment agreement", "LATEPAY"],
     ["interest accrues", "INTEREST"],
     ["  ROW   per client ", "ROSTER"],

@@ -108,7 +108,7 @@ describe("the page outside a workbook", () => {
   it("searches functions with the keyboard alone", async () => {
     const { page } = await opened();
     await page.locator("#search").focus();
-    await page.keyboard.type("paper form address");
+    await page.keyboard.type("paper mailing");
     expect(await page.locator(".function:visible strong").allTextContents()).toEqual(["MAILTO"]);
     expect(await page.locator("#functions [role=status]").textContent()).toBe(
       `1 of ${String(metadata.functions.length)} functions`

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coversThroughText } from "../../src/addin/coversThroughText";
+import { coverageDateText } from "../../src/addin/coverageDate";
 import { catalog, TASKS } from "../../src/functions/catalog";
 import { rulebook } from "../../src/rules/rulebook";
 import { version } from "../../src/rules/edition";
@@ -58,7 +58,7 @@ describe.each(all)("the page of $id", ({ id, description, parameters, helpUrl, t
     expect(rows).toEqual(
       [...new Set(tables)].map((key) => [
         rulebook[key].title,
-        coversThroughText(rulebook[key].knownThrough),
+        coverageDateText(rulebook[key].knownThrough),
       ])
     );
     for (const citation of law) expect(textOf(section(text(), "law"))).toContain(citation);

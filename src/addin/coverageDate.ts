@@ -5,12 +5,12 @@ import { longDate } from "../calendar/writtenDate";
 const NO_END_DATE = "9999-12-31";
 
 /**
- * The last date a rule table covers, as a sentence writes it.
+ * The first or last date that a rule table covers, as a sentence writes it.
  *
  * @example
- * coversThroughText("2026-12-31") //=> "December 31, 2026"
- * coversThroughText("9999-12-31") //=> "no end date"
+ * coverageDateText("2026-12-31") //=> "December 31, 2026"
+ * coverageDateText("9999-12-31") //=> "no end date"
  */
-export function coversThroughText(date: CalendarDate): string {
+export function coverageDateText(date: CalendarDate): string {
   return date === NO_END_DATE ? "no end date" : longDate(date);
 }

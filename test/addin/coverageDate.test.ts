@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coversThroughText } from "../../src/addin/coversThroughText";
+import { coverageDateText } from "../../src/addin/coverageDate";
 import { calendarDate } from "../../src/calendar/calendarDate";
 
 describe("the last date that a rule table covers", () => {
@@ -8,6 +8,6 @@ describe("the last date that a rule table covers", () => {
     ["2027-01-02", "January 2, 2027"],
     ["9999-12-31", "no end date"],
   ])("is written for %s as %s", (date, text) => {
-    expect(coversThroughText(calendarDate(date))).toBe(text);
+    expect(coverageDateText(calendarDate(date))).toBe(text);
   });
 });
