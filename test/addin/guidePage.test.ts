@@ -61,7 +61,7 @@ describe("the rule tables on the page", () => {
     expect(rows[0]).toEqual(["Rule table", "Covers through", "Unverified entries"]);
     const rowOf = (id: string) => rows.find(([title]) => title === ruleTables.get(id)?.title);
     expect(rowOf("failure-to-pay")?.slice(1)).toEqual(["no end date", "none"]);
-    expect(rowOf("underpayment-rate")?.slice(1)).toEqual(["December 31, 2026", "none"]);
+    expect(rowOf("underpayment-rate")?.slice(1)).toEqual(["12/31/2026", "none"]);
     expect(rowOf("state-extensions")?.[2]).toBe("3 of 51");
   });
 });

@@ -26,7 +26,7 @@ describe("the pages on subjects of several functions", () => {
       expect(textOf(text)).toContain(`${title} ${id}`);
     }
     expect(textOf(text)).toMatch(
-      /underpayment-rate \. .*?Covers from: January 1, 1995\. Covers through: December 31, 2026\./
+      /underpayment-rate \. .*?Covers from: 1\/1\/1995\. Covers through: 12\/31\/2026\./
     );
   });
 

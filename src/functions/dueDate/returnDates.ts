@@ -18,7 +18,7 @@ const DUE = rowFunction({
   calculate: (given) => dateCell(datesOf(given).regular.lastDay),
 });
 /**
- * Regular due date of the return after weekends, holidays and disaster relief; also the deadline to request the extension.
+ * Regular due date of the return, after weekends, holidays and postponements; also the deadline to request the extension.
  *
  * @customfunction DUE
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
