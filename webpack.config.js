@@ -160,17 +160,20 @@ const sheet = {
   entry: { sheet: path.join(root, "src", "demo", "sheet", "sheet.ts") },
   output: { ...common.output, path: path.join(root, "dist", "sheet") },
   module: {
-    rules: common.module.rules.map((rule) =>
-      rule.test.test("a.css")
-        ? {
-            ...rule,
-            generator: {
-              filename: ({ filename }) =>
-                filename.includes("univerjs") ? "grid.css" : "[name][ext]",
-            },
-          }
-        : rule
-    ),
+    rules: [
+      ...common.module.rules.map((rule) =>
+        rule.test.test("a.css")
+          ? {
+              ...rule,
+              generator: {
+                filename: ({ filename }) =>
+                  filename.includes("univerjs") ? "grid.css" : "[name][ext]",
+              },
+            }
+          : rule
+      ),
+      { resourceQuery: /^\?raw$/, type: "asset/source" },
+    ],
   },
   plugins: [
     ["index.html", "sheet.html"],

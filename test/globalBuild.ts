@@ -9,7 +9,7 @@ const inDist = (name: string): string => path.join(root, "dist", name);
 const webpack = path.join(root, "node_modules", "webpack", "bin", "webpack.js");
 const usualAddress = "https://localhost:3000/addin.html";
 const builtFrom = ["src", "rules", "package.json", "manifest.xml", "webpack.config.js"];
-const inDemo = (part: string): string => path.join(root, "src", "demo", part);
+const demo = path.join(root, "src", "demo");
 
 /** Something that is built before the tests. */
 interface Build {
@@ -20,16 +20,16 @@ interface Build {
   readonly steps: readonly (readonly string[])[];
 }
 
-/** The add-in and its help; the host of the try-out answers the examples of the help. */
+/** The add-in and its help. */
 const addin: Build = {
   written: [inDist("functions.json"), inDist("help/index.html")],
-  without: ["season", "sheet", "serve", "terminal"].map(inDemo),
+  without: [demo],
   steps: [[webpack], ["--import", "tsx", path.join("src", "help", "writeHelp.ts")]],
 };
-/** The try-out sheet, which only the tests in a browser open. */
+/** The demo sheet, which only the tests in a browser open. */
 const sheet: Build = {
   written: [inDist("sheet/index.html")],
-  without: ["serve", "terminal"].map(inDemo),
+  without: ["serve", "terminal"].map((part) => path.join(demo, part)),
   steps: [[webpack, "--env", "sheet"]],
 };
 
@@ -67,7 +67,7 @@ function isElsewhere(): boolean {
 }
 
 /**
- * Builds the add-in, its help and, for the tests in a browser, the try-out sheet once before the tests, where anything they are made
+ * Builds the add-in, its help and, for the tests in a browser, the demo sheet once before the tests, where anything they are made
  * of is younger than the build: a test of what is built never sees an old one. A failed build fails the run.
  */
 export default function buildIfStale(): void {

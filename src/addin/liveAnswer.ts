@@ -1,4 +1,4 @@
-import { fromSerialDay } from "../calendar/serialDay";
+import { dateFromSerial } from "../calendar/dateSerial";
 import { shortDate } from "../calendar/writtenDate";
 import { catalog } from "../functions/catalog";
 import {
@@ -26,7 +26,7 @@ function fixed(value: number, decimals: number): string {
 /** A number in one of the formats of the answers. A date format can have a mark in quotes after it. */
 export function formattedNumber(value: number, numberFormat: string): string {
   if (numberFormat.startsWith(DATE_FORMAT)) {
-    const date = fromSerialDay(value);
+    const date = dateFromSerial(value);
     const mark = numberFormat.slice(DATE_FORMAT.length).replaceAll('"', "");
     return date === undefined ? String(value) : shortDate(date) + mark;
   }

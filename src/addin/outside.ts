@@ -1,16 +1,6 @@
-// Without the host's script there is no host to register the functions with. Only the guide calls them.
+import { customFunctions } from "../host/customFunctions";
+
+// Without Excel's own script there is no `CustomFunctions` to associate the functions with; only the guide calls them.
 if (typeof Office === "undefined") {
-  class RefusedError {
-    constructor(
-      readonly code: string,
-      readonly message?: string
-    ) {}
-  }
-  Object.assign(globalThis, {
-    CustomFunctions: {
-      associate: () => undefined,
-      Error: RefusedError,
-      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
-    },
-  });
+  Object.assign(globalThis, { CustomFunctions: customFunctions(() => undefined) });
 }

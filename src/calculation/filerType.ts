@@ -1,9 +1,11 @@
 /**
- * Who files, as far as it moves dates:
- * `resident`, the ordinary case; `abroad`, a citizen or resident living and working outside the country on the due date
- * (line 8 of the request); `nonresident`, Form 1040-NR without wages subject to withholding (line 9).
+ * Filer types, so far as they change a date.
+ *
+ * `resident` is the usual case. `out of country` is a citizen or resident whose home and place of business are outside the United
+ * States and Puerto Rico on the due date (Form 4868, line 8). `nonresident` is a nonresident alien without wages subject to
+ * withholding (line 9).
  */
 export const FILER_TYPES = ["resident", "out of country", "nonresident"] as const;
 
-/** Who files, as far as it moves dates. */
+/** A filer type. */
 export type FilerType = (typeof FILER_TYPES)[number];

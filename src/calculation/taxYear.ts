@@ -6,39 +6,39 @@ import {
   type CalendarDate,
 } from "../calendar/calendarDate";
 
-/** A tax year: December 31 is the last day of a calendar year, another month's end that of a fiscal year. */
+/** A tax year. A calendar year ends on December 31, a fiscal year on the last day of another month. */
 export interface TaxYear {
-  /** Rates and amounts of a year are those of the calendar year in which it begins. */
+  /** Rates and amounts for the year are those of the calendar year in which it begins. */
   readonly firstDay: CalendarDate;
   readonly lastDay: CalendarDate;
 }
 
 const MONTHS_OF_A_YEAR = 12;
 
-function dayBefore(lastDay: CalendarDate): CalendarDate {
+function lastDayOfYearBefore(lastDay: CalendarDate): CalendarDate {
   return lastDayOfMonth(addMonths(lastDay, -MONTHS_OF_A_YEAR));
 }
 
-/** The calendar tax year of a year's number. */
+/** The calendar tax year with a number, such as 2025. */
 export function calendarTaxYear(year: number): TaxYear {
   const digits = String(year).padStart(4, "0");
   return { firstDay: calendarDate(`${digits}-01-01`), lastDay: calendarDate(`${digits}-12-31`) };
 }
 
 /**
- * The fiscal tax year that ends on a day.
+ * The fiscal tax year that ends on a date.
  *
- * @returns The year, or `undefined` when the day is not the last of its month (section 441(e) knows no other fiscal year).
+ * @returns The year, or `undefined` if the date is not the last of its month, as section 441(e) requires.
  */
 export function fiscalTaxYear(lastDay: CalendarDate): TaxYear | undefined {
   if (lastDayOfMonth(lastDay) !== lastDay) return undefined;
-  return { firstDay: addDays(dayBefore(lastDay), 1), lastDay };
+  return { firstDay: addDays(lastDayOfYearBefore(lastDay), 1), lastDay };
 }
 
 /** The tax year before. */
 export function yearBefore({ firstDay }: TaxYear): TaxYear {
   const lastDay = addDays(firstDay, -1);
-  return { firstDay: addDays(dayBefore(lastDay), 1), lastDay };
+  return { firstDay: addDays(lastDayOfYearBefore(lastDay), 1), lastDay };
 }
 
 /** The tax year after. */
@@ -47,7 +47,7 @@ export function yearAfter({ lastDay }: TaxYear): TaxYear {
   return { firstDay: addDays(lastDay, 1), lastDay: nextLastDay };
 }
 
-/** Whether a tax year is a fiscal one. */
+/** Whether a tax year is a fiscal year. */
 export function isFiscalYear({ lastDay }: TaxYear): boolean {
   return !lastDay.endsWith("-12-31");
 }

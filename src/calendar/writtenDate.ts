@@ -2,14 +2,24 @@ import { monthOf, yearOf, type CalendarDate } from "./calendarDate";
 
 /** Names of the months, January first. */
 export const MONTHS = [
-  ...["January", "February", "March", "April", "May", "June"],
-  ...["July", "August", "September", "October", "November", "December"],
+  "January",
+  "February",
+  "March",
+  "April",
+  "May",
+  "June",
+  "July",
+  "August",
+  "September",
+  "October",
+  "November",
+  "December",
 ];
 
 const dayOfMonth = (date: CalendarDate): number => Number(date.slice(8));
 
 /**
- * A date as cells and error messages show it.
+ * A date as cells and error messages show it: month first, no leading zeros.
  *
  * @example
  * shortDate("2026-04-15") //=> "4/15/2026"

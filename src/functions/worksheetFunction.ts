@@ -68,7 +68,7 @@ function read<List extends ArgumentList>(
 ): Given<List> {
   const given: Record<string, unknown> = {};
   let index = 0;
-  for (const [name, reader] of readers) given[name] = reader(cellAt(index++), given as Earlier);
+  for (const [name, reader] of readers) given[name] = reader(cellAt(index++), given);
   return given as Given<List>;
 }
 

@@ -3,7 +3,7 @@ import { TASKS, type CatalogFunction } from "../functions/catalog";
 import type { FunctionForm } from "../functions/worksheetFunction";
 import type { FunctionMetadata } from "../host/functionMetadata";
 import type { StandInHost } from "../host/standInHost";
-import { version } from "../rules/edition";
+import { version } from "../rules/version";
 import { rulebook } from "../rules/rulebook";
 import { ruleTables, summarize, type RuleTableSummary } from "../rules/ruleTables";
 import { answeredExample, type AnsweredExample } from "./answeredExample";

@@ -11,6 +11,6 @@ export const START_OPTIONS = [
   { term: "`-h`, `--help`", text: "Show these options." },
 ] as const;
 
-/** The largest workbook that `npm start` accepts. A test compares the numbers with those of the command. */
+/** The largest workbook that `npm start` accepts. A test compares the size with that of the command. */
 export const START_LIMITS =
   "A workbook can have at most 500,000 cells, and at most 100 MB when unpacked. If it is larger or damaged, the command says so in one sentence and saves nothing.";

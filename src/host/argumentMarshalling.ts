@@ -1,16 +1,16 @@
 import { type Argument, type CellValue, type ErrorCell, isErrorCell, OMITTED } from "./cellValues";
 import type { ParameterMetadata } from "./functionMetadata";
 
-/** How this build of the spreadsheet hands over a blank cell; builds in the field differ. */
+/** How a build of Excel passes a blank cell; builds differ. */
 export type BlankHabit = "zero" | "null" | "empty text";
 
-/** How arguments are handed over by the build of the spreadsheet that is being imitated. */
+/** How the build of Excel that is imitated passes arguments. */
 export interface MarshallingHabits {
   readonly blankHabit: BlankHabit;
   readonly allowErrorForDataTypeAny: boolean;
 }
 
-/** Raised when an argument decides the answer without the function being called. */
+/** Thrown when an argument decides the answer, so that the function is not called. */
 export class AnsweredByArgument extends Error {
   constructor(
     readonly errorCode: string,
@@ -85,7 +85,7 @@ export function isRows(argument: Argument): argument is readonly (readonly CellV
   return Array.isArray(argument);
 }
 
-/** Turns one argument into what crosses to the function; a single cell for a matrix becomes [[v]]. */
+/** Converts one argument to what the function receives; a single cell for a matrix becomes [[value]]. */
 export function marshalArgument(
   argument: Argument,
   parameter: ParameterMetadata,

@@ -7,7 +7,7 @@ import { type StandInHost } from "./standInHost";
 /** Where the build puts the add-in. */
 export const BUILD_FOLDER = new URL("../../dist/", import.meta.url);
 
-/** Says that there is no build to try out. */
+/** Thrown when the add-in has not been built. */
 export class NotBuilt extends Error {}
 
 /** A stand-in host with the built add-in loaded. */
@@ -15,7 +15,7 @@ export function hostOfBuiltAddIn(blankHabit: BlankHabit): StandInHost {
   const read = (name: string) => {
     const path = fileURLToPath(new URL(name, BUILD_FOLDER));
     if (!existsSync(path)) {
-      throw new NotBuilt(`There is no dist/${name}: run "npm run build" first.`);
+      throw new NotBuilt(`dist/${name} does not exist. Run "npm run build" first.`);
     }
     return readFileSync(path, "utf8");
   };

@@ -2,21 +2,21 @@
 export type ErrorCode =
   "#VALUE!" | "#N/A" | "#DIV/0!" | "#NUM!" | "#NULL!" | "#NAME?" | "#REF!" | "#SPILL!" | "#CALC!";
 
-/** A cell that holds an error. */
+/** A cell with an error. */
 export interface ErrorCell {
   readonly error: string;
 }
 
-/** What a cell holds when it is read; `null` is a blank cell. */
+/** The content of a cell; `null` is a blank cell. */
 export type CellValue = number | string | boolean | ErrorCell | null;
 
-/** Stands for an argument left out of a formula, which a blank cell is not. */
+/** An argument that the formula omits, which differs from a blank cell. */
 export const OMITTED = Symbol("omitted argument");
 
-/** An argument of a worksheet function: left out, one cell, or rows of cells. */
+/** An argument of a worksheet function: omitted, one cell, or rows of cells. */
 export type Argument = typeof OMITTED | CellValue | readonly (readonly CellValue[])[];
 
-/** One cell of an answer: a value with the format it asks for, or an error with its sentence. */
+/** One cell of an answer: a value with its number format, or an error with its message. */
 export interface AnswerCell {
   readonly value?: number | string | boolean;
   readonly numberFormat?: string;

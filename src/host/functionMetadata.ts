@@ -41,25 +41,25 @@ function isRecord(value: unknown): value is Record<string, unknown> {
 
 function readFunction(entry: unknown): FunctionMetadata {
   if (!isRecord(entry) || typeof entry["id"] !== "string" || typeof entry["name"] !== "string") {
-    throw new Error("functions.json holds a function without an id and a name.");
+    throw new Error("functions.json has a function without an id or a name.");
   }
   if (!Array.isArray(entry["parameters"]) || !isRecord(entry["result"])) {
-    throw new Error(`functions.json holds no parameters or no result for ${entry["id"]}.`);
+    throw new Error(`functions.json has no parameters or no result for ${entry["id"]}.`);
   }
   const options = isRecord(entry["options"]) ? entry["options"] : {};
   for (const option of UNSUPPORTED_OPTIONS) {
     if (options[option] === true) {
-      throw new Error(`${entry["id"]} asks for "${option}", which this stand-in does not offer.`);
+      throw new Error(`${entry["id"]} needs "${option}", which this stand-in does not offer.`);
     }
   }
   return entry as unknown as FunctionMetadata;
 }
 
-/** Reads the text of functions.json and refuses what the stand-in could not drive faithfully. */
+/** Reads the text of functions.json and rejects functions that the stand-in cannot call as Excel does. */
 export function readAddInMetadata(text: string): AddInMetadata {
   const parsed: unknown = JSON.parse(text);
   if (!isRecord(parsed) || !Array.isArray(parsed["functions"])) {
-    throw new Error("functions.json holds no list of functions.");
+    throw new Error("functions.json has no list of functions.");
   }
   return {
     functions: parsed["functions"].map(readFunction),

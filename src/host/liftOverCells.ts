@@ -10,8 +10,11 @@ function cellAt(rows: readonly (readonly CellValue[])[], row: number, column: nu
 }
 
 /**
- * The arguments of one call a cell, when rows of cells were given where the function declares a
- * single value; undefined when one call does. A single row or column repeats, as in the sheet.
+ * Splits a call with rows of cells, where the function declares a single value, into one call per cell.
+ *
+ * @param metadata - What the function declares.
+ * @param given - The arguments; a single row or column repeats, as in Excel.
+ * @returns The arguments of each call by row and column; undefined where one call is enough.
  */
 export function liftOverCells(
   metadata: FunctionMetadata,

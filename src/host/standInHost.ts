@@ -8,14 +8,14 @@ import { type AnswerCell, type Argument, OMITTED } from "./cellValues";
 import { type FunctionMetadata, readAddInMetadata } from "./functionMetadata";
 import { liftOverCells } from "./liftOverCells";
 
-/** Something the add-in did that a user would only see as a bare error: a fault of ours. */
+/** A fault of the add-in, which a user would see only as an error without a message. */
 export interface HostFault {
   readonly functionName: string;
   readonly argumentsText: string;
   readonly fault: string;
 }
 
-/** The page in which the add-in runs, apart from everything else: text goes in and text comes out. */
+/** The separate page in which the add-in runs; only text passes in and out. */
 export interface HostPage {
   call(id: string, argumentsText: string, wantsMatrix: boolean): string;
   associated(): string;
@@ -23,7 +23,7 @@ export interface HostPage {
   offerFormattedNumbers(): void;
 }
 
-/** What the stand-in needs: the page with the built bundle in it, its metadata and the habits to imitate. */
+/** What the stand-in needs: the page with the built bundle, its metadata, and how blank cells are passed. */
 export interface StandInHostOptions {
   readonly page: HostPage;
   readonly metadata: string;
@@ -34,7 +34,7 @@ export interface StandInHostOptions {
 const MOST_FAULTS_KEPT = 1000;
 const MOST_ANSWERS_KEPT = 100_000;
 
-/** Stands in for the spreadsheet: calls the functions of the built add-in as it would. */
+/** Calls the functions of the built add-in as Excel does. */
 export class StandInHost {
   readonly namespace: string;
   readonly faults: HostFault[] = [];
@@ -60,7 +60,7 @@ export class StandInHost {
     return JSON.parse(this.#page.remarks()) as string[];
   }
 
-  /** Calls a function by its name without the namespace and gives its answer as rows of cells. */
+  /** Calls a function by its name without the namespace and returns its answer as rows of cells. */
   call(name: string, given: readonly Argument[]): AnswerCell[][] {
     const metadata = this.functions.get(name.toUpperCase());
     if (metadata === undefined) return [[{ error: "#NAME?" }]];
@@ -79,7 +79,7 @@ export class StandInHost {
       if (answer instanceof AnsweredByArgument) return [[{ error: answer.errorCode }]];
       throw answer;
     }
-    // The functions answer the same for the same arguments, so a second round need not ask again.
+    // A function returns the same answer for the same arguments, so an answer is kept.
     const question = `${metadata.id} ${argumentsText}`;
     const known = this.#answered.get(question);
     if (known !== undefined) return known;
@@ -121,7 +121,7 @@ export class StandInHost {
     const name = `${this.namespace}.${metadata.name}`;
     return {
       error: "#VALUE!",
-      message: `${name} takes ${wanted} arguments; the formula gives ${given.length}.`,
+      message: `${name} takes ${wanted} arguments. The formula has ${given.length}.`,
     };
   }
 

@@ -1,7 +1,7 @@
 import { Decimal as SharedDecimal } from "decimal.js";
 
 /**
- * The project's decimal numbers: 28 significant digits, half up. A clone, so that nothing else on the page can change it.
+ * The project's decimal numbers: 28 significant digits, rounded half up. A clone, so that no other code on the page can change its settings.
  */
 export const Decimal = SharedDecimal.clone({
   precision: 28,
@@ -13,21 +13,21 @@ export const Decimal = SharedDecimal.clone({
 /** A decimal number; with money, dollars. */
 export type Decimal = SharedDecimal;
 
-/** Nothing owed. */
+/** No dollars. */
 export const ZERO = new Decimal(0);
 
-/** Rounds to cents, half up. Answers round once, at the end. */
+/** Rounds to cents, half up. An answer is rounded once, at the end. */
 export function toCents(amount: Decimal): Decimal {
   return amount.toDecimalPlaces(2);
 }
 
-/** Rounds up to the next cent: for an amount that must at least be paid. */
+/** Rounds up to the next cent, for an amount that must be paid at least. */
 export function upToCents(amount: Decimal): Decimal {
   return amount.toDecimalPlaces(2, SharedDecimal.ROUND_UP);
 }
 
 /**
- * Rounds to whole dollars: below 50 cents drops, 50 to 99 cents goes to the next dollar.
+ * Rounds to whole dollars: less than 50 cents is dropped, 50 to 99 cents becomes the next dollar.
  *
  * @see 26 U.S.C. 6102(a); 26 CFR 301.6102-1
  */
@@ -35,7 +35,7 @@ export function toWholeDollars(amount: Decimal): Decimal {
   return amount.toDecimalPlaces(0);
 }
 
-/** The amount, or nothing where it would be negative. */
+/** The amount, or zero if it is negative. */
 export function atLeastZero(amount: Decimal): Decimal {
   return amount.isNegative() ? ZERO : amount;
 }

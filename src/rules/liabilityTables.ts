@@ -15,125 +15,42 @@ import selfEmploymentTax from "../../rules/self-employment-tax.json";
 import socialSecurityBenefits from "../../rules/social-security-benefits.json";
 import standardDeduction from "../../rules/standard-deduction.json";
 import stateAndLocalCap from "../../rules/state-and-local-cap.json";
+import taxTable from "../../rules/tax-table.json";
 import { readDatedTable } from "./datedTable";
+import type { Written } from "./schema/schemas";
 
-/** Columns of the rate schedules; a surviving spouse uses the joint one. */
-export const RATE_COLUMNS = ["single", "joint", "separate", "head"] as const;
-
-/** Rates below the highest, in percent, as the edges of the brackets are named. */
-export const BRACKETS = [10, 12, 22, 24, 32, 35] as const;
-
-/** Names of the seven rates, lowest first. */
-export const RATE_NAMES = [
-  "lowestRate",
-  "secondRate",
-  "thirdRate",
-  "fourthRate",
-  "fifthRate",
-  "sixthRate",
-  "highestRate",
-] as const;
-
-/** A column of the rate schedules. */
-export type RateColumn = (typeof RATE_COLUMNS)[number];
-
-const edges = RATE_COLUMNS.flatMap((column) =>
-  BRACKETS.map((bracket) => `${column}${bracket}` as const)
-);
-const gainEdges = RATE_COLUMNS.flatMap(
-  (column) => [`${column}ZeroTop`, `${column}FifteenTop`] as const
-);
-
-/** The rules behind the estimate of total tax. */
+/** The rules behind the estimated total tax. */
 export const liabilityTables = {
-  incomeTaxRates: readDatedTable(incomeTaxRates, [...edges, ...RATE_NAMES]),
-  capitalGainRates: readDatedTable(capitalGainRates, [...gainEdges, "middleRate", "highestRate"]),
-  standardDeduction: readDatedTable(standardDeduction, [
-    "single",
-    "joint",
-    "separate",
-    "head",
-    "agedOrBlindUnmarried",
-    "agedOrBlindMarried",
-  ]),
-  dependentStandardDeduction: readDatedTable(dependentStandardDeduction, ["floor", "earnedPlus"]),
-  selfEmploymentTax: readDatedTable(selfEmploymentTax, [
-    "netEarningsShare",
-    "socialSecurityRate",
-    "medicareRate",
-    "leastNetEarnings",
-    "wageBase",
-  ]),
-  additionalMedicareTax: readDatedTable(additionalMedicareTax, [
-    "rate",
-    "single",
-    "joint",
-    "separate",
-  ]),
-  netInvestmentIncomeTax: readDatedTable(netInvestmentIncomeTax, [
-    "rate",
-    "single",
-    "joint",
-    "separate",
-  ]),
-  alternativeMinimumTax: readDatedTable(alternativeMinimumTax, [
-    "exemptionSingle",
-    "exemptionJoint",
-    "exemptionSeparate",
-    "phaseoutSingle",
-    "phaseoutJoint",
-    "phaseoutSeparate",
-    "phaseoutRate",
-    "lowerRate",
-    "higherRate",
-    "higherRateAbove",
-    "higherRateAboveSeparate",
-  ]),
-  businessIncomeDeduction: readDatedTable(businessIncomeDeduction, [
-    "rate",
-    "threshold",
-    "thresholdJoint",
-    "thresholdSeparate",
-    "phaseIn",
-    "phaseInJoint",
-    "minimum",
-    "minimumFrom",
-  ]),
-  childTaxCredit: readDatedTable(childTaxCredit, [
-    "child",
-    "otherDependent",
-    "phaseoutJoint",
-    "phaseoutOthers",
-    "phaseoutStep",
-    "phaseoutPerStep",
-  ]),
-  stateAndLocalCap: readDatedTable(stateAndLocalCap, ["cap", "incomeAbove", "shrinkRate", "floor"]),
-  additionalDeductions: readDatedTable(additionalDeductions, [
-    "seniorAmount",
-    "seniorJoint",
-    "seniorOthers",
-    "seniorRate",
-    "tipsCap",
-    "overtimeCap",
-    "overtimeCapJoint",
-    "workJoint",
-    "workOthers",
-    "workPerThousand",
-    "carLoanCap",
-    "carLoanJoint",
-    "carLoanOthers",
-    "carLoanPerThousand",
-  ]),
-  itemizedLimit: readDatedTable(itemizedLimit, ["numerator", "denominator"]),
-  charitableWithoutItemizing: readDatedTable(charitableWithoutItemizing, ["most", "mostJoint"]),
-  socialSecurityBenefits: readDatedTable(socialSecurityBenefits, [
-    "base",
-    "baseJoint",
-    "adjustedBase",
-    "adjustedBaseJoint",
-    "lowerShare",
-    "higherShare",
-  ]),
-  capitalLossLimit: readDatedTable(capitalLossLimit, ["most", "mostSeparate"]),
-  earlyDistribution: readDatedTable(earlyDistribution, ["rate"]),
+  incomeTaxRates: readDatedTable(incomeTaxRates as Written["income-tax-rates"]),
+  taxTable: readDatedTable(taxTable as Written["tax-table"]),
+  capitalGainRates: readDatedTable(capitalGainRates as Written["capital-gain-rates"]),
+  standardDeduction: readDatedTable(standardDeduction as Written["standard-deduction"]),
+  dependentStandardDeduction: readDatedTable(
+    dependentStandardDeduction as Written["dependent-standard-deduction"]
+  ),
+  selfEmploymentTax: readDatedTable(selfEmploymentTax as Written["self-employment-tax"]),
+  additionalMedicareTax: readDatedTable(
+    additionalMedicareTax as Written["additional-medicare-tax"]
+  ),
+  netInvestmentIncomeTax: readDatedTable(
+    netInvestmentIncomeTax as Written["net-investment-income-tax"]
+  ),
+  alternativeMinimumTax: readDatedTable(
+    alternativeMinimumTax as Written["alternative-minimum-tax"]
+  ),
+  businessIncomeDeduction: readDatedTable(
+    businessIncomeDeduction as Written["business-income-deduction"]
+  ),
+  childTaxCredit: readDatedTable(childTaxCredit as Written["child-tax-credit"]),
+  stateAndLocalCap: readDatedTable(stateAndLocalCap as Written["state-and-local-cap"]),
+  additionalDeductions: readDatedTable(additionalDeductions as Written["additional-deductions"]),
+  itemizedLimit: readDatedTable(itemizedLimit as Written["itemized-limit"]),
+  charitableWithoutItemizing: readDatedTable(
+    charitableWithoutItemizing as Written["charitable-without-itemizing"]
+  ),
+  socialSecurityBenefits: readDatedTable(
+    socialSecurityBenefits as Written["social-security-benefits"]
+  ),
+  capitalLossLimit: readDatedTable(capitalLossLimit as Written["capital-loss-limit"]),
+  earlyDistribution: readDatedTable(earlyDistribution as Written["early-distribution"]),
 };

@@ -5,7 +5,10 @@ import { readSource, type Source, type WrittenSource } from "./source";
 /** A row of a list with the law behind it. */
 export type Sourced<Row> = Row & { readonly source: Source };
 
-/** Rules that are a list of cases rather than figures by effective day. */
+/** A row as its rules file writes it, without source and confidence. */
+export type Unsourced<Written> = Omit<Written, keyof WrittenSource>;
+
+/** Rules that are a list of cases, not figures by effective date. */
 export interface ListTable<Row> {
   readonly id: string;
   readonly title: string;
@@ -26,17 +29,22 @@ interface WrittenList extends WrittenSource {
 }
 
 /**
- * Reads a list table from its rules file.
+ * Reads a list table from its rules file. The tests check the file against its schema.
  *
- * @param written - The file's head.
- * @param rows - The file's rows as written.
- * @param readRow - Narrows one row, failing loudly on a word it does not know.
+ * @param written - The file's content.
+ * @param name - What the file calls its rows.
+ * @param read - Reads what JSON cannot express of a row: dates and decimal numbers.
  * @returns The table, each row with its source.
+ * @throws RangeError if a date or a document of it does not exist: a fault in the rules.
  */
-export function readListTable<Written extends WrittenSource, Row extends object>(
-  written: WrittenList,
-  rows: readonly Written[],
-  readRow: (row: Written) => Row
+export function readListTable<
+  Name extends string,
+  Written extends WrittenList & Readonly<Record<Name, readonly WrittenSource[]>>,
+  Row = Unsourced<Written[Name][number]>,
+>(
+  written: Written,
+  name: Name,
+  read: (row: Unsourced<Written[Name][number]>) => Row = (row) => row as Row
 ): ListTable<Row> {
   return {
     id: written.id,
@@ -45,28 +53,18 @@ export function readListTable<Written extends WrittenSource, Row extends object>
     knownFrom: calendarDate(written.knownFrom),
     knownThrough: calendarDate(written.knownThrough),
     source: readSource(written),
-    rows: rows.map((row) => ({ ...readRow(row), source: readSource(row) })),
+    rows: written[name].map(({ source, confidence, ...row }) => ({
+      ...read(row as Unsourced<Written[Name][number]>),
+      source: readSource({ source, confidence }),
+    })),
   };
 }
 
 /**
- * Refuses a day that a list does not reach.
+ * Refuses a date that a list does not cover.
  *
- * @throws NotInTableError before the list begins and after the day through which it is known.
+ * @throws NotInTableError before the first and after the last date that the list covers.
  */
-export function requireReach<Row>(table: ListTable<Row>, day: CalendarDate): void {
-  if (day < table.knownFrom || day > table.knownThrough) {
-    throw notCovered(table, day);
-  }
-}
-
-/**
- * Narrows a word of a rules file to one of the words the program knows.
- *
- * @throws RangeError when it is none of them: a fault in the rules.
- */
-export function oneOf<Word extends string>(words: readonly Word[], written: string): Word {
-  const known = words.find((word) => word === written);
-  if (known === undefined) throw new RangeError(`"${written}" is none of ${words.join(", ")}`);
-  return known;
+export function requireReach<Row>(table: ListTable<Row>, date: CalendarDate): void {
+  if (date < table.knownFrom || date > table.knownThrough) throw notCovered(table, date);
 }

@@ -18,8 +18,8 @@ export class NotInTableError extends Error {
    * @param table - The table.
    * @param sentences - What is missing and what to do next, in full sentences.
    */
-  constructor({ title }: Pick<AskedTable, "title">, sentences: string) {
-    super(`${title}: ${sentences}`);
+  constructor(table: Pick<AskedTable, "title">, sentences: string) {
+    super(`${table.title}: ${sentences}`);
   }
 }
 

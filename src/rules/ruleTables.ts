@@ -4,9 +4,9 @@ import type { ListTable } from "./listTable";
 import { rulebook } from "./rulebook";
 
 /** Any table of the rulebook. */
-export type RuleTable = DatedTable<string> | ListTable<object>;
+export type RuleTable = DatedTable<object> | ListTable<object>;
 
-/** One rules table in brief: what a preparer may ask of its reach and standing. */
+/** A rule table in brief: which dates it covers and how well its entries are known. */
 export interface RuleTableSummary {
   readonly id: string;
   readonly title: string;
@@ -14,16 +14,16 @@ export interface RuleTableSummary {
   readonly knownFrom: CalendarDate;
   readonly knownThrough: CalendarDate;
   readonly entries: number;
-  /** Entries that stand on memory alone, to be checked before anyone relies on them. */
+  /** Entries known only from memory. */
   readonly fromMemory: number;
 }
 
-/** Every rules table, by its id. */
+/** Every rule table, by its id. */
 export const ruleTables: ReadonlyMap<string, RuleTable> = new Map(
   Object.values(rulebook).map((table) => [table.id, table])
 );
 
-/** What a table is, how far it reaches and how well it is known. */
+/** A table in brief. */
 export function summarize(table: RuleTable): RuleTableSummary {
   const rows = "entries" in table ? table.entries : table.rows;
   return {

@@ -2,13 +2,13 @@ import type { AddressInfo } from "node:net";
 import { serveSheet } from "../../src/demo/serve/sheetServer";
 import { openBrowser, watchedPage, type Watched } from "./browser";
 
-/** The try-out sheet in a page of its own. */
+/** The demo sheet in a page of its own. */
 export interface OpenSheet extends Watched {
   /** Closes the browser and the sheet's server. */
   close(): Promise<void>;
 }
 
-/** Serves the built try-out sheet on loopback and opens it, ready to be typed into. */
+/** Serves the built demo sheet on loopback and opens it, ready to be typed into. */
 export async function openSheet(): Promise<OpenSheet> {
   const browser = await openBrowser();
   const server = await serveSheet(0);

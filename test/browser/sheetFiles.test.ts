@@ -6,11 +6,12 @@ import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 import { seasonWorkbook } from "../../src/demo/season/seasonWorkbook";
+import { sampleClients } from "../../src/demo/terminal/sampleClients";
 import { recalculateWorkbook } from "../../src/demo/workbook/workbook";
 import { openSheet } from "./openSheet";
 
 type Grid = typeof globalThis & {
-  tryOut: {
+  demoSheet: {
     grid: {
       api: {
         getActiveWorkbook(): {
@@ -39,7 +40,7 @@ afterAll(async () => {
 const cell = (sheet: string, address: string): Promise<unknown> =>
   page.evaluate(
     ([name = "", place = ""]) =>
-      (globalThis as Grid).tryOut.grid.api
+      (globalThis as Grid).demoSheet.grid.api
         .getActiveWorkbook()
         .getSheetByName(name)
         .getRange(place)
@@ -73,10 +74,13 @@ async function shown(bytes: Uint8Array): Promise<Map<string, string>> {
 }
 
 describe("a saved copy of the sample", () => {
-  it("shows in every cell what the workbook library calculates without the grid", async () => {
-    await expect.poll(() => cell("Season", "B7"), { timeout: 30_000 }).toBe(26);
+  it("shows the results that the workbook library calculates without the grid", async () => {
+    await expect.poll(() => cell("Summary", "B7"), { timeout: 30_000 }).toBe(26);
     const copy = await savedFile();
-    const { bytes } = await recalculateWorkbook(seasonWorkbook(), hostOfBuiltAddIn("null"));
+    const { bytes } = await recalculateWorkbook(
+      seasonWorkbook(sampleClients()),
+      hostOfBuiltAddIn("null")
+    );
     const [saved, calculated] = [await shown(copy), await shown(bytes)];
     expect(calculated.size).toBeGreaterThan(3000);
     const others = [...calculated].filter(([place, text]) => saved.get(place) !== text);
@@ -93,17 +97,17 @@ describe("a saved copy of the sample", () => {
     expect(sheets.some(([, part]) => strFromU8(part).includes("<dataValidation "))).toBe(true);
   });
 
-  it("opens again from disk with the same answers", async () => {
+  it("opens again from disk with the same results", async () => {
     const copy = await savedFile();
     const mimeType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
     await page.locator("#file").setInputFiles({ name: "again.xlsx", mimeType, buffer: copy });
     await expect.poll(() => page.locator("#file-status").textContent()).toBe("again.xlsx is open.");
-    await expect.poll(() => cell("Season", "B7"), { timeout: 30_000 }).toBe(26);
+    await expect.poll(() => cell("Summary", "B7"), { timeout: 30_000 }).toBe(26);
   });
 
-  it("holds only what is shown once rows have moved, formulas moved with them", async () => {
+  it("has only what is shown after rows have moved, and formulas that moved with them", async () => {
     await page.evaluate(() => {
-      (globalThis as Grid).tryOut.grid.api
+      (globalThis as Grid).demoSheet.grid.api
         .getActiveWorkbook()
         .getSheetByName("Clients")
         .insertRows(5, 1);
@@ -117,7 +121,7 @@ describe("a saved copy of the sample", () => {
 });
 
 describe("a file dropped on the page", () => {
-  it("is opened, or refused in a sentence", async () => {
+  it("is opened, or rejected in one sentence", async () => {
     const drop = (name: string, content: string) =>
       page.evaluate(
         ([called = "", text = ""]) => {
@@ -139,7 +143,7 @@ describe("a file dropped on the page", () => {
 });
 
 describe("the guide beside the sheet", () => {
-  it("makes way for the sheet and comes back", async () => {
+  it("can be hidden and shown again", async () => {
     const toggle = page.getByRole("button", { name: "Guide", exact: true });
     await toggle.click();
     expect(await page.locator("#guide").isVisible()).toBe(false);
@@ -148,7 +152,7 @@ describe("the guide beside the sheet", () => {
     expect(await page.locator("#guide").isVisible()).toBe(true);
   });
 
-  it("is closed at first where there is no room for both, and nothing is cut off", async () => {
+  it("is hidden at first on a narrow page, on which nothing is cut off", async () => {
     await page.setViewportSize({ width: 800, height: 700 });
     await page.reload();
     await page.waitForSelector("body[data-ready]", { timeout: 90_000 });

@@ -9,7 +9,7 @@ import { day } from "./given";
 /** The seed is fixed so that the same suite always asks the same questions. */
 export const RUNS = { numRuns: 200, seed: 4868 };
 
-/** A day from one through another. */
+/** A date from one through another. */
 export function daysFrom(first: string, last: string): fc.Arbitrary<CalendarDate> {
   const from = day(first);
   return fc.integer({ min: 0, max: daysBetween(from, day(last)) }).map((n) => addDays(from, n));
@@ -20,12 +20,12 @@ export function dollarsUpTo(most: number): fc.Arbitrary<Decimal> {
   return fc.integer({ min: 0, max: most * 100 }).map((cents) => new Decimal(cents).div(100));
 }
 
-/** Calendar tax years whose return dates are held. */
+/** Calendar tax years that the tables cover. */
 export const heldTaxYears: fc.Arbitrary<TaxYear> = fc
   .integer({ min: 2009, max: 2027 })
   .map(calendarTaxYear);
 
-/** Who files. */
+/** Filer type. */
 export const filers: fc.Arbitrary<FilerType> = fc.constantFrom(...FILER_TYPES);
 
 /** Where they live; the two states with a holiday of their own as often as all others together. */

@@ -1,14 +1,15 @@
-import { calendarDate, type CalendarDate } from "../../src/calendar/calendarDate";
+import { calendarDate } from "../../src/calendar/calendarDate";
 import type { DueDate } from "../../src/calculation/dueDate/dueDate";
+import type { Payment } from "../../src/calculation/penalty/underpaymentInterest";
 import { isState, type State } from "../../src/calculation/state";
 import { fiscalTaxYear, type TaxYear } from "../../src/calculation/taxYear";
 import { Decimal } from "../../src/money/dollars";
-import type { Act } from "../../src/rules/rulebook";
+import type { Act } from "../../src/rules/schema/dateTables";
 import type { Source } from "../../src/rules/source";
 
 /** What a test writes down, read as the calculation wants it. */
 
-/** A day written YYYY-MM-DD. */
+/** A date written YYYY-MM-DD. */
 export const day = calendarDate;
 
 /** Dollars, or a rate, written as text. */
@@ -35,7 +36,7 @@ export const MADE_UP: Source = {
 };
 
 /**
- * A due date made by hand, for years before those whose dates are held.
+ * A due date made by hand, for years before those that the tables cover.
  *
  * @param countedFrom - The day the law names.
  * @param lastDay - The last timely day, where weekends or holidays move it.
@@ -52,11 +53,8 @@ export function dueOn(countedFrom: string, lastDay = countedFrom, act: Act = "re
   };
 }
 
-/** A payment after the due date. */
-export const paid = (
-  on: string,
-  amount: string | number
-): { readonly day: CalendarDate; readonly amount: Decimal } => ({
-  day: calendarDate(on),
+/** A payment in dollars. */
+export const paid = (on: string, amount: string | number): Payment => ({
+  date: calendarDate(on),
   amount: new Decimal(amount),
 });

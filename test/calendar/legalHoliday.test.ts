@@ -37,7 +37,7 @@ describe("the holidays by their names", () => {
     ["Veterans Day", "2009-11-11"],
     ["Thanksgiving Day", "2009-11-26"],
     ["Christmas Day", "2009-12-25"],
-  ])("include %s, in 2009 kept on %s", (name, day) => {
+  ])("include %s, in 2009 observed on %s", (name, day) => {
     expect(legalHolidayOn(calendarDate(day), rules)).toBe(name);
   });
 
@@ -56,13 +56,13 @@ describe("the holidays by their names", () => {
 });
 
 describe("a legal holiday", () => {
-  // Rev. Rul. 2015-13: Emancipation Day on a Saturday is kept on Friday, on a Sunday on Monday.
+  // Rev. Rul. 2015-13: Emancipation Day on a Saturday is observed on Friday, on a Sunday on Monday.
   it.each([
     ["2011-04-15", "2011-04-16"],
     ["2016-04-15", "2016-04-16"],
     ["2017-04-17", "2017-04-16"],
     ["2023-04-17", "2023-04-16"],
-  ])("Emancipation Day is kept on %s for %s", (kept, named) => {
+  ])("Emancipation Day is observed on %s for %s", (kept, named) => {
     expect(legalHolidayOn(calendarDate(kept), rules)).toBe("Emancipation Day");
     expect(legalHolidayOn(calendarDate(named), rules)).toBeUndefined();
   });
@@ -79,13 +79,13 @@ describe("a legal holiday", () => {
   });
 
   // Pub. L. 117-17 of June 17, 2021.
-  it("Juneteenth begins with 2021, that year kept on Friday the 18th", () => {
+  it("Juneteenth begins with 2021, that year observed on Friday the 18th", () => {
     expect(legalHolidayOn(calendarDate("2020-06-19"), rules)).toBeUndefined();
     expect(legalHolidayOn(calendarDate("2021-06-18"), rules)).toBe("Juneteenth");
   });
 
   // 5 U.S.C. 6103(c): January 20 of every fourth year, Monday when it is a Sunday.
-  it("Inauguration Day is kept every fourth year, on Monday the 21st in 2013", () => {
+  it("Inauguration Day is observed every fourth year, on Monday the 21st in 2013", () => {
     expect(legalHolidayOn(calendarDate("2009-01-20"), rules)).toBe("Inauguration Day");
     const alone = rules.filter(({ name }) => name === "Inauguration Day");
     expect(legalHolidayOn(calendarDate("2013-01-21"), alone)).toBe("Inauguration Day");
@@ -97,7 +97,7 @@ describe("a legal holiday", () => {
     expect(legalHolidayOn(calendarDate("2029-01-19"), alone)).toBeUndefined();
   });
 
-  it("New Year's Day of a year that begins on a Saturday is kept the year before", () => {
+  it("New Year's Day of a year that begins on a Saturday is observed the year before", () => {
     expect(legalHolidayOn(calendarDate("2021-12-31"), rules)).toBe("New Year's Day");
     expect(legalHolidayOn(calendarDate("2022-01-01"), rules)).toBeUndefined();
   });

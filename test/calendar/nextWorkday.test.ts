@@ -9,45 +9,45 @@ import { daysFrom, RUNS, states } from "../calculation/arbitrary";
 const holidays = rulebook.legalHolidays.rows;
 
 describe("the next workday", () => {
-  it("is the day itself when nothing hinders", () => {
+  it("is the date itself if that is a workday", () => {
     const workday = nextWorkday(calendarDate("2026-04-15"), holidays);
-    expect(workday).toEqual({ day: "2026-04-15", skipped: [] });
+    expect(workday).toEqual({ date: "2026-04-15", skipped: [] });
   });
 
   // Rev. Rul. 2015-13: 2017 has Saturday, Sunday and the observance of Emancipation Day in a row.
-  it("passes over Saturday, Sunday and a holiday in a row, and says so", () => {
+  it("skips a Saturday, a Sunday and a holiday, and says so", () => {
     const workday = nextWorkday(calendarDate("2017-04-15"), holidays);
-    expect(workday.day).toBe("2017-04-18");
+    expect(workday.date).toBe("2017-04-18");
     expect(workday.skipped).toEqual([
-      { day: "2017-04-15", because: "Saturday" },
-      { day: "2017-04-16", because: "Sunday" },
-      { day: "2017-04-17", because: "Emancipation Day" },
+      { date: "2017-04-15", because: "Saturday" },
+      { date: "2017-04-16", because: "Sunday" },
+      { date: "2017-04-17", because: "Emancipation Day" },
     ]);
   });
 
-  // Rev. Rul. 2015-13: 2016 ran to Tuesday the 19th for residents of Maine and Massachusetts.
-  it("passes over a state's holiday only for that state", () => {
+  // Rev. Rul. 2015-13: the due date of 2016 was Tuesday, April 19, for residents of Maine and Massachusetts.
+  it("skips a state's holiday only for that state", () => {
     const from = calendarDate("2016-04-15");
-    expect(nextWorkday(from, holidays).day).toBe("2016-04-18");
-    expect(nextWorkday(from, holidays, "ME").day).toBe("2016-04-19");
-    expect(nextWorkday(from, holidays, "NH").day).toBe("2016-04-18");
+    expect(nextWorkday(from, holidays).date).toBe("2016-04-18");
+    expect(nextWorkday(from, holidays, "ME").date).toBe("2016-04-19");
+    expect(nextWorkday(from, holidays, "NH").date).toBe("2016-04-18");
   });
 
   it("crosses the end of a year", () => {
-    expect(nextWorkday(calendarDate("2021-12-31"), holidays).day).toBe("2022-01-03");
+    expect(nextWorkday(calendarDate("2021-12-31"), holidays).date).toBe("2022-01-03");
   });
 
-  it("is a workday, and every day before it is none", () => {
+  it("is a workday, and no date before it is one", () => {
     fc.assert(
-      fc.property(daysFrom("2009-01-01", "2028-12-20"), states, (day, state) => {
-        const hindered = (candidate: typeof day): boolean =>
+      fc.property(daysFrom("2009-01-01", "2028-12-20"), states, (from, state) => {
+        const isNoWorkday = (candidate: typeof from): boolean =>
           weekdayOf(candidate) % 6 === 0 ||
           legalHolidayOn(candidate, holidays, state) !== undefined;
-        const workday = nextWorkday(day, holidays, state);
-        expect(hindered(workday.day)).toBe(false);
-        expect(workday.skipped).toHaveLength(daysBetween(day, workday.day));
-        for (let before = day; before < workday.day; before = addDays(before, 1))
-          expect(hindered(before)).toBe(true);
+        const workday = nextWorkday(from, holidays, state);
+        expect(isNoWorkday(workday.date)).toBe(false);
+        expect(workday.skipped).toHaveLength(daysBetween(from, workday.date));
+        for (let before = from; before < workday.date; before = addDays(before, 1))
+          expect(isNoWorkday(before)).toBe(true);
       }),
       RUNS
     );

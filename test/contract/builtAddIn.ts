@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import vm from "node:vm";
+import { customFunctions, type WorksheetFunction } from "../../src/host/customFunctions";
 
 /** A parameter as the host reads it. */
 export interface Parameter {
@@ -37,36 +38,22 @@ export const bundle: string = built("functions.js");
 /** The built functions.json. */
 export const metadata = JSON.parse(built("functions.json")) as Metadata;
 
-/** An error as the built functions throw or return it. */
-export class BuiltError {
-  constructor(
-    readonly code: string,
-    readonly message?: string
-  ) {}
-}
-
-/** Runs one built function. */
-export type BuiltFunction = (...cells: unknown[]) => unknown;
-
 /**
- * Runs the built bundle in a context of its own with `CustomFunctions`, but without anything else of a page or of Node.
+ * Runs the built bundle in a context of its own, which has the language and `CustomFunctions` and nothing else of a page or of Node.
  *
- * @param surroundings - Further global names of that context.
- * @param script - What runs in it, by default the built bundle.
- * @returns The functions it associates, by id.
- * @throws RangeError where an id is associated twice.
+ * @param surroundings - What else that context has.
+ * @param script - What runs in it, the built bundle unless another is given.
+ * @returns The functions it associates, by id; an id associated twice is an error.
  */
 export function runBundle(
   surroundings: object = {},
   script: string = bundle
-): ReadonlyMap<string, BuiltFunction> {
-  const functions = new Map<string, BuiltFunction>();
-  const associate = (id: string, worksheetFunction: BuiltFunction): void => {
+): ReadonlyMap<string, WorksheetFunction> {
+  const functions = new Map<string, WorksheetFunction>();
+  const host = customFunctions((id, worksheetFunction) => {
     if (functions.has(id)) throw new RangeError(`${id} is associated twice`);
     functions.set(id, worksheetFunction);
-  };
-  const { ErrorCode } = CustomFunctions;
-  const host = { associate, Error: BuiltError, ErrorCode };
+  });
   vm.runInNewContext(script, { ...surroundings, CustomFunctions: host });
   return functions;
 }

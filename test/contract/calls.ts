@@ -1,13 +1,25 @@
-import type { BuiltFunction } from "./builtAddIn";
+import type { WorksheetFunction } from "../../src/host/customFunctions";
 
 /** A call of a worksheet function: its id and a single value or a block for each argument. */
 export type Call = readonly [id: string, ...values: unknown[]];
 
 /** Days around which a clock or a time zone would show: daylight saving begins and ends, years and quarters turn, leap days. */
 const DAYS = [
-  ...["2024-02-29", "2024-03-10", "2024-06-30", "2024-11-03", "2024-12-31"],
-  ...["2025-01-01", "2025-03-09", "2025-04-06", "2025-09-28", "2025-11-02"],
-  ...["2026-03-08", "2026-04-15", "2026-04-16", "2026-10-15", "2026-12-31"],
+  "2024-02-29",
+  "2024-03-10",
+  "2024-06-30",
+  "2024-11-03",
+  "2024-12-31",
+  "2025-01-01",
+  "2025-03-09",
+  "2025-04-06",
+  "2025-09-28",
+  "2025-11-02",
+  "2026-03-08",
+  "2026-04-15",
+  "2026-04-16",
+  "2026-10-15",
+  "2026-12-31",
 ];
 /** 2025-03-09, 2025-04-05 and 2026-04-15 as worksheet dates, at the start, in the middle and at the end of the day. */
 const SERIALS = [45725, 45752, 46127].flatMap((day) => [day, day + 0.5, day + 0.9999]);
@@ -156,7 +168,7 @@ const others: Call[] = [
 export const calls: readonly Call[] = [...dates, ...clients, ...days, ...money, ...others];
 
 /** The answers of built functions to these calls, as JSON: one line a call, errors with their sentences. */
-export function answersOf(functions: ReadonlyMap<string, BuiltFunction>): string[] {
+export function answersOf(functions: ReadonlyMap<string, WorksheetFunction>): string[] {
   return calls.map(([id, ...values]) => {
     const answer = functions.get(id);
     if (!answer) throw new RangeError(`${id} is not associated`);

@@ -2,11 +2,11 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { strToU8, zipSync } from "fflate";
 import { describe, expect, it } from "vitest";
-import { REFUSED } from "../../src/demo/terminal/tryout";
+import { REFUSED } from "../../src/demo/terminal/exitCode";
 import { goodWorkbook, run } from "./commandFixture";
 import { newFolder, workbookFile } from "./workbookFixture";
 
-describe("a file that is no workbook", () => {
+describe("a file that is not a workbook", () => {
   const cases: [what: string, bytes: Uint8Array, sentence: RegExp][] = [
     ["text", strToU8("a,b\n1,2\n"), /is not an \.xlsx workbook/],
     ["nothing", new Uint8Array(), /is empty/],
@@ -19,12 +19,16 @@ describe("a file that is no workbook", () => {
       ]),
       /protected by a password/,
     ],
-    ["another zip file", zipSync({ "a.txt": strToU8("a") }), /holds no workbook/],
+    ["another zip file", zipSync({ "a.txt": strToU8("a") }), /is a zip file but not a workbook/],
     ["a binary workbook", zipSync({ "xl/workbook.bin": strToU8("a") }), /\.xlsb/],
-    ["a broken workbook", zipSync({ "xl/workbook.xml": strToU8("<workbook") }), /cannot be read/],
+    [
+      "a broken workbook",
+      zipSync({ "xl/workbook.xml": strToU8("<workbook") }),
+      /could not be read/,
+    ],
   ];
 
-  it.each(cases)("is refused in one sentence: %s", async (_what, bytes, sentence) => {
+  it.each(cases)("is rejected in one sentence: %s", async (_what, bytes, sentence) => {
     const path = join(newFolder(), "given.xlsx");
     writeFileSync(path, bytes);
     const { code, printed, complaints } = await run(path);
@@ -35,7 +39,7 @@ describe("a file that is no workbook", () => {
     expect(existsSync(path.replace("given.xlsx", "given.recalculated.xlsx"))).toBe(false);
   });
 
-  it("is refused when cut short, missing or a folder", async () => {
+  it("is rejected when it is incomplete, missing or a folder", async () => {
     const whole = readFileSync(await goodWorkbook());
     const folder = newFolder();
     const cut = join(folder, "cut.xlsx");
@@ -46,11 +50,11 @@ describe("a file that is no workbook", () => {
     expect((await run(join(folder, "folder.xlsx"))).complaints[0]).toMatch(/is a folder/);
   });
 
-  it("is refused when it counts days from 1904", async () => {
+  it("is rejected when it uses the 1904 date system", async () => {
     const path = await workbookFile((workbook) => {
       workbook.addWorksheet("Sheet").getCell("A1").value = 1;
       workbook.properties.date1904 = true;
     });
-    expect((await run(path)).complaints[0]).toMatch(/counts days from 1904/);
+    expect((await run(path)).complaints[0]).toMatch(/uses the 1904 date system/);
   });
 });

@@ -1,12 +1,12 @@
-import { tryOut } from "../../src/demo/terminal/tryout";
-import { fixtureHost } from "./fixtureAddIn";
+import { demoCommand } from "../../src/demo/terminal/demoCommand";
+import { fixtureHost } from "../host/fixtureAddIn";
 import { formula, workbookFile } from "./workbookFixture";
 
 /** Runs the program with the fixture add-in and keeps what it says. */
 export async function run(...words: string[]) {
   const printed: string[] = [];
   const complaints: string[] = [];
-  const code = await tryOut(words, {
+  const code = await demoCommand(words, {
     print: (line) => printed.push(line),
     complain: (sentence) => complaints.push(sentence),
     host: ({ blankHabit }) => fixtureHost(blankHabit),

@@ -13,7 +13,7 @@ describe("formula pieces", () => {
     "SUM(A:A,1:3)%-Größe_1",
     '"an unfinished text',
     "",
-  ])("join to the formula again: %s", (formula) => {
+  ])("joined are the formula: %s", (formula) => {
     expect(
       formulaPieces(formula)
         .map((piece) => piece.text)
@@ -42,7 +42,7 @@ describe("the calculated text", () => {
   });
 });
 
-describe("the file's spelling", () => {
+describe("the spelling of files", () => {
   it.each([
     ["EXT.DUE(A1)+1", "_xldudf_EXT_DUE(A1)+1"],
     ["_xldudf_EXT_DUE(A1)", "_xldudf_EXT_DUE(A1)"],

@@ -26,7 +26,7 @@ const written = (parts: Parts, change: Partial<WrittenPart> = {}): WrittenPart[]
   Object.entries(parts).map(([name, text]) => ({ name, content: strToU8(text), ...change }));
 const withPart = (part: WrittenPart): Uint8Array => zipFile([...written(good), part]);
 const damaged = /is damaged or incomplete: it cannot be unpacked\.$/;
-const tooLarge = /would unpack to more than 100 MB, which is more than is taken here\.$/;
+const tooLarge = /would unpack to more than 100 MB, which is the limit\.$/;
 
 describe("a zip file", () => {
   const nothing = strToU8("not packed at all");
@@ -85,26 +85,26 @@ describe("a zip file", () => {
     [
       "100,000 parts",
       () => zipFile(written(good), 100_000),
-      /holds more than 10,000 parts, which no workbook needs\.$/,
+      /has more than 10,000 parts, which is the limit\.$/,
     ],
     ["more parts than it has", () => zipFile(written(good), MOST_PARTS), damaged],
     [
       "a zip file in it instead of a workbook",
       () => zipFile([{ name: "a.xlsx", content: zipped(good) }]),
-      /holds no workbook\.$/,
+      /is a zip file but not a workbook\.$/,
     ],
-  ])("is refused with %s", async (_what, bytes, sentence) => {
+  ])("is rejected with %s", async (_what, bytes, sentence) => {
     await expectRefused(bytes(), sentence);
   });
 
-  it("may say its sizes as large files do, and may hold a zip file", async () => {
+  it("may have the fields of large files, and may contain a zip file", async () => {
     const parts = written(good, { isLarge: true });
     const inner = { name: "xl/media/inner.zip", content: zipped(good) };
     const bytes = zipFile([...parts, inner], parts.length + 1);
     expect((await expectRecalculated(bytes)).value(1)).toBe(8);
   });
 
-  it("is refused wherever it is cut, and with any byte changed is refused or calculated rightly", async () => {
+  it("is rejected when incomplete, and with any byte changed is rejected or calculated correctly", async () => {
     const whole = readFileSync(await goodWorkbook());
     for (let part = 0; part < 50; part += 1) {
       const at = Math.floor((whole.length * part) / 50);
@@ -140,7 +140,7 @@ describe("a workbook", () => {
     fetched.mockRestore();
   });
 
-  const missing = /lists a sheet that is missing from it or cannot be read here\.$/;
+  const missing = /lists a sheet that is missing or cannot be read\.$/;
   const target = "worksheets/sheet1.xml";
   const declared = (document: string, part = WORKBOOK): Parts =>
     replaced(good, part, "?>\n<", `?>\n<!DOCTYPE x [${document}]><`);
@@ -152,7 +152,7 @@ describe("a workbook", () => {
   it.each<[what: string, parts: Parts, sentence: RegExp]>([
     ["whose sheet is not there", without(good, SHEET), missing],
     ["without a list of its parts", without(good, RELATIONS), missing],
-    ["without a sheet", workbookParts({}), /holds no sheet\.$|cannot be read as a workbook/],
+    ["without a sheet", workbookParts({}), /has no sheet\.$|could not be read as a workbook/],
     [
       "whose sheet lies outside it",
       replaced(good, RELATIONS, target, "../../../../etc/passwd"),
@@ -197,9 +197,9 @@ describe("a workbook", () => {
     [
       "in another encoding",
       { ...good, [SHEET]: "\ufffe\u0000<\u0000w" },
-      /cannot be read as a workbook/,
+      /could not be read as a workbook/,
     ],
-  ])("%s is refused", async (_what, parts, sentence) => {
+  ])("%s is rejected", async (_what, parts, sentence) => {
     await expectRefused(zipped(parts), sentence);
   });
 
@@ -223,14 +223,14 @@ describe("a workbook", () => {
         ),
       },
     ],
-  ])("%s is calculated all the same", async (_what, parts) => {
+  ])("%s is calculated", async (_what, parts) => {
     const { value, isComplete, parts: made } = await expectRecalculated(zipped(parts));
     expect(value(1)).toBe(8);
     expect(isComplete).toBe(true);
     expect(Object.keys(made).filter((name) => /^\/|\.\.|__/.test(name))).toEqual([]);
   });
 
-  it("never makes the program fetch anything", () => {
+  it("never makes the program request anything", () => {
     expect(connect).not.toHaveBeenCalled();
     expect(fetched).not.toHaveBeenCalled();
   });

@@ -3,7 +3,7 @@ import { join } from "node:path";
 import { Workbook } from "@cj-tech-master/excelts";
 import { strFromU8, strToU8, unzipSync, zipSync } from "fflate";
 import { expect } from "vitest";
-import { DONE, INCOMPLETE, REFUSED } from "../../src/demo/terminal/tryout";
+import { DONE, INCOMPLETE, REFUSED } from "../../src/demo/terminal/exitCode";
 import { run } from "./commandFixture";
 import { newFolder } from "./workbookFixture";
 

@@ -3,13 +3,19 @@ import { describe, expect, it } from "vitest";
 import { STAGES } from "../../src/calculation/season/requestStage";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 import { formulaPieces } from "../../src/demo/workbook/formulaPieces";
-import { SEASON_CLIENTS } from "../../src/demo/season/clients";
+import { ENTERED_COLUMNS } from "../../src/addin/clientList";
+import { readClients, type SampleClient } from "../../src/demo/season/clients";
+import { clientColumn } from "../../src/demo/season/clientsSheet";
+import { worksheetDate } from "../../src/demo/season/sheetStyle";
+import { sampleClients } from "../../src/demo/terminal/sampleClients";
 import { seasonReport } from "../../src/demo/terminal/seasonReport";
 import { seasonWorkbook } from "../../src/demo/season/seasonWorkbook";
 import { sealedHost } from "../../src/host/sealedHost";
 import { type StandInHost } from "../../src/host/standInHost";
 import { recalculateWorkbook } from "../../src/demo/workbook/workbook";
 import { Workbook } from "@cj-tech-master/excelts";
+
+const clients = sampleClients();
 
 function formulasOf(workbook: Workbook): string[] {
   const formulas: string[] = [];
@@ -23,15 +29,15 @@ function formulasOf(workbook: Workbook): string[] {
   return formulas;
 }
 
-/** Functions that give one answer whatever block they are given. */
+/** Functions that return one value for any range. */
 const ONE_ANSWER = new Set(["PAYMENTSTOTAL"]);
 
-/** Every function the sample calls, answering 1 for each row it is given. */
+/** A host with every function that the sample calls, each of which returns 1 for each row. */
 function hostForSample(): StandInHost {
-  const pieces = formulasOf(seasonWorkbook()).flatMap(formulaPieces);
+  const pieces = formulasOf(seasonWorkbook(clients)).flatMap(formulaPieces);
   const calls = pieces.filter((piece) => piece.text.startsWith("EXT.")).map((piece) => piece.text);
   const names = [...new Set(calls.map((call) => call.slice("EXT.".length)))];
-  const parameters = Array.from({ length: 12 }, (_entry, index) => ({
+  const parameters = Array.from({ length: 20 }, (_entry, index) => ({
     name: `argument${index}`,
     dimensionality: "matrix",
     type: "any",
@@ -51,9 +57,16 @@ function hostForSample(): StandInHost {
   });
 }
 
+async function calculated(host: StandInHost): Promise<Workbook> {
+  const { bytes } = await recalculateWorkbook(seasonWorkbook(clients), host);
+  const workbook = new Workbook();
+  await workbook.xlsx.load(bytes);
+  return workbook;
+}
+
 describe("the sample workbook", () => {
-  it("holds formulas that all can be calculated, without an error", async () => {
-    const workbook = seasonWorkbook();
+  it("has only formulas that can be calculated, without an error", async () => {
+    const workbook = seasonWorkbook(clients);
     const count = formulasOf(workbook).length;
     const { report } = await recalculateWorkbook(workbook, hostForSample());
     expect(report.formulas).toBe(count);
@@ -62,62 +75,85 @@ describe("the sample workbook", () => {
     expect(report.spills).toBeGreaterThanOrEqual(9);
   });
 
-  it("shows clients of every kind, each once", () => {
-    const has = (test: (client: (typeof SEASON_CLIENTS)[number]) => boolean) =>
-      SEASON_CLIENTS.some(test);
-    expect(SEASON_CLIENTS.length).toBeGreaterThanOrEqual(40);
-    expect(new Set(SEASON_CLIENTS.map((client) => client.client)).size).toBe(SEASON_CLIENTS.length);
-    expect(has((client) => client.payments > client.totalTax)).toBe(true);
-    expect(has((client) => client.totalTax === 0)).toBe(true);
-    expect(has((client) => client.filerType === "out of country")).toBe(true);
-    expect(has((client) => client.filerType === "nonresident")).toBe(true);
-    expect(has((client) => client.state === "ME" && client.taxYear === 2018)).toBe(true);
-    expect(has((client) => client.state === "MA")).toBe(true);
-    expect(has((client) => typeof client.taxYear === "string")).toBe(true);
-    expect(has((client) => client.postponementBegins !== undefined)).toBe(true);
-    expect(has((client) => client.extended === "no")).toBe(true);
-    expect(has((client) => client.taxYear === 2023)).toBe(true);
-    expect(has((client) => client.taxYear === 2024)).toBe(true);
+  it("has clients of every kind, each of them once", () => {
+    const has = (test: (client: SampleClient) => boolean) => clients.some(test);
+    const amount = (client: SampleClient, heading: string) => Number(client.get(heading));
+    expect(clients.length).toBeGreaterThanOrEqual(40);
+    expect(new Set(clients.map((client) => client.get("Client"))).size).toBe(clients.length);
+    expect(
+      has((client) => amount(client, "Total payments") > amount(client, "Estimated total tax"))
+    ).toBe(true);
+    expect(has((client) => client.get("Tax year or fiscal year end") instanceof Date)).toBe(true);
+    for (const [heading, value] of [
+      ["Estimated total tax", 0],
+      ["Filer type", "out of country"],
+      ["Filer type", "nonresident"],
+      ["State", "ME"],
+      ["State", "MA"],
+      ["State", null],
+      ["Valid extension", "no"],
+      ["Tax year or fiscal year end", 2023],
+      ["Tax year or fiscal year end", 2024],
+      ["Postponement ends", worksheetDate("2026-07-31")],
+    ] as const)
+      expect(clients.map((client) => client.get(heading))).toContainEqual(value);
   });
 
-  it("draws the requests of each week in a chart of the workbook", async () => {
-    const { bytes } = await recalculateWorkbook(seasonWorkbook(), hostForSample());
+  it("has the columns of the client list in their order, and no others", () => {
+    const headings = ENTERED_COLUMNS.map(({ heading }) => heading);
+    for (const client of clients) expect([...client.keys()]).toEqual(headings);
+    expect(() => readClients("Client,State\nAlder,OH\n")).toThrow(/Tax year/);
+  });
+
+  it.each([
+    ["Status", 8],
+    ["Days left", 9],
+    ["Issues", 11],
+  ])("counts the ROSTER column %s, which agrees with the client list", async (heading, column) => {
+    const workbook = await calculated(hostOfBuiltAddIn("null"));
+    const shown = (sheet: string, row: number, at: number) => {
+      const cell = workbook.getWorksheet(sheet)?.getCell(row, at);
+      return cell?.formula ? cell.result : cell?.value;
+    };
+    for (const index of clients.keys())
+      expect(shown("Summary", 23 + index, column)).toBe(
+        shown("Clients", 2 + index, clientColumn(heading))
+      );
+  });
+
+  it("has a chart of the requests by week", async () => {
+    const { bytes } = await recalculateWorkbook(seasonWorkbook(clients), hostForSample());
     const parts = unzipSync(bytes);
     const chart = strFromU8(parts["xl/charts/chart1.xml"] ?? new Uint8Array());
     expect(chart).toContain("<c:barChart>");
-    expect(chart).toContain("Season!$D$4:$D$19");
-    expect(chart).toContain("Season!$F$4:$F$19");
+    expect(chart).toContain("Summary!$D$4:$D$19");
+    expect(chart).toContain("Summary!$F$4:$F$19");
   });
 
-  it("counts every client of the board in one stage", async () => {
-    const { bytes } = await recalculateWorkbook(seasonWorkbook(), hostOfBuiltAddIn("null"));
-    const workbook = new Workbook();
-    await workbook.xlsx.load(bytes);
-    const board = workbook.getWorksheet("Season");
-    const counts = STAGES.map((_stage, index) => Number(board?.getCell(4 + index, 2).result));
-    expect(counts.reduce((sum, count) => sum + count)).toBe(SEASON_CLIENTS.length);
+  it("counts every client under one status", async () => {
+    const workbook = await calculated(hostOfBuiltAddIn("null"));
+    const summary = workbook.getWorksheet("Summary");
+    const counts = STAGES.map((_stage, index) => Number(summary?.getCell(4 + index, 2).result));
+    expect(counts.reduce((sum, count) => sum + count)).toBe(clients.length);
     const weeks = Array.from({ length: 16 }, (_week, index) =>
-      Number(board?.getCell(4 + index, 6).result)
+      Number(summary?.getCell(4 + index, 6).result)
     );
     expect(weeks.reduce((sum, count) => sum + count)).toBeGreaterThan(25);
   });
 
-  it("asks no clock", () => {
-    for (const formula of formulasOf(seasonWorkbook())) {
+  it("uses no formula that depends on the current date", () => {
+    for (const formula of formulasOf(seasonWorkbook(clients))) {
       expect(formula).not.toMatch(/\b(TODAY|NOW)\(/);
     }
   });
 
-  it("is shown in lines of at most the width asked for, naming every client", async () => {
-    const { bytes } = await recalculateWorkbook(seasonWorkbook(), hostForSample());
-    const workbook = new Workbook();
-    await workbook.xlsx.load(bytes);
-    const lines = seasonReport(workbook, 100);
+  it("is printed in lines of at most the requested width, with every client", async () => {
+    const lines = seasonReport(await calculated(hostForSample()), 100);
     expect(lines.filter((line) => line.length > 100)).toEqual([]);
-    for (const { client } of SEASON_CLIENTS) {
-      expect(lines.some((line) => line.startsWith(`${client} `))).toBe(true);
+    for (const client of clients) {
+      expect(lines.some((line) => line.startsWith(`${String(client.get("Client"))} `))).toBe(true);
     }
     expect(lines.some((line) => line.includes("18,250.00"))).toBe(true);
-    expect(lines.some((line) => line.includes("2026-10-15"))).toBe(true);
+    expect(lines.some((line) => line.includes("10/15/2026"))).toBe(true);
   });
 });

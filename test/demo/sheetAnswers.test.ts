@@ -9,7 +9,7 @@ const answer = (message: string, error = "#VALUE!") => ({
 });
 
 describe("the calls of a cell", () => {
-  it("are those of its last calculation, together", () => {
+  it("are those of its last calculation", () => {
     const answers = new GridAnswers();
     answers.note(place, answer("first"));
     answers.note(place, answer("second"));
@@ -23,14 +23,14 @@ describe("the calls of a cell", () => {
   });
 });
 
-describe("the sentence of an error", () => {
-  it("is that of the outermost call which answered with this error", () => {
+describe("the message of an error", () => {
+  it("is that of the outermost call that returned this error", () => {
     const calls = [answer("inner"), answer("other", "#N/A"), answer("outer")];
     expect(errorSentence("#VALUE!", calls, 0, 0)).toBe("outer");
     expect(errorSentence("#N/A", calls, 0, 0)).toBe("other");
   });
 
-  it("is that of its own row where one formula fills several", () => {
+  it("is that of its own row where one formula fills several rows", () => {
     const rows = [
       [{ value: 1 }],
       [{ error: "#N/A", message: "row 2" }],
@@ -40,12 +40,12 @@ describe("the sentence of an error", () => {
     expect(errorSentence("#N/A", [{ name: "DUE", rows }], 2, 0)).toBe("row 3");
   });
 
-  it("says what the code means where no function of ours has spoken", () => {
-    expect(errorSentence("#DIV/0!", [], 0, 0)).toMatch(/divided by zero/);
+  it("is the meaning of the code where none of our functions returned the error", () => {
+    expect(errorSentence("#DIV/0!", [], 0, 0)).toMatch(/divides by zero/);
     expect(errorSentence("#N/A", [answer("of another error")], 0, 0)).toMatch(/^Nothing was found/);
   });
 
-  it("is looked for at errors alone", () => {
+  it("is shown only for errors", () => {
     expect(["#N/A", "#SPILL!"].every(isErrorCode)).toBe(true);
     expect(["N/A", "#hello", "", 5, null].some(isErrorCode)).toBe(false);
   });

@@ -10,7 +10,7 @@ import { dynamic, formula } from "./workbookFixture";
 const names = new OwnFunctionNames("EXT", ["DUE", "STEPS"]);
 
 async function throughFile(workbook: Workbook): Promise<Workbook> {
-  const bytes = (await workbook.xlsx.writeBuffer()) as unknown as Uint8Array;
+  const bytes = await workbook.xlsx.writeBuffer();
   const read = new Workbook();
   await read.xlsx.load(new Uint8Array(bytes));
   return read;
@@ -72,7 +72,7 @@ function sample(): Workbook {
 }
 
 describe("a file in the grid", () => {
-  it("shows cells, formulas as typed, look, sizes, panes, merged cells and names", async () => {
+  it("shows cells, formulas as typed, styles, sizes, panes, merged cells and names", async () => {
     const snapshot = workbookSnapshot(await throughFile(sample()), "book", names);
     const [sheet] = Object.values(snapshot.sheets);
     const cells = (sheet?.cellData ?? {}) as Cells;
@@ -86,8 +86,15 @@ describe("a file in the grid", () => {
       v: "Head",
       t: CellValueType.STRING,
       s: {
-        ...{ bl: 1, it: 1, fs: 14, ff: "Georgia, Arial", cl: { rgb: "#ffffff" } },
-        ...{ bg: { rgb: "#1f3a4d" }, ht: 2, vt: 2, tb: 3 },
+        bl: 1,
+        it: 1,
+        fs: 14,
+        ff: "Georgia, Arial",
+        cl: { rgb: "#ffffff" },
+        bg: { rgb: "#1f3a4d" },
+        ht: 2,
+        vt: 2,
+        tb: 3,
         bd: { b: { s: 7, cl: { rgb: "#102030" } } },
       },
     });
@@ -98,7 +105,7 @@ describe("a file in the grid", () => {
     expect(snapshot.resources?.[0]?.data).toContain('"formulaOrRefString":"Mine!$B$3"');
   });
 
-  it("leaves the cells an answer fills to the formula that fills them", async () => {
+  it("does not write the cells that the formula of another cell fills", async () => {
     const snapshot = workbookSnapshot(await throughFile(sample()), "book", names);
     const cells = (Object.values(snapshot.sheets)[0]?.cellData ?? {}) as Cells;
     expect(cells[0]?.[3]).toEqual({ f: "=EXT.STEPS(1)" });
@@ -109,7 +116,7 @@ describe("a file in the grid", () => {
     ]);
   });
 
-  it("takes a sheet that says nothing of panes", async () => {
+  it("reads a sheet without panes", async () => {
     const workbook = new Workbook();
     workbook.addWorksheet("Plain").getCell("A1").value = 1;
     const snapshot = workbookSnapshot(await throughFile(workbook), "book", names);
@@ -117,8 +124,8 @@ describe("a file in the grid", () => {
   });
 });
 
-describe("a new file made of the grid", () => {
-  it("holds what the grid shows, in the file's spelling", async () => {
+describe("a new file made from the grid", () => {
+  it("has what the grid shows, as files spell it", async () => {
     const snapshot = workbookSnapshot(await throughFile(sample()), "book", names);
     const answers = { "EXT.DUE(B3)": 46127, "B3*2": 2469 };
     const made = await throughFile(contentWorkbook(content(snapshot, answers), names));
@@ -162,7 +169,7 @@ describe("a copy of the file that was opened", () => {
     return { workbook, snapshot: workbookSnapshot(workbook, "book", names) };
   }
 
-  it("keeps what the grid does not show, beside what was changed in it", async () => {
+  it("keeps what the grid does not show, with the changes made in the grid", async () => {
     const { workbook, snapshot } = await opened();
     const changed = structuredClone(snapshot);
     const cells = (Object.values(changed.sheets)[0]?.cellData ?? {}) as Cells;
@@ -175,7 +182,7 @@ describe("a copy of the file that was opened", () => {
     expect(sheet?.getCell("A5").value).toMatchObject({ richText: [{}, { text: "fonts" }] });
   });
 
-  it("empties a cell that was emptied", async () => {
+  it("clears a cell that was cleared", async () => {
     const { workbook, snapshot } = await opened();
     const changed = structuredClone(snapshot);
     const cells = (Object.values(changed.sheets)[0]?.cellData ?? {}) as Cells;
@@ -184,7 +191,7 @@ describe("a copy of the file that was opened", () => {
     expect(saved.getWorksheet("Mine")?.getCell("B3").value).toBeNull();
   });
 
-  it("is a new file when a sheet was renamed, whose features would no longer be found", async () => {
+  it("is a new file when a sheet was renamed", async () => {
     const { workbook, snapshot } = await opened();
     const changed = structuredClone(snapshot);
     for (const sheet of Object.values(changed.sheets)) sheet.name = "Yours";

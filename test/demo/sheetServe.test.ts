@@ -20,8 +20,8 @@ afterEach(() => {
 
 const portOf = (server: Pick<Server, "address">): number => (server.address() as AddressInfo).port;
 
-describe("the words after a serving command", () => {
-  it("name a port, or nothing", () => {
+describe("the options of a command that starts a server", () => {
+  it("may have a port", () => {
     expect(readServeArguments([], 4869)).toEqual({ port: 4869, trust: false, help: false });
     expect(readServeArguments(["--port", "5000", "--trust"], 4869)).toEqual({
       port: 5000,
@@ -30,30 +30,30 @@ describe("the words after a serving command", () => {
     });
   });
 
-  it.each(["80", "65536", "-1", "3e3", "0x1000", "many", ""])("refuse %j as a port", (port) => {
+  it.each(["80", "65536", "-1", "3e3", "0x1000", "many", ""])("reject %j as a port", (port) => {
     expect(() => readServeArguments([`--port=${port}`], 4869)).toThrow(
-      new UsageError("--port takes a whole number from 1024 to 65535.")
+      new UsageError("--port must be a whole number from 1024 to 65535.")
     );
   });
 
-  it("refuse what is no option", () => {
+  it("reject an unknown option", () => {
     expect(() => readServeArguments(["--prot", "5000"], 4869)).toThrow(UsageError);
     expect(() => readServeArguments(["5000"], 4869)).toThrow(UsageError);
   });
 });
 
 describe("a port", () => {
-  it("that is taken makes way for the next free one, with a sentence", async () => {
+  it("that is in use is replaced by the next free one, with a message", async () => {
     const other = createServer();
     servers.push(other);
     await new Promise<void>((resolve) => other.listen(0, LOOPBACK, resolve));
     const taken = portOf(other);
     const { port, sentence } = await freePort(taken, LOOPBACK);
     expect(port).toBeGreaterThan(taken);
-    expect(sentence).toBe(`Port ${taken} is taken; ${port} is used instead.`);
+    expect(sentence).toBe(`Port ${taken} is in use. The server uses port ${port} instead.`);
   });
 
-  it("that is free is used without a word", async () => {
+  it("that is free is used without a message", async () => {
     const other = createServer();
     await new Promise<void>((resolve) => other.listen(0, LOOPBACK, resolve));
     const wanted = portOf(other);
@@ -63,7 +63,7 @@ describe("a port", () => {
 });
 
 describe("the server of the sheet", () => {
-  it("serves the build on loopback, and nothing that lies beside it", async () => {
+  it("serves the build on loopback, and no other file", async () => {
     const server = await serveSheet(0);
     servers.push(server);
     expect((server.address() as AddressInfo).address).toBe("127.0.0.1");
@@ -78,7 +78,7 @@ describe("the server of the sheet", () => {
     }
   });
 
-  it("serves the stand-in for the host as a script that keeps its page under a name", async () => {
+  it("serves the script of the host page", async () => {
     const server = await serveSheet(0);
     servers.push(server);
     const script = await fetch(`http://${LOOPBACK}:${portOf(server)}/hostPage.js`);
@@ -91,7 +91,7 @@ describe("the server of the sheet", () => {
 });
 
 describe("the server for Excel", () => {
-  it("serves the add-in over https to any page, with icons that may be kept", async () => {
+  it("serves the add-in over https to any origin, with icons that may be cached", async () => {
     const folder = mkdtempSync(path.join(tmpdir(), "certificate-"));
     const [authority, certificate, key] = ["ca.crt", "localhost.crt", "localhost.key"].map((name) =>
       path.join(folder, name)
@@ -125,7 +125,7 @@ describe("the server for Excel", () => {
     expect((await asked("/package.json")).status).toBe(404);
   });
 
-  it("says where the manifest is and what to do on each platform", () => {
+  it("prints where the manifest is and the steps for each platform", () => {
     const steps = sideloadSteps("/somewhere/manifest.xml").join("\n");
     for (const part of ["/somewhere/manifest.xml", "on the web", "Windows", "Mac", "=EXT."]) {
       expect(steps).toContain(part);

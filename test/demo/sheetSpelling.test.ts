@@ -8,7 +8,7 @@ const names = new OwnFunctionNames("EXT", ["DUE", "RULETABLES"]);
 it.each([
   ["_xldudf_EXT_DUE(A1)+1", "EXT.DUE(A1)+1"],
   [
-    "IF(A1>1,_xldudf_EXT_DUE(A1,,B1),_xldudf_EXT_EDITION())",
+    "IF(A1>1,_xldudf_EXT_DUE(A1,,B1),_xldudf_EXT_RULETABLES())",
     "IF(A1>1,EXT.DUE(A1,,B1),EXT.RULETABLES())",
   ],
   ["_xlfn.XLOOKUP(1,_xlfn._xlws.SORT(A1:A3),B1:B3)", "XLOOKUP(1,SORT(A1:A3),B1:B3)"],
@@ -24,6 +24,6 @@ it.each([
   ["[2]!_xldudf_EXT_DUE(4)", "EXT.DUE(4)"],
   ["'C:\\Add ins\\FUNCRES.XLAM'!_xldudf_EXT_DUE(5)", "EXT.DUE(5)"],
   ["_xldudf_OTHER_SUM(1)", "_xldudf_OTHER_SUM(1)"],
-])("takes a damaged or foreign name as it should: %s", (stored, typed) => {
+])("reads a damaged or foreign name: %s", (stored, typed) => {
   expect(typedSpelling(stored, names)).toBe(typed);
 });

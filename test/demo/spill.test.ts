@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { dynamic, formula, recalculated, workbookFile } from "./workbookFixture";
 
-describe("a spilling answer", () => {
-  it("fills its neighbours and is written as a dynamic array", async () => {
+describe("a result that spills", () => {
+  it("fills the cells beside it and is written as a dynamic array", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("EXT.STEPS(2)");
@@ -19,7 +19,7 @@ describe("a spilling answer", () => {
     expect(out.report.spills).toBe(1);
   });
 
-  it("is made anew where the file holds an older and larger one", async () => {
+  it("replaces an older and larger one in the file", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = dynamic("_xldudf_EXT_STEPS(1)", "A1:B4", 9);
@@ -38,7 +38,7 @@ describe("a spilling answer", () => {
     expect(out.part("xl/worksheets/sheet1.xml")).toContain('ref="A1:B2"');
   });
 
-  it("is #SPILL! where a cell in its way is not empty, and says which", async () => {
+  it("is #SPILL! where a cell is not empty, and says which one", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = dynamic("_xldudf_EXT_STEPS(2)", "A1");
@@ -50,14 +50,14 @@ describe("a spilling answer", () => {
         row: 1,
         column: 1,
         error: "#SPILL!",
-        sentence: "The answer fills 3 rows by 2 columns, but B3 is not empty.",
+        sentence: "The result fills 3 rows by 2 columns, but B3 is not empty.",
       },
     ]);
     expect(out.value("Sheet", "B3")).toBe("mine");
     expect(out.value("Sheet", "A2")).toBeNull();
   });
 
-  it("gives only its first value in a formula saved as an ordinary one", async () => {
+  it("shows only its first value in a formula that was saved as an ordinary one", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("_xldudf_EXT_STEPS(2)");
@@ -68,7 +68,7 @@ describe("a spilling answer", () => {
     expect(out.part("xl/worksheets/sheet1.xml")).not.toContain('t="array"');
   });
 
-  it("reaches formulas that refer to the whole of it", async () => {
+  it("is read by formulas that refer to the whole spill", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       workbook.addWorksheet("Other").getCell("A1").value = formula(
@@ -84,7 +84,7 @@ describe("a spilling answer", () => {
     expect(out.part("xl/worksheets/sheet1.xml")).toContain("SUM(_xlfn.ANCHORARRAY(B2))");
   });
 
-  it("carries number formats into every cell it fills", async () => {
+  it("sets the number format of every cell it fills", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("EXT.DAY({1;2})");

@@ -20,49 +20,49 @@ async function reasons(cells: Record<string, string>): Promise<Record<string, st
 }
 
 describe("a formula that is not calculated", () => {
-  it("is named when it cannot be read", async () => {
+  it("is listed when it cannot be read", async () => {
     expect(await reasons({ A1: "A3#", B1: "1+1" })).toEqual({
-      A1: "it cannot be read as a formula here",
+      A1: "it could not be read as a formula",
     });
   });
 
-  it("is named when it calls a function nobody knows, wherever that stands", async () => {
+  it("is listed when any part of it calls an unknown function", async () => {
     expect(
       await reasons({
         A1: "IF(FALSE,FROBNICATE(1),2)",
         B1: "_xldudf_OTHER_SUM(1)",
       })
     ).toEqual({
-      A1: "the function FROBNICATE is not known here",
-      B1: "the function _XLDUDF_OTHER_SUM is not known here",
+      A1: "the function FROBNICATE is not supported",
+      B1: "the function _XLDUDF_OTHER_SUM is not supported",
     });
   });
 
-  it("is named when it uses a name the workbook does not define", async () => {
+  it("is listed when it uses a name that the workbook does not define", async () => {
     expect(await reasons({ A1: "Nowhere+1" })).toEqual({
       A1: "the name NOWHERE is not defined in this workbook",
     });
   });
 
-  it("is named when it points at another workbook", async () => {
+  it("is listed when it refers to another workbook", async () => {
     const found = await reasons({
       A1: "[1]Sheet1!A1+1",
       A2: "'[Book.xlsx]Sheet1'!A1",
     });
-    expect(new Set(Object.values(found))).toEqual(new Set(["it points at another workbook"]));
+    expect(new Set(Object.values(found))).toEqual(new Set(["it refers to another workbook"]));
     expect(Object.keys(found)).toEqual(["A1", "A2"]);
   });
 
-  it("is named with everything that rests on it when it is circular", async () => {
+  it("is listed with all formulas that depend on it when it is circular", async () => {
     expect(await reasons({ A1: "B1+1", B1: "A1+1", C1: "B1*2", D1: "D1", E1: "1" })).toEqual({
       A1: "it is part of a circular reference: Sheet!A1, Sheet!B1",
       B1: "it is part of a circular reference: Sheet!A1, Sheet!B1",
-      C1: "it rests on Sheet!B1, which was not calculated",
+      C1: "it depends on Sheet!B1, which was not calculated",
       D1: "it is part of a circular reference: Sheet!D1",
     });
   });
 
-  it("is named when a function would silently see only the first of several cells", async () => {
+  it("is listed when a function would read only the first of several cells", async () => {
     const found = await reasons({
       A1: "SUMPRODUCT(YEAR(Z1:Z3))",
       A2: "SUMPRODUCT((Z1:Z3>46001)*1)",
@@ -70,25 +70,25 @@ describe("a formula that is not calculated", () => {
       A4: "COUNTIF(Z1:Z3,Z1)",
     });
     expect(found).toEqual({
-      A1: "YEAR is given several cells where only the first would be read here",
-      A3: "COUNTIF is given several cells where only the first would be read here",
+      A1: "YEAR receives several cells, of which only the first would be read",
+      A3: "COUNTIF receives several cells, of which only the first would be read",
     });
   });
 
-  it("is named when it looks at formulas, which are rewritten before they are calculated", async () => {
+  it("is listed when it reads formulas, which are rewritten before the calculation", async () => {
     expect(await reasons({ A1: "FORMULATEXT(B1)", B1: "EXT.DOUBLE(1)" })).toEqual({
-      A1: "FORMULATEXT is not offered here",
+      A1: "FORMULATEXT is not supported",
     });
   });
 
-  it("keeps what the file held, so that nothing is made up", async () => {
+  it("keeps the value of the file", async () => {
     const path = await workbookFile((workbook) => {
       workbook.addWorksheet("Sheet").getCell("A1").value = formula("A3#", 777);
     });
     expect((await recalculated(path)).value("Sheet", "A1")).toBe(777);
   });
 
-  it("is named when its cell also holds a link", async () => {
+  it("is listed when its cell also has a hyperlink", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("1+1", 2);
@@ -110,8 +110,8 @@ describe("a formula that is not calculated", () => {
   });
 });
 
-describe("formulas that look odd but are calculated", () => {
-  it("are LET and LAMBDA with names of their own, and a circle the workbook allows", async () => {
+describe("unusual formulas", () => {
+  it("are LET and LAMBDA with their own names, and a circular reference that the workbook allows", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("_xlfn.LET(_xlpm.x,2,_xlpm.x*3)");

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { dynamic, formula, recalculated, workbookFile } from "./workbookFixture";
-import { fixtureHost } from "./fixtureAddIn";
+import { fixtureHost } from "../host/fixtureAddIn";
 
 describe("our functions in a workbook", () => {
-  it("answer in both spellings and nested in ordinary formulas", async () => {
+  it("return results in both spellings and inside ordinary formulas", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = 21;
@@ -26,7 +26,7 @@ describe("our functions in a workbook", () => {
     expect(out.report.notCalculated).toEqual([]);
   });
 
-  it("are written in the file's spelling, newer built-ins behind their prefix", async () => {
+  it("are written as files spell them, newer built-in functions with their prefix", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("XLOOKUP(4,EXT.DOUBLE({1;2}),{5;6})");
@@ -38,7 +38,7 @@ describe("our functions in a workbook", () => {
     expect(xml).not.toContain("EXT.");
   });
 
-  it("are recognised behind the qualifiers a damaged name carries", async () => {
+  it("are recognized with the qualifiers of a damaged name", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("[2]!_xldudf_EXT_DOUBLE(4)+1");
@@ -48,7 +48,7 @@ describe("our functions in a workbook", () => {
     expect([out.value("Sheet", "A1"), out.value("Sheet", "A2")]).toEqual([9, 10]);
   });
 
-  it("tell an argument left out from a blank cell", async () => {
+  it("distinguish an omitted argument from a blank cell", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula('EXT.ECHO(B1,,"a,b(")');
@@ -91,7 +91,7 @@ describe("our functions in a workbook", () => {
     expect(out.value("Second one", "D20")).toBe(34);
   });
 
-  it("answer in formulas shared down a column and in columns of a table", async () => {
+  it("return results in shared formulas and in table columns", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       for (const row of [1, 2, 3]) sheet.getCell(row, 1).value = row;
@@ -115,7 +115,7 @@ describe("our functions in a workbook", () => {
     expect(out.part("xl/worksheets/sheet1.xml")).toContain("_xldudf_EXT_DOUBLE(A3)+$A$1");
   });
 
-  it("hand their number formats to cells without one of their own", async () => {
+  it("set the number format of cells that have none", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("EXT.DAY(46000)");
@@ -130,7 +130,7 @@ describe("our functions in a workbook", () => {
     expect(formats).toEqual(["yyyy-mm-dd", "m/d/yyyy", undefined]);
   });
 
-  it("are accounted as faults when they throw, and the rest is calculated", async () => {
+  it("are reported as faults when they throw, and the other formulas are calculated", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = formula("EXT.BREAK()");
@@ -143,8 +143,8 @@ describe("our functions in a workbook", () => {
   });
 });
 
-describe("sentences of errors", () => {
-  it("are listed by cell, with the origin of an error taken over", async () => {
+describe("messages of errors", () => {
+  it("are listed by cell, with the cell in which an error began", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = "ten";
@@ -159,7 +159,7 @@ describe("sentences of errors", () => {
         row: 1,
         column: 2,
         error: "#VALUE!",
-        sentence: 'amount is "ten"; give a number.',
+        sentence: 'amount: "ten" is not a number. Enter a number such as 4.',
         takenFrom: undefined,
       },
       {
@@ -175,7 +175,7 @@ describe("sentences of errors", () => {
     expect(report.notCalculated).toEqual([]);
   });
 
-  it("name the row of a spilled column they belong to", async () => {
+  it("name the row of a spilled column", async () => {
     const path = await workbookFile((workbook) => {
       const sheet = workbook.addWorksheet("Sheet");
       sheet.getCell("A1").value = 1;
@@ -184,7 +184,7 @@ describe("sentences of errors", () => {
     });
     const { report } = await recalculated(path);
     expect(report.errors).toMatchObject([
-      { row: 2, column: 2, sentence: 'amount is "two"; give a number.' },
+      { row: 2, column: 2, sentence: 'amount: "two" is not a number. Enter a number such as 4.' },
     ]);
   });
 });

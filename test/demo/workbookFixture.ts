@@ -8,7 +8,7 @@ import { afterAll } from "vitest";
 import type { StandInHost } from "../../src/host/standInHost";
 import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
 import type { RecalculatedWorkbook } from "../../src/demo/workbook/workbook";
-import { fixtureHost } from "./fixtureAddIn";
+import { fixtureHost } from "../host/fixtureAddIn";
 
 const folders: string[] = [];
 
@@ -18,7 +18,7 @@ afterAll(() => {
 
 /** A new folder for the files of one test, removed when the tests of the file are through. */
 export function newFolder(): string {
-  const folder = mkdtempSync(join(tmpdir(), "tryout-"));
+  const folder = mkdtempSync(join(tmpdir(), "demo-"));
   folders.push(folder);
   return folder;
 }

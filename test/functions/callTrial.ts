@@ -1,4 +1,4 @@
-import type { BuiltFunction } from "../contract/builtAddIn";
+import type { WorksheetFunction } from "../../src/host/customFunctions";
 import { faultOfAnswer, faultOfThrown } from "./soundAnswer";
 
 /** A call of a hundred cells or fewer may take so long; each further hundred may take as long again. */
@@ -64,7 +64,7 @@ function stopwatch(): () => number {
  * @param given - Its arguments.
  * @returns What came of it.
  */
-export function tryCall(id: string, call: BuiltFunction, given: readonly unknown[]): CallTrial {
+export function tryCall(id: string, call: WorksheetFunction, given: readonly unknown[]): CallTrial {
   let answer: unknown;
   let fault: string | undefined;
   const elapsed = stopwatch();

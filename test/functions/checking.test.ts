@@ -73,20 +73,20 @@ describe("ISSUES", () => {
     ["a blank estimate", { totalTax: "" }, ["estimate blank"]],
     ["blank payments", { payments: "", paidWithRequest: 20000 }, ["none"]],
     ["a blank payment", { paidWithRequest: "", payments: 20000 }, ["none"]],
-    ["a request asked late", { requestedOn: "2026-04-16", asOf: "2026-04-17" }, ["asked late"]],
-    ["a request without proof", { requestedOn: "2026-04-09" }, ["not confirmed"]],
+    ["a request asked late", { requestedOn: "2026-04-16", asOf: "2026-04-17" }, ["requested late"]],
+    ["a request without proof", { requestedOn: "2026-04-09" }, ["no proof"]],
     ["proof", { requestedOn: "2026-04-09", confirmedOn: "2026-04-09" }, ["none"]],
     [
       "a rejection",
       { requestedOn: "2026-04-09", rejectedOn: "2026-04-10" },
-      ["reject window open"],
+      ["perfection period open"],
     ],
     [
       "a rejection, the last day to send again",
       { ...SENT_BACK, asOf: "2026-04-17" },
-      ["reject window open"],
+      ["perfection period open"],
     ],
-    ["a rejection, the day after", { ...SENT_BACK, asOf: "2026-04-18" }, ["reject window over"]],
+    ["a rejection, the day after", { ...SENT_BACK, asOf: "2026-04-18" }, ["perfection period over"]],
     [
       "a request sent again in time",
       { ...SENT_BACK, confirmedOn: "2026-04-17", asOf: "2026-05-01" },
@@ -95,15 +95,15 @@ describe("ISSUES", () => {
     [
       "a request sent again too late",
       { ...SENT_BACK, confirmedOn: "2026-04-18", asOf: "2026-05-01" },
-      ["reject window over"],
+      ["perfection period over"],
     ],
-    ["a state", { state: "NY" }, ["state asks for its own", "state rule not sure"]],
+    ["a state", { state: "NY" }, ["state asks for its own request", "state rule unverified"]],
     [
       "a filer and line 8",
       { filerType: "out of country", line8Checked: "no" },
-      ["abroad not ticked"],
+      ["line 8 not checked"],
     ],
-    ["line 8", { line8Checked: "x" }, ["abroad ticked"]],
+    ["line 8", { line8Checked: "x" }, ["line 8 checked"]],
     [
       "a zero for line 8, which is a blank",
       { filerType: "out of country", line8Checked: 0 },
@@ -112,7 +112,7 @@ describe("ISSUES", () => {
     [
       "FALSE for line 8",
       { filerType: "out of country", line8Checked: false },
-      ["abroad not ticked"],
+      ["line 8 not checked"],
     ],
     [
       "a way",
@@ -122,9 +122,9 @@ describe("ISSUES", () => {
     [
       "a way without money",
       { paidWithRequest: 0, payments: 20000, method: "electronic payment" },
-      ["no payment to mark"],
+      ["no electronic payment"],
     ],
-    ["a carrier", { carrier: "yes" }, ["carrier to a post office box"]],
+    ["a carrier", { carrier: "yes" }, ["carrier to a P.O. box"]],
     [
       "a service",
       { carrier: "UPS Ground", paidWithRequest: 0, payments: 20000 },
@@ -138,29 +138,29 @@ describe("ISSUES", () => {
     ["the postal service, said", { carrier: "no" }, ["none"]],
     ["a written 0 for the carrier", { carrier: " 0 " }, ["none"]],
     ["a 0 for the carrier, which is a blank", { carrier: 0 }, ["none"]],
-    ["a written 1 for the carrier", { carrier: " 1 " }, ["carrier to a post office box"]],
-    ["a 1 for the carrier", { carrier: 1 }, ["carrier to a post office box"]],
+    ["a written 1 for the carrier", { carrier: " 1 " }, ["carrier to a P.O. box"]],
+    ["a 1 for the carrier", { carrier: 1 }, ["carrier to a P.O. box"]],
     [
       "a number that is no yes or no for the carrier",
       { carrier: "10" },
-      ["carrier to a post office box", "carrier not designated"],
+      ["carrier to a P.O. box", "carrier not designated"],
     ],
     ["a state without a return", { state: "NH" }, ["none"]],
     [
       "a state before its rule begins",
       { taxYear: 2023, state: "NH", asOf: "2024-04-10" },
-      ["state rule not sure"],
+      ["state rule unverified"],
     ],
     [
       "a tax last year",
       { totalTax: 0, payments: 0, paidWithRequest: 0, priorYearTax: 900 },
-      ["zero beside last year"],
+      ["zero estimate after tax last year"],
     ],
-    ["no word of the first estimate", { firstInstallment: "" }, ["first estimate due"]],
+    ["no word of the first estimate", { firstInstallment: "" }, ["first installment due"]],
     [
       "postponement",
       { postponementBegins: "2026-01-22", postponementEnds: "2026-06-08" },
-      ["relief moves dates"],
+      ["postponement moves dates"],
     ],
   ])("reads %s", (_what, cells, issues) => {
     expect(found(cells)).toEqual(issues);
@@ -220,8 +220,8 @@ describe("ISSUECOUNT", () => {
   it("counts what is wrong and risky, or that wrong alone, or reminders too", () => {
     const cells = { paidWithRequest: 1000, carrier: "UPS Ground" };
     expect(found(cells)).toEqual([
-      ...["carrier to a post office box", "carrier not designated"],
-      ...["paying less than protects", "interest"],
+      ...["carrier to a P.O. box", "carrier not designated"],
+      ...["below 90% test", "interest"],
     ]);
     expect(count(cells)).toBe(3);
     expect(count(cells, "risk")).toBe(3);

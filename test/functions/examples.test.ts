@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { version } from "../../src/rules/edition";
+import { version } from "../../src/rules/version";
 import { formulaCall } from "../../src/addin/formulaCall";
 import { inCell, serial } from "./sheet";
 import { declaredFunctions, worksheetFunction } from "./worksheetFunctions";

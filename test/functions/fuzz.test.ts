@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { BuiltError, metadata, runBundle, type FunctionMetadata } from "../contract/builtAddIn";
+import { CustomFunctionsError } from "../../src/host/customFunctions";
+import { metadata, runBundle, type FunctionMetadata } from "../contract/builtAddIn";
 import { isLongRun, runLength, tell } from "../soak/runLength";
 import { bytesHeld } from "./bytesHeld";
 import { faultOfTime, timeOf, tryCall, type CallTrial } from "./callTrial";
@@ -119,12 +120,12 @@ describe("a sentence", () => {
 });
 
 describe("the check on answers", () => {
-  const sentence = new BuiltError("#VALUE!", "state: is no state");
+  const sentence = new CustomFunctionsError("#VALUE!", "state: is no state");
 
   it.each([
     [[[1, "a", true, ""]], []],
     [[[sentence]], []],
-    [[[new BuiltError("#DIV/0!")]], [[[{ code: "#DIV/0!" }]]]],
+    [[[new CustomFunctionsError("#DIV/0!")]], [[[{ code: "#DIV/0!" }]]]],
   ])("lets %j pass", (answer, given) => {
     expect(faultOfAnswer(answer, given)).toBeUndefined();
   });
@@ -138,17 +139,23 @@ describe("the check on answers", () => {
     [[[Number.NaN]], "the number NaN"],
     [[[null]], "the value null"],
     [[[undefined]], "the value undefined"],
-    [[[new BuiltError("#DIV/0!")]], "#DIV/0! without a sentence"],
-    [[[new BuiltError("#NUM!", "state: is no state")]], "#NUM! with a sentence no host shows"],
-    [[[new BuiltError("#N/A", "undefined: is missing")]], "no sentence: undefined: is missing"],
+    [[[new CustomFunctionsError("#DIV/0!")]], "#DIV/0! without a sentence"],
+    [
+      [[new CustomFunctionsError("#NUM!", "state: is no state")]],
+      "#NUM! with a sentence no host shows",
+    ],
+    [
+      [[new CustomFunctionsError("#N/A", "undefined: is missing")]],
+      "no sentence: undefined: is missing",
+    ],
     [[[{}]], "an exception that is no error of the sheet"],
     [[["x".repeat(LONGEST_CELL + 1)]], "a text of 32768 characters"],
     [
-      [[new BuiltError("#N/A", "x".repeat(LONGEST_SENTENCE + 1))]],
+      [[new CustomFunctionsError("#N/A", "x".repeat(LONGEST_SENTENCE + 1))]],
       `a sentence of 251 characters: ${"x".repeat(LONGEST_SENTENCE)}`,
     ],
     [
-      [[new BuiltError("#N/A", "state: \u202eEM is no state")]],
+      [[new CustomFunctionsError("#N/A", "state: \u202eEM is no state")]],
       'a sentence that steers: "state: \u202eEM is no state"',
     ],
   ])("finds fault with %j", (answer, fault) => {

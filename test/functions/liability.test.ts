@@ -110,14 +110,14 @@ describe("LIABILITYLINES", () => {
       ["Rental income or loss", -3_000],
       ["Capital gain or loss", 10_000],
       ["Total income", 167_850],
-      ["Less half of self-employment tax", -7_065],
+      ["Less deductible part of self-employment tax", -7_065],
       ["Adjusted gross income", 160_785],
       ["Less standard deduction", -31_500],
       ["Less business income deduction", -18_587],
       ["Taxable income", 110_698],
       // 100,698 beside 10,000 at 15%: 11,157 + 22% of 3,748 = 11,981.56, and 1,500
       ["Income tax", 13_482],
-      ["Less credit for children and other dependents", -2_200],
+      ["Less child tax credit and credit for other dependents", -2_200],
       ["Self-employment tax", 14_130],
       ["Total tax", 25_412],
     ]);

@@ -10,7 +10,7 @@ const OF_2025 = calendarTaxYear(2025);
 
 /** Payments as text: day and amount. */
 const read = (argument: unknown, taxYear: TaxYear = OF_2025): readonly string[] =>
-  payments("payments", argument, taxYear).map(({ day, amount }) => `${day} ${amount.toString()}`);
+  payments("payments", argument, taxYear).map(({ date: day, amount }) => `${day} ${amount.toString()}`);
 
 function refusal(argument: unknown, taxYear: TaxYear = OF_2025): string {
   try {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { coverageDateText } from "../../src/addin/coverageDate";
 import { catalog, TASKS } from "../../src/functions/catalog";
 import { rulebook } from "../../src/rules/rulebook";
-import { version } from "../../src/rules/edition";
+import { version } from "../../src/rules/version";
 import { metadata } from "../contract/builtAddIn";
 import { bodyRows, page, pages, section, textOf } from "./builtHelp";
 

@@ -2,7 +2,6 @@ import { describe, expect, it } from "vitest";
 import { CLIENT_LIST_HEADINGS } from "../../src/functions/arguments/clientListHeadings";
 import { ITEM_LABELS } from "../../src/functions/arguments/itemLabels";
 import { USAGE } from "../../src/demo/terminal/commandLine";
-import { MOST_CELLS } from "../../src/demo/workbook/sheetBounds";
 import { MOST_UNPACKED } from "../../src/demo/workbook/unpackedParts";
 import { ruleTables } from "../../src/rules/ruleTables";
 import { page, textOf } from "./builtHelp";
@@ -39,7 +38,6 @@ describe("the pages on subjects of several functions", () => {
     const options = USAGE.match(/--?[a-z]+(?=[ ,])/g) ?? [];
     expect(options.length).toBeGreaterThan(5);
     for (const option of options) expect(read).toContain(option);
-    expect(read).toContain(`${MOST_CELLS.toLocaleString("en-US")} cells`);
     expect(read).toContain(`${String(MOST_UNPACKED / 1e6)} MB`);
   });
 });

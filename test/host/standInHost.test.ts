@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { OMITTED } from "../../src/host/cellValues";
 import { sealedHost } from "../../src/host/sealedHost";
 import { type StandInHost } from "../../src/host/standInHost";
-import { FIXTURE_BUNDLE, fixtureHost, fixtureMetadata } from "../demo/fixtureAddIn";
+import { FIXTURE_BUNDLE, fixtureHost, fixtureMetadata } from "./fixtureAddIn";
 
 function arrived(host: StandInHost, ...given: Parameters<StandInHost["call"]>[1]): unknown {
   const text = host.call("ECHO", given)[0]?.[0]?.value;
@@ -10,21 +10,21 @@ function arrived(host: StandInHost, ...given: Parameters<StandInHost["call"]>[1]
 }
 
 describe("loading the add-in", () => {
-  it("gives the bundle nothing but what a page has", () => {
+  it("lets the bundle reach only what a page has", () => {
     const [[cell] = []] = fixtureHost().call("SURROUNDINGS", []);
     expect(cell).toEqual({ value: "undefined undefined object sealed" });
   });
 
-  it("remembers what the bundle writes to its console", () => {
+  it("records what the bundle writes to its console", () => {
     expect(fixtureHost().remarks).toEqual(["log: loaded"]);
   });
 
-  it("refuses metadata that lists a function the bundle does not associate", () => {
+  it("rejects metadata that lists a function the bundle does not associate", () => {
     const metadata = fixtureMetadata().replaceAll('"DAY"', '"NIGHT"');
     expect(() => sealedHost({ bundle: FIXTURE_BUNDLE, metadata })).toThrow(/NIGHT/);
   });
 
-  it("refuses functions it could not drive as the platform does", () => {
+  it("rejects functions that it cannot call as Excel does", () => {
     const metadata = fixtureMetadata().replace(
       '"id":"DAY"',
       '"options":{"stream":true},"id":"DAY"'
@@ -34,7 +34,7 @@ describe("loading the add-in", () => {
 });
 
 describe("arguments", () => {
-  it("arrive as null when left out in the middle or at the end", () => {
+  it("arrive as null when omitted in the middle or at the end", () => {
     expect(arrived(fixtureHost(), 1, OMITTED, "x")).toEqual([[[1]], null, [["x"]]]);
     expect(arrived(fixtureHost(), 1)).toEqual([[[1]], null, null]);
   });
@@ -55,12 +55,12 @@ describe("arguments", () => {
     ["zero", 0],
     ["null", null],
     ["empty text", ""],
-  ] as const)("arrive blank in the habit %s", (habit, blank) => {
+  ] as const)("arrive as %s when blank in a build of that kind", (habit, blank) => {
     const host = fixtureHost(habit);
     expect(arrived(host, [[null, 7]], null)).toEqual([[[blank, 7]], [[blank]], null]);
   });
 
-  it("carry errors as objects when the metadata allows it", () => {
+  it("pass errors as objects when the metadata allows it", () => {
     const given = arrived(fixtureHost(), [[{ error: "#N/A" }]]);
     const error = {
       type: "Error",
@@ -71,7 +71,7 @@ describe("arguments", () => {
     expect(given).toEqual([[[error]], null, null]);
   });
 
-  it("answer for the function when they hold an error and the metadata does not allow it", () => {
+  it("decide the answer when one is an error and the metadata does not allow it", () => {
     const host = fixtureHost("null", false);
     expect(host.call("ECHO", [[[1, { error: "#DIV/0!" }]]])).toEqual([[{ error: "#DIV/0!" }]]);
   });
@@ -81,7 +81,7 @@ describe("arguments", () => {
       [
         {
           error: "#VALUE!",
-          message: "EXT.ADD takes 1 to 2 arguments; the formula gives 0.",
+          message: "EXT.ADD takes 1 to 2 arguments. The formula has 0.",
         },
       ],
     ]);
@@ -95,7 +95,7 @@ describe("arguments", () => {
     expect(host.call("ADD", ["two"])).toEqual([[{ error: "#VALUE!" }]]);
   });
 
-  it("make one call a cell where a range meets a single value", () => {
+  it("make one call per cell where a range is given for a single value", () => {
     const answer = fixtureHost().call("ADD", [[[1], [2]], [[10, 20]]]);
     expect(answer).toEqual([
       [{ value: 11 }, { value: 21 }],
@@ -103,7 +103,7 @@ describe("arguments", () => {
     ]);
   });
 
-  it("gather in one list for a repeating parameter", () => {
+  it("form one list for a repeating parameter", () => {
     expect(fixtureHost().call("COUNT", [1, [[2]], 3])).toEqual([[{ value: 3 }]]);
   });
 });
@@ -114,16 +114,16 @@ describe("answers", () => {
     expect(fixtureHost().call("DAY", [46000])).toEqual([[day]]);
   });
 
-  it("carry an error beside good rows", () => {
-    const message = 'amount is "x"; give a number.';
+  it("show an error beside valid rows", () => {
+    const message = 'amount: "x" is not a number. Enter a number such as 4.';
     expect(fixtureHost().call("DOUBLE", [[[1], ["x"]]])).toEqual([
       [{ value: 2 }],
       [{ error: "#VALUE!", message }],
     ]);
   });
 
-  it("show the sentence of a refusal, but only with the two errors that can carry one", () => {
-    const message = "No figure is held for that day.";
+  it("show the message of an error only for the two errors that can have one", () => {
+    const message = "The table has no figure for that date.";
     expect(fixtureHost().call("REFUSE", [])).toEqual([[{ error: "#N/A", message }]]);
     expect(fixtureHost().call("DIVIDE", [])).toEqual([[{ error: "#DIV/0!" }]]);
   });
@@ -133,14 +133,14 @@ describe("answers", () => {
     ["ENDLESS", [{ error: "#NUM!" }, { error: "#NUM!" }], "Infinity"],
     ["NOTHING", [{ value: 0 }, { value: "" }], "null"],
     ["RAGGED", [{ error: "#VALUE!" }], "rectangle"],
-  ])("record a fault when %s answers as no function should", (name, row, fault) => {
+  ])("record a fault when %s returns what no function may return", (name, row, fault) => {
     const host = fixtureHost();
     expect(host.call(name, [])).toEqual([row]);
     expect(host.faults[0]).toMatchObject({ functionName: name });
     expect(host.faults[0]?.fault).toContain(fault);
   });
 
-  it("record no fault for answers and refusals in good order", () => {
+  it("record no fault for valid answers and errors", () => {
     const host = fixtureHost();
     host.call("REFUSE", []);
     host.call("DOUBLE", [[["x"], ["y"]]]);

@@ -7,12 +7,13 @@ const source = { document: "usc-26", at: "1" };
 const head = {
   id: "invented-rate",
   title: "Invented rate",
-  keyedBy: "any day",
+  keyedBy: "any date",
   knownThrough: "2026-12-31",
 };
+const official = { source, confidence: "official" } as const;
 const values = [
-  { from: "2020-01-01", rate: "0.10", source, confidence: "official" },
-  { from: "2025-07-01", rate: "0.07", source, confidence: "secondary" },
+  { from: "2020-01-01", rate: "0.10", limits: [{ upTo: "5" }, { upTo: "25" }], ...official },
+  { from: "2025-07-01", rate: "0.07", limits: [], ...official },
 ];
 const written = { ...head, values };
 const withFirst = (change: object) => ({
@@ -22,73 +23,67 @@ const withFirst = (change: object) => ({
 
 describe("reading a dated table", () => {
   it("takes figures exactly as written, with the source of each entry", () => {
-    const table = readDatedTable(written, ["rate"]);
+    const table = readDatedTable(written);
     expect(table).toMatchObject({ ...head, knownFrom: "2020-01-01" });
     expect(table.entries.map(({ figures }) => figures.rate.toString())).toEqual(["0.1", "0.07"]);
     expect(table.entries[1]?.source).toEqual({
       document: "usc-26",
-      citation: "26 U.S.C. 1",
-      confidence: "secondary",
+      citation: "IRC section 1",
+      confidence: "official",
     });
   });
 
+  it("keeps lists and objects of figures as they are written", () => {
+    const [first] = readDatedTable(written).entries;
+    expect(first?.figures.limits.map(({ upTo }) => upTo.toNumber())).toEqual([5, 25]);
+  });
+
   it.each([
-    [
-      "a figure is missing",
-      withFirst({ rate: undefined }),
-      'invented-rate 2020-01-01: no text "rate"',
-    ],
-    ["a figure is a number", withFirst({ rate: 0.1 }), 'invented-rate 2020-01-01: no text "rate"'],
-    [
-      "a confidence is no known word",
-      withFirst({ confidence: "certain" }),
-      '"certain" is no confidence',
-    ],
     [
       "a document is not listed",
       withFirst({ source: { document: "hearsay", at: "1" } }),
       'rules/sources.json does not list "hearsay"',
     ],
     [
-      "a day does not exist",
+      "a date does not exist",
       withFirst({ from: "2020-02-30" }),
       '"2020-02-30" is not a day written YYYY-MM-DD',
     ],
     [
-      "the last day known does not exist",
+      "the last date covered does not exist",
       { ...written, knownThrough: "2026-12" },
       '"2026-12" is not a day written YYYY-MM-DD',
     ],
     ["there are no entries", { ...head, values: [] }, "invented-rate: no entries"],
   ])("is refused when %s", (_what, faulty, sentence) => {
-    expect(() => readDatedTable(faulty, ["rate"])).toThrow(new RangeError(sentence));
+    expect(() => readDatedTable(faulty)).toThrow(new RangeError(sentence));
   });
 });
 
-describe("looking up a day", () => {
-  const table = readDatedTable(written, ["rate"]);
-  const rateOn = (day: string) => entryOn(table, calendarDate(day)).figures.rate.toNumber();
+describe("looking up a date", () => {
+  const table = readDatedTable(written);
+  const rateOn = (date: string) => entryOn(table, calendarDate(date)).figures.rate.toNumber();
 
   it.each([
     ["2020-01-01", 0.1],
     ["2025-06-30", 0.1],
     ["2025-07-01", 0.07],
     ["2026-12-31", 0.07],
-  ])("finds the entry in force on %s", (day, rate) => {
-    expect(rateOn(day)).toBe(rate);
+  ])("finds the entry in force on %s", (date, rate) => {
+    expect(rateOn(date)).toBe(rate);
   });
 
   it.each([
     [
       "2019-12-31",
-      "Invented rate: no figure for 2019-12-31; held only from 2020-01-01 on (rules/invented-rate.json)",
+      "Invented rate: There is no figure for 12/31/2019. The table begins on 1/1/2020 (rules/invented-rate.json). Use the official text of that time.",
     ],
     [
       "2027-01-01",
-      "Invented rate: no figure for 2027-01-01; known only through 2026-12-31 (rules/invented-rate.json)",
+      "Invented rate: There is no figure for 1/1/2027. The table covers dates through 12/31/2026 (rules/invented-rate.json). Check for a newer version of the add-in.",
     ],
-  ])("refuses %s, naming table, day and reach", (day, sentence) => {
-    expect(() => rateOn(day)).toThrow(NotInTableError);
-    expect(() => rateOn(day)).toThrow(sentence);
+  ])("refuses %s, naming table, date and the dates covered", (date, sentence) => {
+    expect(() => rateOn(date)).toThrow(NotInTableError);
+    expect(() => rateOn(date)).toThrow(sentence);
   });
 });

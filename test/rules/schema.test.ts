@@ -1,78 +1,94 @@
-import { readFileSync } from "node:fs";
-import { Ajv2020, type ValidateFunction } from "ajv/dist/2020.js";
+import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { rulesFiles, type RulesFile } from "./rulesFiles";
+import type { z } from "zod";
+import { brackets, byStatus, datedTable, figure, tableRows } from "../../src/rules/schema/parts";
+import { schemas, sources } from "../../src/rules/schema/schemas";
+import { rulesFiles, writtenTables } from "./rulesFiles";
 
-const ajv = new Ajv2020({ allErrors: true, strict: true, strictRequired: false });
-for (const kind of ["dated-table", "list-table", "sources"]) {
-  const file = new URL(`../../rules/schema/${kind}.schema.json`, import.meta.url);
-  ajv.addSchema(JSON.parse(readFileSync(file, "utf8")) as object);
-}
-
-function schema(kind: string): ValidateFunction {
-  const found = ajv.getSchema(`${kind}.schema.json`);
-  if (!found) throw new RangeError(`rules/schema/${kind}.schema.json is missing`);
-  return found;
-}
-
-function kindOf({ name, content }: RulesFile): string {
-  if (name === "sources.json") return "sources";
-  return "values" in (content as object) ? "dated-table" : "list-table";
-}
-
-function complaints(kind: string, content: unknown): string[] {
-  const validate = schema(kind);
-  validate(content);
-  return (validate.errors ?? []).map(
-    ({ instancePath, message }) => `${instancePath} ${message ?? "is refused"}`
+const complaints = (schema: z.ZodType, content: unknown): string[] =>
+  (schema.safeParse(content).error?.issues ?? []).map(
+    ({ path, message }) => `${path.join(".")}: ${message}`
   );
+
+const bySchema = new Map<string, z.ZodType>(
+  Object.entries({ ...schemas, sources } satisfies Record<string, z.ZodType>)
+);
+
+function schemaOf(name: string): z.ZodType {
+  const schema = bySchema.get(name);
+  if (!schema) throw new RangeError(`There is no schema for ${name}`);
+  return schema;
 }
 
 describe("the schemas of the rules", () => {
-  it.each(rulesFiles)("describe the file $name", (file) => {
-    expect(complaints(kindOf(file), file.content)).toEqual([]);
+  it.each(rulesFiles)("describe the file $name", ({ name, content }) => {
+    expect(complaints(schemaOf(name.replace(".json", "")), content)).toEqual([]);
   });
 
+  it("are one for each file", () => {
+    const files = writtenTables.map(({ id }) => id);
+    expect(Object.keys(schemas).toSorted()).toEqual(files.toSorted());
+  });
+
+  const invented = datedTable({ rate: figure, limit: byStatus.joint(figure), brackets });
+  const entry = {
+    from: "2026-01-01",
+    rate: "0.07",
+    limit: { joint: "2000", others: "1000" },
+    brackets: [{ upTo: "100", rate: "0.1" }, { upTo: "200", rate: "0.12" }, { rate: "0.2" }],
+    source: { document: "usc-26", at: "1" },
+    confidence: "official",
+  };
   const dated = {
     id: "invented",
     title: "Invented",
-    keyedBy: "any day",
-    units: { rate: "fraction" },
+    keyedBy: "any date",
+    units: { rate: "annual rate", limit: "dollars", brackets: "dollars and rates" },
     knownThrough: "2026-12-31",
-    values: [
-      {
-        from: "2026-01-01",
-        rate: "0.07",
-        source: { document: "usc-26", at: "1" },
-        confidence: "official",
-      },
-    ],
+    values: [entry],
   };
-  const [entry] = dated.values;
   const withEntry = (change: object) => ({ ...dated, values: [{ ...entry, ...change }] });
 
-  it("take a table that is as it should be", () => {
-    expect(complaints("dated-table", dated)).toEqual([]);
+  it("accept a table that is as it should be", () => {
+    expect(complaints(invented, dated)).toEqual([]);
   });
 
   it.each([
-    ["a figure that is a number", withEntry({ rate: 0.07 })],
-    ["a figure that is no number", withEntry({ rate: "7%" })],
+    ["a figure that is a JSON number", withEntry({ rate: 0.07 })],
+    ["a figure that is not a number", withEntry({ rate: "7%" })],
     ["a figure with a sign", withEntry({ rate: "-0.07" })],
     ["a figure with a needless zero in front", withEntry({ rate: "07" })],
-    ["an entry without a figure", { ...dated, values: [{ ...entry, rate: undefined }] }],
-    ["a day that is not written out", withEntry({ from: "2026-1-1" })],
+    ["an entry without a figure", withEntry({ rate: undefined })],
+    ["a figure that no calculation reads", withEntry({ share: "1" })],
+    ["figures by status without those of all others", withEntry({ limit: { joint: "2000" } })],
+    [
+      "a status that the table does not have",
+      withEntry({ limit: { joint: "1", single: "1", others: "1" } }),
+    ],
+    ["a last bracket with a limit", withEntry({ brackets: entry.brackets.slice(0, 2) })],
+    ["brackets that fall", withEntry({ brackets: entry.brackets.toSorted(() => -1) })],
+    ["a date that is not written out", withEntry({ from: "2026-1-1" })],
     ["a thirteenth month", withEntry({ from: "2026-13-01" })],
-    ["a confidence of its own", withEntry({ confidence: "certain" })],
+    ["a date that does not exist", withEntry({ from: "2026-02-30" })],
+    ["an unknown confidence", withEntry({ confidence: "certain" })],
     ["a source without a place", withEntry({ source: { document: "usc-26" } })],
-    ["a source with more than a place", withEntry({ source: { ...entry?.source, page: "1" } })],
+    ["a source with more than a place", withEntry({ source: { ...entry.source, page: "1" } })],
     ["no entries", { ...dated, values: [] }],
-    ["no units", { ...dated, units: {} }],
-    ["an unknown key of the head", { ...dated, note: "to be checked" }],
+    ["units that leave a figure out", { ...dated, units: { rate: "annual rate" } }],
+    ["an unknown key of the head", { ...dated, note: "Check it" }],
     ["an id that is not a file name", { ...dated, id: "Invented Rate" }],
   ])("refuse a dated table with %s", (_what, table) => {
     const written: unknown = JSON.parse(JSON.stringify(table));
-    expect(complaints("dated-table", written)).not.toEqual([]);
+    expect(complaints(invented, written)).not.toEqual([]);
+  });
+
+  it("refuse rows of a printed table whose limits do not rise", () => {
+    const rows = [
+      { upTo: "5", width: "5" },
+      { upTo: "25", width: "10" },
+    ];
+    expect(complaints(tableRows, rows)).toEqual([]);
+    expect(complaints(tableRows, rows.toReversed())).not.toEqual([]);
   });
 
   const holidays = rulesFiles.find(({ name }) => name === "legal-holidays.json")?.content as {
@@ -84,15 +100,30 @@ describe("the schemas of the rules", () => {
   });
 
   it.each([
-    ["an unknown key of a row", withHoliday({ note: "to be checked" })],
-    ["an observance of its own", withHoliday({ observed: "on the day" })],
-    ["a fixed day that is also the n-th weekday", withHoliday({ weekday: 1, occurrence: 3 })],
+    ["an unknown key of a row", withHoliday({ note: "Check it" })],
+    ["an unknown observance", withHoliday({ observed: "on the day" })],
+    ["a fixed day that is also a weekday", withHoliday({ weekday: 1, occurrence: 3 })],
     ["a row without a source", withHoliday({ source: undefined })],
     ["no rows", { ...holidays, holidays: [] }],
     ["rows of two kinds", { ...holidays, lines: [] }],
-    ["an unknown key of the head", { ...holidays, note: "to be checked" }],
+    ["an unknown key of the head", { ...holidays, note: "Check it" }],
   ])("refuse a list with %s", (_what, list) => {
     const written: unknown = JSON.parse(JSON.stringify(list));
-    expect(complaints("list-table", written)).not.toEqual([]);
+    expect(complaints(schemas["legal-holidays"], written)).not.toEqual([]);
+  });
+});
+
+describe("the schemas at run time", () => {
+  // The add-in takes only types from them, so that the schema library stays out of what Excel loads.
+  it("are not loaded by any other file of src", () => {
+    const folder = new URL("../../src/", import.meta.url);
+    const loading = readdirSync(folder, { recursive: true, encoding: "utf8" })
+      .filter((name) => name.endsWith(".ts") && !name.includes("schema"))
+      .filter((name) =>
+        /^import (?!type )[^;]*(?:\/schema\/|"zod")/m.test(
+          readFileSync(new URL(name.replaceAll("\\", "/"), folder), "utf8")
+        )
+      );
+    expect(loading).toEqual([]);
   });
 });

@@ -4,15 +4,22 @@ import { describe, expect, it } from "vitest";
 import { parseCalendarDate } from "../../src/calendar/calendarDate";
 import { Decimal } from "../../src/money/dollars";
 import { ruleTables, summarize } from "../../src/rules/ruleTables";
-import { version } from "../../src/rules/edition";
+import { version } from "../../src/rules/version";
 import { datedTables, entriesOf, listTables, rulesFiles, writtenTables } from "./rulesFiles";
 
 const HEAD_OF_ENTRY = ["from", "source", "confidence"];
+/** Figures, however deep in lists and objects, as plain texts: 0.10 and 0.1 are the same. */
+const asTexts = (figures: unknown): unknown =>
+  JSON.parse(
+    JSON.stringify(figures, (_name, value: unknown) =>
+      typeof value === "string" ? new Decimal(value).toString() : value
+    )
+  );
 const days = (content: unknown): string[] =>
   JSON.stringify(content).match(/(?<=")\d{4}-\d{2}-\d{2}(?=")/g) ?? [];
 
 describe("the files of rules/", () => {
-  it.each(rulesFiles)("name only days that exist: $name", ({ content }) => {
+  it.each(rulesFiles)("name only dates that exist: $name", ({ content }) => {
     expect(days(content).length).toBeGreaterThan(0);
     expect(days(content).filter((day) => parseCalendarDate(day) === undefined)).toEqual([]);
   });
@@ -25,7 +32,7 @@ describe("the files of rules/", () => {
     expect(spaceless(text)).toBe(spaceless(JSON.stringify(JSON.parse(text))));
   });
 
-  it.each(writtenTables)("are named for the table they hold: $file", ({ file, id }) => {
+  it.each(writtenTables)("are named for their table: $file", ({ file, id }) => {
     expect(file).toBe(`${id}.json`);
   });
 
@@ -36,13 +43,13 @@ describe("the files of rules/", () => {
 });
 
 describe("a dated table", () => {
-  it.each(datedTables)("rises day by day and is known beyond its last: $id", (table) => {
+  it.each(datedTables)("rises by date and covers more than its last date: $id", (table) => {
     const from = entriesOf(table).map((entry) => entry.from ?? "");
     expect(from).toEqual([...new Set(from)].toSorted());
     expect(table.knownThrough > (from.at(-1) ?? "")).toBe(true);
   });
 
-  it.each(datedTables)("explains each figure once and holds each it explains: $id", (table) => {
+  it.each(datedTables)("explains each of its figures, and nothing else: $id", (table) => {
     const explained = Object.keys(table.units).toSorted();
     for (const entry of entriesOf(table)) {
       const figures = Object.keys(entry).filter((key) => !HEAD_OF_ENTRY.includes(key));
@@ -57,17 +64,13 @@ describe("a dated table", () => {
       from,
       confidence: source.confidence,
       document: source.document,
-      figures: Object.fromEntries(
-        Object.entries(figures).map(([name, figure]) => [name, figure.toNumber()])
-      ),
+      figures: asTexts(figures),
     }));
-    const wanted = entriesOf(written).map((entry) => ({
-      from: entry.from,
-      confidence: entry.confidence,
-      document: entry.source.document,
-      figures: Object.fromEntries(
-        Object.keys(written.units).map((name) => [name, Number(entry[name])])
-      ),
+    const wanted = entriesOf(written).map(({ from, confidence, source, ...figures }) => ({
+      from,
+      confidence,
+      document: source.document,
+      figures: asTexts(figures),
     }));
     expect(read).toEqual(wanted);
     expect(table).toMatchObject({
@@ -80,7 +83,7 @@ describe("a dated table", () => {
 });
 
 describe("a list", () => {
-  it.each(listTables)("is known from a day to a later one: $id", (table) => {
+  it.each(listTables)("covers dates from a first to a later one: $id", (table) => {
     expect((table.knownFrom ?? "") < table.knownThrough).toBe(true);
   });
 
@@ -116,7 +119,7 @@ describe("a list", () => {
 });
 
 describe("a table in brief", () => {
-  it.each(writtenTables)("counts its entries and those that stand on memory: $id", (written) => {
+  it.each(writtenTables)("counts its entries and those known only from memory: $id", (written) => {
     const table = ruleTables.get(written.id);
     if (!table) throw new RangeError(`${written.id} is not read`);
     const entries = entriesOf(written);
@@ -129,7 +132,7 @@ describe("a table in brief", () => {
   });
 });
 
-describe("the edition", () => {
+describe("the version", () => {
   it("is the version of package.json", () => {
     const file = new URL("../../package.json", import.meta.url);
     const { version: written } = JSON.parse(readFileSync(file, "utf8")) as { version: string };

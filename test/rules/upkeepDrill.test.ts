@@ -23,7 +23,9 @@ interface Rules {
 const FIGURES: Readonly<Record<string, Entry>> = {
   "underpayment-rate": { rate: "0.11" },
   "failure-to-file-minimum": { amount: "700" },
-  "standard-deduction": { single: "30000" },
+  "standard-deduction": {
+    amount: { single: "30000", joint: "60000", separate: "30000", head: "45000" },
+  },
   "perfection-period": { days: "7" },
 };
 
@@ -90,7 +92,7 @@ beforeAll(async () => {
     });
   }
   const families = await import("../../src/addin/worksheetFunctions");
-  functions = new Map(families.worksheetFunctions) as Map<string, WorksheetFunction>;
+  functions = new Map(families.worksheetFunctions);
 });
 afterAll(() => {
   for (const name of readdirSync(folder).filter((file) => file.endsWith(".json")))

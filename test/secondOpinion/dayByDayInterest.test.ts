@@ -21,7 +21,7 @@ function cents(amount: number, due: number, payments: readonly Payment[], throug
     usd(amount).div(100),
     day(written(due)),
     payments.map((payment) => ({
-      day: day(written(payment.day)),
+      date: day(written(payment.day)),
       amount: usd(payment.cents).div(100),
     })),
     day(written(through)),

@@ -44,14 +44,14 @@ function byLines(plan: Estimates): readonly { readonly cents: number; readonly l
       taxYear: calendarTaxYear(plan.taxYear),
       requiredAnnualPayment: usd(plan.required),
       withholding: usd(plan.withheld),
-      payments: plan.payments.map((one) => ({ day: day(one.day), amount: usd(one.cents) })),
+      payments: plan.payments.map((one) => ({ date: day(one.day), amount: usd(one.cents) })),
       paidOn: plan.restOn === undefined ? undefined : day(plan.restOn),
     },
     rulebook
   );
   return [1, 2, 3, 4].map((number) => {
     const own = lines.filter(({ installment }) => installment === number);
-    const sum = own.reduce((total, { addition }) => total.plus(addition), new Decimal(0));
+    const sum = own.reduce((total, { penalty: addition }) => total.plus(addition), new Decimal(0));
     return { cents: sum.times(100).toNumber(), lines: own.length };
   });
 }

@@ -17,18 +17,18 @@ function byLedger(plan: Plan): Account {
     dates: clientDates(calendarTaxYear(plan.taxYear), plan.filerType, {}, rulebook),
     totalTax: usd(plan.totalTax),
     payments: plan.payments.map((payment) => ({
-      day: day(payment.day),
+      date: day(payment.day),
       amount: usd(payment.cents),
     })),
     filedOn: day(plan.filedOn),
-    extended: plan.extended,
+    validExtension: plan.extended,
   };
   const last = ledger(input, rulebook).at(-1);
   return {
     failureToFile: last?.failureToFile.toFixed(2) ?? "",
     failureToPay: last?.failureToPay.toFixed(2) ?? "",
     interest: last?.interest.toFixed(2) ?? "",
-    taxLeft: last?.taxLeft.toFixed(2) ?? "",
+    taxLeft: last?.unpaidTax.toFixed(2) ?? "",
   };
 }
 

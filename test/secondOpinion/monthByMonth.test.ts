@@ -27,11 +27,11 @@ function chargesInCents(given: LateReturn): Parts {
       totalTax: usd(given.taxCents).div(100),
       paidOnTime: usd(given.paidOnTimeCents).div(100),
       payments: given.payments.map((payment) => ({
-        day: day(written(payment.day)),
+        date: day(written(payment.day)),
         amount: usd(payment.cents).div(100),
       })),
       filedOn: day(written(given.filed)),
-      extended: given.extended,
+      validExtension: given.extended,
       through: day(written(given.through)),
     },
     rulebook
@@ -41,7 +41,7 @@ function chargesInCents(given: LateReturn): Parts {
     failureToFile: cents(charged.failureToFile.amount),
     failureToPay: cents(charged.failureToPay.amount),
     interestOnTax: cents(charged.interestOnTax.amount),
-    interestOnAddition: cents(charged.interestOnAddition.amount),
+    interestOnAddition: cents(charged.interestOnPenalty.amount),
   };
 }
 

@@ -8,7 +8,11 @@ import { copyProject, project } from "../projectCopy";
 const COPIED = ["src", "rules", "test", "package.json", "tsconfig.json"];
 /** The tests that a change of the rules is tried on, by their folders. */
 export const TRIED = [
-  ...["test/rules", "test/calendar", "test/calculation", "test/functions", "test/secondOpinion"],
+  "test/rules",
+  "test/calendar",
+  "test/calculation",
+  "test/functions",
+  "test/secondOpinion",
 ];
 /** Tests of the built add-in, which would need a build for each change. */
 const OF_THE_BUILD = /builtAddIn/;

@@ -29,12 +29,26 @@ describe("the figures of a rules file", () => {
       ["values[0].month", 12, 11],
       ["values[0].isKept", true, false],
       ["values[1].dueDay", "12-31", "01-01"],
-      ["values[1].postponedTo", "2024-02-28", "2024-02-29"],
+      ["values[1].postponementEnds", "2024-02-28", "2024-02-29"],
       ["values[1].share", "0.99", "1.00"],
       ["values[1].acts[0]", "return", "payment"],
       ["values[1].acts[1]", "payment", "return"],
       ["values[2].acts[0]", "payment", "return"],
       ["values[2].name", "Arbor Day", "Arbor Day x"],
+    ]);
+  });
+
+  it("are found in lists and in objects by filing status", () => {
+    const brackets = { single: [{ upTo: "10275", rate: "0.1" }, { rate: "0.37" }] };
+    const threshold = { joint: "250000", others: "200000" };
+    expect(changesOf({ values: [{ brackets, threshold, months: ["4", "6"] }] })).toEqual([
+      ["values[0].brackets.single[0].upTo", "10275", "10276"],
+      ["values[0].brackets.single[0].rate", "0.1", "0.2"],
+      ["values[0].brackets.single[1].rate", "0.37", "0.38"],
+      ["values[0].threshold.joint", "250000", "250001"],
+      ["values[0].threshold.others", "200000", "200001"],
+      ["values[0].months[0]", "4", "5"],
+      ["values[0].months[1]", "6", "7"],
     ]);
   });
 

@@ -16,8 +16,17 @@ const SAID_OF_FIGURES = ["id", "title", "keyedBy", "units", "source", "confidenc
 
 /** Sentences and names of forms, shown to the reader as they stand: no answer is worked out from them. */
 const SHOWN_AS_WRITTEN = [
-  ...["what", "remedy", "needs", "proof", "condition", "additions", "interest", "note"],
-  ...["unsettled", "requestForm", "paymentForm"],
+  "what",
+  "remedy",
+  "how",
+  "proof",
+  "condition",
+  "additions",
+  "interest",
+  "note",
+  "unsettled",
+  "requestForm",
+  "paymentForm",
 ];
 const LEFT_ALONE = [...SAID_OF_FIGURES, ...SHOWN_AS_WRITTEN];
 

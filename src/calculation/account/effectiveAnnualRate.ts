@@ -4,14 +4,13 @@ import { Decimal, ZERO } from "../../money/dollars";
 const DAYS_OF_A_YEAR = 365;
 
 /**
- * Effective annual rate of a delay: what the charges amount to a year, compounded, so that they can be held against the rate of
- * a loan.
+ * Effective annual rate of a delay: penalties and interest as a compounded annual rate, to compare with the rate of a loan.
  *
- * @param charges - Dollars of additions and interest for the delay.
- * @param unpaid - Dollars that were not paid in time.
- * @param due - The last day to pay without interest, as the law names it.
- * @param paidOn - The day they were paid.
- * @returns A fraction a year, not rounded; zero where nothing was unpaid or nothing late.
+ * @param charges - Dollars of penalties and interest for the delay.
+ * @param unpaidTax - Dollars of tax not paid by the payment due date.
+ * @param due - The payment due date that the law names, before any move for weekends and holidays.
+ * @param paidOn - The date the tax was paid.
+ * @returns A fraction per year, not rounded; zero if no tax was unpaid or it was not late.
  *
  * @example
  * // 200 on 5,000 over 183 days
@@ -19,12 +18,12 @@ const DAYS_OF_A_YEAR = 365;
  */
 export function effectiveAnnualRate(
   charges: Decimal,
-  unpaid: Decimal,
+  unpaidTax: Decimal,
   due: CalendarDate,
   paidOn: CalendarDate
 ): Decimal {
   const days = daysBetween(due, paidOn);
-  if (!unpaid.greaterThan(0) || days <= 0) return ZERO;
-  const growth = charges.div(unpaid).plus(1);
+  if (!unpaidTax.greaterThan(0) || days <= 0) return ZERO;
+  const growth = charges.div(unpaidTax).plus(1);
   return growth.pow(new Decimal(DAYS_OF_A_YEAR).div(days)).minus(1);
 }

@@ -5,25 +5,25 @@ import { extendedDueDate } from "./extendedDueDate";
 import { paymentDueDate } from "./paymentDueDate";
 import { returnDueDate, type ReturnDateRules } from "./returnDueDate";
 
-/** The three dates that govern a client's return. */
+/** The three due dates of a client's return. */
 export interface ClientDates {
-  /** Return without any request; from here failure to file and failure to pay count when nothing was asked. */
+  /** Return without an extension. Both penalties count from this date if no extension was requested. */
   readonly regular: DueDate;
-  /** Payment without interest. */
+  /** Payment due date: last day to pay without interest. */
   readonly payment: DueDate;
   /** Return with the automatic extension. */
   readonly extended: DueDate;
 }
 
 /**
- * The dates that govern a client's return.
+ * The due dates of a client's return.
  *
  * @param taxYear - Calendar or fiscal tax year.
- * @param filerType - Who files.
- * @param circumstances - Residence and disaster relief.
+ * @param filerType - Filer type.
+ * @param circumstances - Residence and disaster postponement.
  * @param rules - Due dates, holidays, postponements.
  * @returns Regular, payment and extended due dates.
- * @throws NotInTableError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year that the tables do not cover.
  */
 export function clientDates(
   taxYear: TaxYear,

@@ -1,26 +1,26 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 
-/** A disaster-relief period announced for the area of the client's address of record. */
+/** A postponement period announced for the disaster area of the client's address of record. */
 export interface DisasterPostponement {
-  /** First day whose acts are postponed. */
+  /** First date of the period. */
   readonly begins: CalendarDate;
-  /** The day to which they are postponed. */
+  /** The date to which a deadline in the period is postponed. */
   readonly postponementEnds: CalendarDate;
 }
 
 /**
- * A last day as disaster relief moves it.
+ * A deadline after a disaster postponement.
  *
- * An act whose last day falls inside the period may be done on its last day; one whose day had passed when it began, or that is
- * due after it, stays. The announced day is taken as announced, weekend or not.
+ * A deadline within the period moves to the end of the period. A deadline before or after it does not move. The end is used
+ * as announced, even if it is on a weekend.
  *
- * @param lastDay - The last day for the act, weekends and holidays counted.
+ * @param lastDay - The deadline, already moved for weekends and holidays.
  * @param postponement - The period as announced.
- * @returns The last day, moved or not.
+ * @returns The deadline, moved or not.
  * @see 26 U.S.C. 7508A(a)
  *
  * @example
- * postponedByRelief("2026-04-15", { begins: "2026-01-22", postponedTo: "2026-06-08" }) //=> "2026-06-08"
+ * postponedDate("2026-04-15", { begins: "2026-01-22", postponementEnds: "2026-06-08" }) //=> "2026-06-08"
  */
 export function postponedDate(
   lastDay: CalendarDate,

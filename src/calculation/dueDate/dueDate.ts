@@ -1,12 +1,13 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import { nextWorkday } from "../../calendar/nextWorkday";
 import { requireReach } from "../../rules/listTable";
-import type { Act, Rulebook } from "../../rules/rulebook";
+import type { Rulebook } from "../../rules/rulebook";
+import type { Act } from "../../rules/schema/dateTables";
 import type { Source } from "../../rules/source";
 import type { State } from "../state";
 import { postponedDate, type DisasterPostponement } from "./disasterPostponement";
 
-/** One step by which the last day for an act moved, and why. */
+/** One move of the last day for an act, and the reason. */
 export interface DateMove {
   readonly from: CalendarDate;
   readonly to: CalendarDate;
@@ -17,17 +18,17 @@ export interface DateMove {
 /** When an act is due. */
 export interface DueDate {
   readonly act: Act;
-  /** The day the law names, any extension included. */
+  /** The date the law names, including any extension. */
   readonly statutory: CalendarDate;
-  /** The day from which months of delinquency and interest count once the act is late: weekends and holidays do not move it. */
+  /** The date from which months of delinquency and interest count if the act is late. Weekends and holidays do not move it. */
   readonly countedFrom: CalendarDate;
-  /** The last day on which the act is timely. */
+  /** The last day on which the act is on time. */
   readonly lastDay: CalendarDate;
   readonly moves: readonly DateMove[];
   readonly source: Source;
 }
 
-/** What besides the tax year and the filer moves a client's dates. */
+/** What moves a client's dates, other than the tax year and the filer type. */
 export interface Circumstances {
   readonly state?: State | undefined;
   readonly postponement?: DisasterPostponement | undefined;
@@ -37,19 +38,19 @@ export interface Circumstances {
 export type MovingRules = Pick<Rulebook, "legalHolidays" | "nationwidePostponements">;
 
 /**
- * Moves the day that the law names for an act: weekends and holidays, then postponements for everyone, then the client's own
- * disaster relief.
+ * Moves the date that the law names for an act: for weekends and holidays, then for nationwide postponements, then for the
+ * client's own disaster postponement.
  *
- * Section 7503 only decides whether the act was timely; a date missed altogether counts from the day the law names
- * (26 CFR 301.6651-1(b)(3)). A postponement under section 7508A disregards the time, so that a missed date counts from its end.
+ * Section 7503 only decides whether the act was on time. If the deadline is missed, penalties and interest count from the date
+ * the law names (26 CFR 301.6651-1(b)(3)). Section 7508A disregards the postponement period, so they then count from its end.
  *
- * @param act - What is due. State holidays move returns and the tax payable with them, not installments (Rev. Rul. 2015-13).
- * @param statutory - The day the law names, any extension included.
- * @param source - The law that names it.
- * @param circumstances - Residence and disaster relief.
+ * @param act - What is due. State holidays move returns and the tax due with them, not installments (Rev. Rul. 2015-13).
+ * @param statutory - The date the law names, including any extension.
+ * @param source - The law that names the date.
+ * @param circumstances - Residence and disaster postponement.
  * @param rules - Holidays and postponements.
  * @returns The due date with its moves.
- * @throws NotInTableError for a day whose holidays are not held.
+ * @throws NotInTableError for a date that the holiday table does not cover.
  * @see 26 U.S.C. 7503, 7508A
  */
 export function dueDate(
@@ -73,7 +74,7 @@ export function dueDate(
   const workday = nextWorkday(statutory, legalHolidays.rows, state);
   if (workday.skipped.length > 0) {
     const reasons = workday.skipped.map((skipped) => skipped.because);
-    move(workday.day, reasons.join(", "), legalHolidays.source);
+    move(workday.date, reasons.join(", "), legalHolidays.source);
   }
 
   for (const postponement of nationwidePostponements.rows) {
@@ -86,14 +87,15 @@ export function dueDate(
       source: law,
     } = postponement;
     if (!acts.includes(act) || lastDay < dueFrom || lastDay > dueThrough) continue;
-    move(postponementEnds, "postponed for everyone", law);
+    move(postponementEnds, "nationwide postponement", law);
     if (periodDisregarded) countedFrom = postponementEnds;
   }
 
   const { postponement } = circumstances;
-  const relieved = postponement ? postponedDate(lastDay, postponement) : lastDay;
-  if (relieved !== lastDay) move(relieved, "disaster relief", nationwidePostponements.source);
-  // a period that ends on the workday after a weekend moves nothing, and yet its days do not count
-  if (relieved === postponement?.postponementEnds) countedFrom = relieved;
+  const postponed = postponement ? postponedDate(lastDay, postponement) : lastDay;
+  if (postponed !== lastDay)
+    move(postponed, "disaster postponement", nationwidePostponements.source);
+  // A period that ends on the workday after a weekend moves nothing, but its days are disregarded.
+  if (postponed === postponement?.postponementEnds) countedFrom = postponed;
   return { act, statutory, countedFrom, lastDay, moves, source };
 }

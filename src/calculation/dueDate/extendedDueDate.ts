@@ -9,16 +9,17 @@ import type { ReturnDateRules } from "./returnDueDate";
 /**
  * Due date of a return with the automatic extension.
  *
- * Six months from the day the law names (April 15, not the Monday after it), then moved for weekends and holidays. Abroad the six
- * months run beside the automatic two, so that the day is the same. For a nonresident without wages they run from June 15 by
- * the words of 26 CFR 1.6081-4(a); the 2008 edition of Pub. 513 says October 15, so treat the December day with care.
+ * Six months from the date the law names (April 15, not the Monday after it), then moved for weekends and holidays. For a
+ * taxpayer out of the country the six months include the automatic two, so the date is the same. For a nonresident alien without
+ * wages subject to withholding they count from June 15 under 26 CFR 1.6081-4(a). The 2008 edition of Pub. 513 says October 15,
+ * so confirm the December date.
  *
  * @param taxYear - Calendar or fiscal tax year.
- * @param filerType - Who files.
- * @param circumstances - Residence and disaster relief.
+ * @param filerType - Filer type.
+ * @param circumstances - Residence and disaster postponement.
  * @param rules - Due dates, holidays, postponements.
  * @returns The due date with its moves.
- * @throws NotInTableError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year that the tables do not cover.
  * @see 26 U.S.C. 6081(a); 26 CFR 1.6081-4(a)
  *
  * @example

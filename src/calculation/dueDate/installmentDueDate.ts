@@ -1,7 +1,7 @@
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { TaxYear } from "../taxYear";
-import { dayAfterTaxYear } from "./dayAfterTaxYear";
+import { dateAfterTaxYear } from "./dateAfterTaxYear";
 import type { DisasterPostponement } from "./disasterPostponement";
 import { dueDate, type DueDate, type MovingRules } from "./dueDate";
 
@@ -11,16 +11,16 @@ export type InstallmentNumber = 1 | 2 | 3 | 4;
 const MONTHS_OF_THE_YEAR = 12;
 
 /**
- * Due date of an installment of estimated tax.
+ * Due date of an estimated tax installment.
  *
- * Weekends and the District's holidays move it; a state's Patriots' Day does not (Rev. Rul. 2015-13).
+ * Weekends and holidays of the District of Columbia move it; a state's Patriots' Day does not (Rev. Rul. 2015-13).
  *
  * @param taxYear - The year whose tax is estimated, calendar or fiscal.
  * @param number - First to fourth.
- * @param postponement - Disaster relief for the client's address, if any.
+ * @param postponement - Disaster postponement for the client's address, if any.
  * @param rules - Installment dates, holidays, postponements.
  * @returns The due date with its moves.
- * @throws NotInTableError for a tax year whose dates are not held.
+ * @throws NotInTableError for a tax year that the tables do not cover.
  * @see 26 U.S.C. 6654(c)(2), (k)
  *
  * @example
@@ -33,13 +33,9 @@ export function installmentDueDate(
   rules: MovingRules & Pick<Rulebook, "installments">
 ): DueDate {
   const { figures, source } = entryOn(rules.installments, taxYear.lastDay);
-  const monthOfYear = {
-    1: figures.firstMonth,
-    2: figures.secondMonth,
-    3: figures.thirdMonth,
-    4: figures.fourthMonth,
-  }[number].toNumber();
-  const statutory = dayAfterTaxYear(
+  const [first, second, third, fourth] = figures.months;
+  const monthOfYear = { 1: first, 2: second, 3: third, 4: fourth }[number].toNumber();
+  const statutory = dateAfterTaxYear(
     taxYear,
     monthOfYear - MONTHS_OF_THE_YEAR,
     figures.dayOfMonth.toNumber()

@@ -8,30 +8,30 @@ import {
   type CalendarDate,
 } from "../../calendar/calendarDate";
 import type { Source } from "../../rules/source";
-import { dayAfterTaxYear } from "../dueDate/dayAfterTaxYear";
+import { dateAfterTaxYear } from "../dueDate/dateAfterTaxYear";
 import type { RatePeriod } from "../penalty/publishedPeriods";
 import { ratePeriods } from "../penalty/ratePeriods";
 import { underpaymentRate, type InterestRates } from "../penalty/underpaymentRate";
 import type { TaxYear } from "../taxYear";
 
-/** Days in a row that bear the same rate by the same divisor, whatever quarters they lie in. */
+/** Consecutive days with one rate and one divisor, in one quarter or several. */
 export interface EstimateRatePeriod extends Omit<RatePeriod, "source"> {
-  /** The rulings behind the rate; none where it is assumed. */
+  /** The rulings that set the rate; none if it is assumed. */
   readonly sources: readonly Source[];
 }
 
 /**
- * Rate periods for the addition on underpaid estimates, from the first installment through the day on which it ends.
+ * Rate periods for the estimated tax penalty, from the first installment through the date on which the penalty ends.
  *
- * The rate of the third month after the tax year goes on through the first fifteen days of the fourth: the second quarter's
- * new rate does not count for these days (section 6621(b)(2)(B)). Neighbouring quarters at one rate are one period, as on Form 2210.
+ * The rate of the third month after the tax year also applies to the first fifteen days of the fourth month, instead of the rate of
+ * the new quarter (section 6621(b)(2)(B)). Consecutive quarters at one rate are one period, as on Form 2210.
  *
  * @param from - Due date of the first installment.
  * @param taxYear - The year whose tax is estimated.
- * @param end - The last day that bears the addition: the 15th day of the fourth month after it, or sooner.
- * @param rates - Published rates and the assumed one.
+ * @param end - The last date of the penalty: the 15th day of the fourth month after the year, or earlier.
+ * @param rates - Published rates and the assumed rate, if any.
  * @returns The periods in order.
- * @throws NotInTableError where a day has no rate.
+ * @throws NotInTableError if a date has no rate.
  * @see 26 U.S.C. 6621(b)(2)(B), 6654(a)
  */
 export function estimateRatePeriods(
@@ -40,23 +40,23 @@ export function estimateRatePeriods(
   end: CalendarDate,
   rates: InterestRates
 ): readonly EstimateRatePeriod[] {
-  const lastOfThirdMonth = addDays(dayAfterTaxYear(taxYear, 4, 1), -1);
+  const lastOfThirdMonth = addDays(dateAfterTaxYear(taxYear, 4, 1), -1);
   const published = ratePeriods(from, earlierDate(lastOfThirdMonth, end), rates);
-  const carriedFrom = laterDate(from, lastOfThirdMonth);
-  const carriedOn: readonly RatePeriod[] =
-    carriedFrom < end
+  const sameRateFrom = laterDate(from, lastOfThirdMonth);
+  const sameRate: readonly RatePeriod[] =
+    sameRateFrom < end
       ? [
           {
             ...underpaymentRate(lastOfThirdMonth, rates),
-            from: carriedFrom,
+            from: sameRateFrom,
             to: end,
-            days: daysBetween(carriedFrom, end),
+            days: daysBetween(sameRateFrom, end),
             divisor: daysInYear(yearOf(end)),
           },
         ]
       : [];
   const periods: EstimateRatePeriod[] = [];
-  for (const { source, ...period } of [...published, ...carriedOn]) {
+  for (const { source, ...period } of [...published, ...sameRate]) {
     const last = periods.at(-1);
     const sources = source ? [source] : [];
     if (last && last.divisor === period.divisor && last.rate.equals(period.rate)) {

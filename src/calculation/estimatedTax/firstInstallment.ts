@@ -1,9 +1,10 @@
 import { atLeastZero, upToCents, ZERO, type Decimal } from "../../money/dollars";
-import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import { requiredAnnualPayment, type RequiredAnnualPaymentInput } from "./requiredAnnualPayment";
+import { entryOn } from "../../rules/datedTable";
+import { smallBalanceException } from "./smallBalanceException";
 
-/** The new year, and what is paid toward it already. */
+/** The new year, and payments already expected for it. */
 export interface FirstInstallmentInput extends RequiredAnnualPaymentInput {
   /** Dollars expected to be withheld in the year. */
   readonly withholding: Decimal;
@@ -11,17 +12,15 @@ export interface FirstInstallmentInput extends RequiredAnnualPaymentInput {
   readonly overpaymentApplied: Decimal;
 }
 
-const INSTALLMENTS = 4;
-
 /**
- * First estimate of a year's tax, due on the day the extension of the year before is asked for.
+ * First estimated tax installment of a year, due on the deadline to request the extension for the year before.
  *
- * A quarter of the required annual payment, less a quarter of the withholding and the overpayment applied. Nothing where the tax
- * after withholding stays below $1,000 or withholding covers the whole, and nothing in April for farmers and fishers, whose one
- * installment falls in January.
+ * A quarter of the required annual payment, less a quarter of the withholding and the overpayment applied from the prior year. Zero
+ * if less than $1,000 remains after withholding, if withholding covers the required payment, or for farmers and fishermen, whose
+ * only installment is due in January.
  *
  * @param input - Dollars and circumstances.
- * @param rules - Shares and thresholds.
+ * @param rules - Percents and thresholds.
  * @returns Dollars and cents, rounded up to the cent.
  * @see 26 U.S.C. 6654(c)(1), (d)(1)(A), (e)(1), (g)(1), (i)(1)
  *
@@ -34,9 +33,10 @@ export function firstInstallment(
   rules: Pick<Rulebook, "requiredAnnualPayment">
 ): Decimal {
   const { taxYear, currentYearTax, farmerOrFisherman, withholding, overpaymentApplied } = input;
-  const { leastTaxDue } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay).figures;
-  if (farmerOrFisherman || currentYearTax.minus(withholding).lessThan(leastTaxDue)) return ZERO;
+  if (farmerOrFisherman || smallBalanceException(taxYear, currentYearTax, withholding, rules))
+    return ZERO;
+  const { installmentShare } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay).figures;
   const required = requiredAnnualPayment(input, rules);
-  const quarter = atLeastZero(required.minus(withholding)).div(INSTALLMENTS);
-  return upToCents(atLeastZero(quarter.minus(overpaymentApplied)));
+  const installment = atLeastZero(required.minus(withholding)).times(installmentShare);
+  return upToCents(atLeastZero(installment.minus(overpaymentApplied)));
 }

@@ -1,11 +1,11 @@
 import { compareDates, type CalendarDate } from "../../calendar/calendarDate";
 import { Decimal, ZERO } from "../../money/dollars";
 import type { DueDate } from "../dueDate/dueDate";
-import type { LatePayment } from "../penalty/underpaymentInterest";
+import type { Payment } from "../penalty/underpaymentInterest";
 
-/** A part of an installment, and the day it was paid; `undefined` while it is open. */
+/** A part of an installment, and the date it was paid; `undefined` while it is unpaid. */
 export interface InstallmentPart {
-  /** Its place among the due dates, from 1. */
+  /** Number of the installment among the due dates, from 1. */
   readonly installment: number;
   readonly due: DueDate;
   readonly amount: Decimal;
@@ -13,26 +13,28 @@ export interface InstallmentPart {
 }
 
 /**
- * Lays payments against installments, each to the earliest one still open, whatever the payer meant by it.
+ * Applies each payment to the earliest unpaid installment, whatever the payer designated.
  *
  * @param dues - Due dates of the installments, in order.
  * @param installment - Dollars of each.
- * @param withholding - Dollars withheld in the year: equal parts on the due dates, unless shown otherwise.
- * @param payments - Estimated payments, in any order.
- * @returns The parts of each installment in the order in which they were paid; what nobody paid is open.
+ * @param withholding - Dollars withheld in the year, counted in equal parts on the due dates.
+ * @param payments - Estimated tax payments, in any order.
+ * @returns The parts of the installments in the order in which they were paid, then the unpaid parts.
  * @see 26 U.S.C. 6654(b)(3), (g)(1)
  */
 export function installmentPayments(
   dues: readonly DueDate[],
   installment: Decimal,
   withholding: Decimal,
-  payments: readonly LatePayment[]
+  payments: readonly Payment[]
 ): readonly InstallmentPart[] {
   const withheld = dues.map(({ countedFrom }) => ({
-    day: countedFrom,
+    date: countedFrom,
     amount: withholding.div(dues.length),
   }));
-  const credits = [...withheld, ...payments].sort((one, other) => compareDates(one.day, other.day));
+  const credits = [...withheld, ...payments].sort((one, other) =>
+    compareDates(one.date, other.date)
+  );
   const open = dues.map(() => installment);
   const parts: InstallmentPart[] = [];
   for (const credit of credits) {
@@ -40,7 +42,7 @@ export function installmentPayments(
     dues.forEach((due, index) => {
       const amount = Decimal.min(left, open[index] ?? ZERO);
       if (!amount.greaterThan(0)) return;
-      parts.push({ installment: index + 1, due, amount, paidOn: credit.day });
+      parts.push({ installment: index + 1, due, amount, paidOn: credit.date });
       open[index] = (open[index] ?? ZERO).minus(amount);
       left = left.minus(amount);
     });

@@ -1,18 +1,20 @@
 import { atLeastZero, Decimal, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
+import { bracketTax, type Bracket } from "./bracketTax";
 import { gainTax } from "./gainTax";
 import { incomeTax } from "./incomeTax";
 
-/** Income as the minimum tax sees it. */
+/** Income for the alternative minimum tax. */
 export interface MinimumTaxInput {
   readonly taxYear: TaxYear;
   readonly status: FilingStatus;
-  /** Dollars of regular taxable income, not held to zero. */
+  /** Dollars of regular taxable income, negative if deductions exceed income. */
   readonly taxableIncome: Decimal;
-  /** Dollars added back: the standard deduction or state and local taxes, incentive stock options and the like. */
+  /** Dollars added back: standard deduction or state and local taxes, incentive stock options and similar items. */
   readonly amtAdjustments: Decimal;
   /** Dollars of net long-term gain and qualified dividends. */
   readonly preferentialIncome: Decimal;
@@ -20,44 +22,35 @@ export interface MinimumTaxInput {
 
 type MinimumTaxRules = Pick<
   Rulebook,
-  "alternativeMinimumTax" | "incomeTaxRates" | "capitalGainRates"
+  "alternativeMinimumTax" | "incomeTaxRates" | "taxTable" | "capitalGainRates"
 >;
 
 /**
- * Alternative minimum tax: what the tentative minimum tax is above the regular one.
+ * Alternative minimum tax: the amount by which the tentative minimum tax exceeds the regular tax.
  *
- * 26 and 28% of minimum taxable income above an exemption that shrinks with income; gains keep their own rates where that is
- * less. A separate filer's income rises beyond the exemption, until it has lost as much again.
+ * The tentative tax is 26% and 28% of alternative minimum taxable income above an exemption, which is reduced as income rises.
+ * Capital gains keep their own rates if that gives less. For a separate filer the reduction goes on below zero, down to the amount
+ * of the exemption.
  *
  * @param input - Dollars.
- * @param rules - Exemptions, rates, edges by year.
+ * @param rules - Exemptions and brackets by year.
  * @returns Dollars, not rounded, never below zero.
- * @throws NotInTableError for a year whose figures are not held.
- * @see 26 U.S.C. 55, 56(b)(1); Form 6251
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 55, 56(b)(1); Form 6251
  */
 export function alternativeMinimumTax(input: MinimumTaxInput, rules: MinimumTaxRules): Decimal {
   const { taxYear, status, taxableIncome, amtAdjustments, preferentialIncome } = input;
   const begins = taxYear.firstDay;
   const { figures } = entryOn(rules.alternativeMinimumTax, begins);
-  const group = {
-    single: "Single",
-    head: "Single",
-    joint: "Joint",
-    survivor: "Joint",
-    separate: "Separate",
-  } as const satisfies Record<FilingStatus, string>;
   const minimumIncome = taxableIncome.plus(amtAdjustments);
-  const whole = figures[`exemption${group[status]}`];
-  const above = atLeastZero(minimumIncome.minus(figures[`phaseout${group[status]}`]));
-  const lost = above.times(figures.phaseoutRate);
-  // A separate filer goes on losing, as the other spouse's exemption would (section 55(d)(3)).
-  const exemption = Decimal.max(whole.minus(lost), status === "separate" ? whole.negated() : ZERO);
+  const whole = figureForStatus(figures.exemption, status);
+  const above = atLeastZero(minimumIncome.minus(figureForStatus(figures.phaseoutAbove, status)));
+  const reduced = whole.minus(above.times(figures.phaseoutRate));
+  // Section 55(d)(3): a separate filer's income rises by what the other spouse's exemption would have lost.
+  const exemption = Decimal.max(reduced, status === "separate" ? whole.negated() : ZERO);
   const base = atLeastZero(minimumIncome.minus(exemption));
-  const edge = status === "separate" ? figures.higherRateAboveSeparate : figures.higherRateAbove;
-  const flat = (amount: Decimal): Decimal =>
-    Decimal.min(amount, edge)
-      .times(figures.lowerRate)
-      .plus(atLeastZero(amount.minus(edge)).times(figures.higherRate));
+  const brackets = figureForStatus<readonly Bracket[]>(figures.brackets, status);
+  const flat = (amount: Decimal): Decimal => bracketTax(brackets, ZERO, amount);
 
   const gain = Decimal.min(base, preferentialIncome);
   const income = atLeastZero(taxableIncome);

@@ -1,42 +1,40 @@
 import { atLeastZero, Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 
-/** One business, and the return it is on. */
+/** One business and the return that includes it. */
 export interface BusinessIncomeInput {
   readonly taxYear: TaxYear;
   readonly status: FilingStatus;
-  /** Dollars of qualified business income: profit less half the self-employment tax and the like. */
+  /** Dollars of qualified business income: profit less the deductible part of self-employment tax and similar items. */
   readonly qualifiedIncome: Decimal;
   /** Dollars of taxable income before this deduction. */
   readonly taxableIncome: Decimal;
   /** Dollars of net capital gain and qualified dividends in it. */
   readonly preferentialIncome: Decimal;
-  /** Dollars of wages that the business paid. */
+  /** Dollars of W-2 wages that the business paid. */
   readonly wages: Decimal;
-  /** Dollars of its depreciable property, unadjusted. */
+  /** Dollars of unadjusted basis immediately after acquisition (UBIA) of its qualified property. */
   readonly property: Decimal;
-  /** A specified service business: health, law, accounting and the like. */
+  /** A specified service trade or business (SSTB), such as health, law or accounting. */
   readonly specifiedService: boolean;
 }
-
-const HALF_OF_WAGES = new Decimal("0.5");
-const QUARTER_OF_WAGES = new Decimal("0.25");
-const SHARE_OF_PROPERTY = new Decimal("0.025");
 
 /**
  * Deduction for qualified business income of one business.
  *
- * 20% of it, not above 20% of taxable income without gains. Above the threshold the limit by wages and property comes in, and a
- * specified service business loses its share, both over the width of the phase-in. From 2026 a small minimum.
+ * 20% of qualified business income, but not more than 20% of taxable income without net capital gain. Above the threshold the limit
+ * by wages and property applies, and a specified service trade or business loses the deduction, both phased in over a range of
+ * income. From 2026 an active business has a small minimum deduction.
  *
  * @param input - Dollars and circumstances.
- * @param rules - Thresholds and widths by year.
+ * @param rules - Thresholds, shares and phase-in ranges by year.
  * @returns Dollars, not rounded.
- * @throws NotInTableError for a year whose figures are not held.
- * @see 26 U.S.C. 199A(a), (b), (d)(3), (i); 26 CFR 1.199A-1
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 199A(a), (b), (d)(3), (i); Regulations section 1.199A-1
  */
 export function businessIncomeDeduction(
   input: BusinessIncomeInput,
@@ -44,15 +42,8 @@ export function businessIncomeDeduction(
 ): Decimal {
   const { taxYear, status, taxableIncome, preferentialIncome, specifiedService } = input;
   const { figures } = entryOn(rules.businessIncomeDeduction, taxYear.firstDay);
-  const threshold = {
-    joint: figures.thresholdJoint,
-    separate: figures.thresholdSeparate,
-    single: figures.threshold,
-    head: figures.threshold,
-    survivor: figures.threshold,
-  }[status];
-  const width = status === "joint" ? figures.phaseInJoint : figures.phaseIn;
-  const phasedIn = Decimal.min(1, atLeastZero(taxableIncome.minus(threshold)).div(width));
+  const above = atLeastZero(taxableIncome.minus(figureForStatus(figures.threshold, status)));
+  const phasedIn = Decimal.min(1, above.div(figureForStatus(figures.phaseInRange, status)));
   const counted = specifiedService ? new Decimal(1).minus(phasedIn) : new Decimal(1);
   const income = atLeastZero(input.qualifiedIncome).times(counted);
   const wages = input.wages.times(counted);
@@ -60,8 +51,8 @@ export function businessIncomeDeduction(
 
   const full = income.times(figures.rate);
   const limit = Decimal.max(
-    wages.times(HALF_OF_WAGES),
-    wages.times(QUARTER_OF_WAGES).plus(property.times(SHARE_OF_PROPERTY))
+    wages.times(figures.wageShare),
+    wages.times(figures.wageShareWithUbia).plus(property.times(figures.ubiaShare))
   );
   const ofBusiness = full.minus(atLeastZero(full.minus(limit)).times(phasedIn));
   const ofIncome = atLeastZero(taxableIncome.minus(preferentialIncome)).times(figures.rate);

@@ -8,9 +8,10 @@ import type { LiabilityLine } from "./liabilityLine";
 import { netEarnings } from "./netEarnings";
 import { item, type ReturnItem, type ReturnItems } from "./returnItems";
 import { selfEmploymentTax } from "./selfEmploymentTax";
+import { selfEmploymentTaxDeduction } from "./selfEmploymentTaxDeduction";
 import { taxableBenefits } from "./taxableBenefits";
 
-/** Income down to adjusted gross income, with what later steps need of it. */
+/** Adjusted gross income, with the amounts that later steps need. */
 export interface GrossIncome {
   readonly lines: readonly LiabilityLine[];
   readonly adjustedGrossIncome: Decimal;
@@ -39,18 +40,18 @@ const PLAIN: readonly (readonly [ReturnItem, string])[] = [
 ];
 
 /**
- * Adjusted gross income from the items known.
+ * Adjusted gross income from the known items.
  *
- * Losses from rentals and partnerships count as given: whether they may is not worked out. On a joint return wages use up the
- * Social Security wage base only where they are given as the business owner's own, the cautious way.
+ * Losses from rentals and partnerships count as given: the limits on them are not calculated. On a joint return wages use up the
+ * Social Security wage base only if they are given as the business owner's own, so that the tax is not understated.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
- * @param given - What is known, dollars.
- * @param rules - Self-employment tax, loss limit, benefits.
- * @returns The lines and the amounts that later steps need, each line in whole dollars.
- * @throws NotInTableError for a year whose figures are not held.
- * @see 26 U.S.C. 61, 62(a), 86, 164(f), 1211(b)
+ * @param given - Known items, dollars.
+ * @param rules - Tables for self-employment tax, capital losses and benefits.
+ * @returns The lines in whole dollars, and the amounts that later steps need.
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 61, 62(a), 86, 164(f), 1211(b)
  */
 export function grossIncome(
   taxYear: TaxYear,
@@ -59,7 +60,7 @@ export function grossIncome(
   rules: GrossIncomeRules
 ): GrossIncome {
   const begins = taxYear.firstDay;
-  // Qualified dividends are part of the ordinary ones: where these are left out, they are at least that.
+  // Qualified dividends are part of ordinary dividends, which are therefore at least as much.
   const dividends = Decimal.max(
     item(given, "ordinaryDividends"),
     item(given, "qualifiedDividends")
@@ -82,12 +83,12 @@ export function grossIncome(
   const ownerWages = items.ownerWages ?? (status === "joint" ? ZERO : item(items, "wages"));
   const employment = toWholeDollars(selfEmploymentTax(taxYear, profit, ownerWages, rules));
   const { source: employmentSource } = entryOn(rules.selfEmploymentTax, begins);
-  const half = toWholeDollars(employment.div(2));
+  const deductible = selfEmploymentTaxDeduction(taxYear, employment, rules);
   const adjustments = toWholeDollars(item(items, "adjustments"));
 
   const beforeBenefits = [...plain, gainLine].reduce((sum, { amount }) => sum.plus(amount), ZERO);
   const otherIncome = beforeBenefits
-    .minus(half)
+    .minus(deductible)
     .minus(adjustments)
     .plus(item(items, "taxExemptInterest"));
   const benefits = item(items, "socialSecurityBenefits");
@@ -98,11 +99,11 @@ export function grossIncome(
     source: entryOn(rules.socialSecurityBenefits, begins).source,
   };
   const total = beforeBenefits.plus(benefitsLine.amount);
-  const adjustedGrossIncome = total.minus(half).minus(adjustments);
+  const adjustedGrossIncome = total.minus(deductible).minus(adjustments);
   const shown = [...plain, gainLine, benefitsLine].filter(({ amount }) => !amount.isZero());
-  const halfLine = {
-    what: "Less half of self-employment tax",
-    amount: half.negated(),
+  const deductibleLine = {
+    what: "Less deductible part of self-employment tax",
+    amount: deductible.negated(),
     source: employmentSource,
   };
   const adjustmentLine = {
@@ -114,7 +115,7 @@ export function grossIncome(
     lines: [
       ...shown,
       { what: "Total income", amount: total, source: undefined },
-      ...[halfLine, adjustmentLine].filter(({ amount }) => !amount.isZero()),
+      ...[deductibleLine, adjustmentLine].filter(({ amount }) => !amount.isZero()),
       { what: "Adjusted gross income", amount: adjustedGrossIncome, source: undefined },
     ],
     adjustedGrossIncome,

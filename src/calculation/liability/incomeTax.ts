@@ -7,19 +7,19 @@ import { gainTax } from "./gainTax";
 import { ordinaryTax } from "./ordinaryTax";
 
 /**
- * Income tax, line 16: table or worksheet, with net capital gain and qualified dividends at their own rates.
+ * Income tax, line 16: Tax Table or worksheet, with net capital gain and qualified dividends at capital gain rates.
  *
- * The steps of the worksheet for qualified dividends and capital gain, which gives the smaller of the tax with the preferential
- * rates and the tax without. Gains at 25% and 28% are not worked out.
+ * The steps of the Qualified Dividends and Capital Gain Tax Worksheet, which gives the smaller of the tax with the capital gain rates
+ * and the tax without them. Gains at 25% and 28% are not calculated.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
  * @param taxableIncome - Dollars, preferential income included.
  * @param preferentialIncome - Dollars of net long-term gain and qualified dividends.
- * @param rules - Rates and edges.
- * @returns Dollars, rounded as far as the Tax Table rounds.
- * @throws NotInTableError for a year whose rates are not held.
- * @see 26 U.S.C. 1(h), (j)(5); Instructions for Form 1040, line 16
+ * @param rules - Brackets and rows of the Tax Table by year.
+ * @returns Dollars, rounded only where the Tax Table rounds.
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 1(h), (j)(5); Instructions for Form 1040, line 16
  *
  * @example
  * incomeTax(2025, "single", 60_000, 0) //=> 8120
@@ -29,7 +29,7 @@ export function incomeTax(
   status: FilingStatus,
   taxableIncome: Decimal,
   preferentialIncome: Decimal,
-  rules: Pick<Rulebook, "incomeTaxRates" | "capitalGainRates">
+  rules: Pick<Rulebook, "incomeTaxRates" | "taxTable" | "capitalGainRates">
 ): Decimal {
   const all = ordinaryTax(taxYear, status, taxableIncome, rules);
   if (!preferentialIncome.greaterThan(0)) return all;

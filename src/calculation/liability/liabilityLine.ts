@@ -1,11 +1,11 @@
 import type { Decimal } from "../../money/dollars";
 import type { Source } from "../../rules/source";
 
-/** One line of the working from income to total tax. */
+/** A line of the calculation from income to total tax. */
 export interface LiabilityLine {
   readonly what: string;
-  /** Whole dollars, as the return wants them; negative where the line takes away. */
+  /** Whole dollars, as on the return; negative if the line is subtracted. */
   readonly amount: Decimal;
-  /** The law of the year's figures, where the line rests on any. */
+  /** The source of the year's figures, if the line uses any. */
   readonly source: Source | undefined;
 }

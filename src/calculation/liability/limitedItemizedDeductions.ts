@@ -1,4 +1,4 @@
-import { atLeastZero, Decimal } from "../../money/dollars";
+import { atLeastZero, Decimal, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
@@ -6,17 +6,17 @@ import type { TaxYear } from "../taxYear";
 import { rateColumn } from "./rateColumn";
 
 /**
- * Itemized deductions as far as the highest rate lets them count: from 2026 they are cut by 2/37 of the lesser of the deductions
- * and the income above the edge of the 37% bracket.
+ * Itemized deductions after the limit at the highest tax rate. From 2026 they are reduced by 2/37 of the deductions or of the income
+ * above the start of the 37% bracket, whichever is less.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
- * @param deductions - Dollars itemized, every other limit applied.
- * @param incomeBefore - Dollars of income that they are taken from.
- * @param rules - The cut, and the edge of the highest rate.
+ * @param deductions - Dollars itemized, after every other limit.
+ * @param incomeBefore - Dollars of income from which they are deducted.
+ * @param rules - The reduction, and where the highest bracket starts.
  * @returns Dollars, not rounded.
- * @throws NotInTableError for a year that is not held.
- * @see 26 U.S.C. 68, as amended by Pub. L. 119-21, section 70111
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 68, as amended by Pub. L. 119-21, section 70111
  *
  * @example
  * limitedItemizedDeductions(2026, "single", 74_000, 740_600) //=> 70000
@@ -30,8 +30,9 @@ export function limitedItemizedDeductions(
 ): Decimal {
   const begins = taxYear.firstDay;
   const { numerator, denominator } = entryOn(rules.itemizedLimit, begins).figures;
-  const edge = entryOn(rules.incomeTaxRates, begins).figures[`${rateColumn(status)}35`];
-  const above = atLeastZero(incomeBefore.minus(edge));
-  const cut = Decimal.min(deductions, above).times(numerator).div(denominator);
-  return deductions.minus(cut);
+  const brackets = entryOn(rules.incomeTaxRates, begins).figures.brackets[rateColumn(status)];
+  const highestStarts = brackets.at(-2)?.upTo ?? ZERO;
+  const above = atLeastZero(incomeBefore.minus(highestStarts));
+  const reduction = Decimal.min(deductions, above).times(numerator).div(denominator);
+  return deductions.minus(reduction);
 }

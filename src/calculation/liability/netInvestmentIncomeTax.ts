@@ -1,20 +1,21 @@
 import { atLeastZero, Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 
 /**
- * Net investment income tax, on the lesser of net investment income and income above the threshold.
+ * Net investment income tax, on net investment income or on income above the threshold, whichever is less.
  *
  * @param taxYear - The year of the return.
- * @param status - Filing status; a surviving spouse takes the joint threshold, a head of household the single one.
+ * @param status - Filing status.
  * @param netInvestmentIncome - Dollars.
  * @param adjustedGrossIncome - Dollars, with excluded foreign income added back.
  * @param rules - Rate and thresholds.
  * @returns Dollars, not rounded.
- * @throws NotInTableError for a year before 2022.
- * @see 26 U.S.C. 1411(a)(1), (b); Form 8960
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 1411(a)(1), (b); Form 8960
  *
  * @example
  * netInvestmentIncomeTax(2025, "joint", 40_000, 270_000) //=> 760
@@ -27,13 +28,7 @@ export function netInvestmentIncomeTax(
   rules: Pick<Rulebook, "netInvestmentIncomeTax">
 ): Decimal {
   const { figures } = entryOn(rules.netInvestmentIncomeTax, taxYear.firstDay);
-  const threshold = {
-    single: figures.single,
-    head: figures.single,
-    joint: figures.joint,
-    survivor: figures.joint,
-    separate: figures.separate,
-  }[status];
+  const threshold = figureForStatus(figures.threshold, status);
   const above = atLeastZero(adjustedGrossIncome.minus(threshold));
   return Decimal.min(atLeastZero(netInvestmentIncome), above).times(figures.rate);
 }

@@ -1,39 +1,35 @@
-import { Decimal, toWholeDollars, ZERO } from "../../money/dollars";
+import { toWholeDollars, type Decimal } from "../../money/dollars";
+import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 import { scheduleTax } from "./scheduleTax";
 
-/** From here on the worksheet, which is the schedule itself, replaces the table. */
-const TABLE_ENDS = new Decimal(100_000);
-const FIRST_BANDS = [0, 5, 15, 25].map((edge) => new Decimal(edge));
-const NARROW_BANDS_END = new Decimal(3_000);
-const NARROW = new Decimal(25);
-const WIDE = new Decimal(50);
+type TableRows = Rulebook["taxTable"]["entries"][number]["figures"]["rows"];
 
-/** The middle of the band of the Tax Table in which an income lies; the first band's tax is nothing. */
-function middleOfBand(income: Decimal): Decimal {
-  const [, five, fifteen, twentyFive] = FIRST_BANDS;
-  if (!five || !fifteen || !twentyFive || income.lessThan(five)) return ZERO;
-  if (income.lessThan(fifteen)) return five.plus(fifteen).div(2);
-  if (income.lessThan(twentyFive)) return fifteen.plus(twentyFive).div(2);
-  const width = income.lessThan(NARROW_BANDS_END) ? NARROW : WIDE;
-  return income.div(width).floor().times(width).plus(width.div(2));
+/** Dollars in the middle of the row of the Tax Table that has an income; `undefined` if the income is above the table. */
+function middleOfRow(income: Decimal, rows: TableRows): Decimal | undefined {
+  const index = rows.findIndex(({ upTo }) => income.lessThan(upTo));
+  const rowsOfWidth = rows[index];
+  if (!rowsOfWidth) return undefined;
+  const { width } = rowsOfWidth;
+  const first = rows[index - 1]?.upTo ?? width.minus(width);
+  return first.plus(income.minus(first).div(width).floor().times(width)).plus(width.div(2));
 }
 
 /**
- * Tax at ordinary rates as the return wants it: the Tax Table below 100,000, the Tax Computation Worksheet from there on.
+ * Tax at ordinary rates for the return: the Tax Table below $100,000, the Tax Computation Worksheet from $100,000.
  *
- * The printed table is the schedule's tax on the middle of each band, rounded to the dollar, half up. No paper of the Internal
- * Revenue Service says so; it gives every printed amount that was held against it.
+ * The amount printed in the table is the tax by the schedule on the middle of the row, rounded to the dollar, half up. No text of the
+ * Internal Revenue Service says so, but it gives every printed amount that was compared.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
  * @param taxableIncome - Dollars, all at ordinary rates.
- * @param rules - Rates and the income up to which each runs.
+ * @param rules - Brackets and rows of the table by year.
  * @returns Dollars: whole from the table, not rounded from the worksheet.
- * @throws NotInTableError for a year whose rates are not held.
- * @see 26 U.S.C. 3; Instructions for Form 1040, line 16
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 3; Form 1040 instructions, line 16
  *
  * @example
  * ordinaryTax(2025, "single", 99_999.99) //=> 16909, while 100_000 gives 16914
@@ -42,10 +38,11 @@ export function ordinaryTax(
   taxYear: TaxYear,
   status: FilingStatus,
   taxableIncome: Decimal,
-  rules: Pick<Rulebook, "incomeTaxRates">
+  rules: Pick<Rulebook, "incomeTaxRates" | "taxTable">
 ): Decimal {
-  if (taxableIncome.greaterThanOrEqualTo(TABLE_ENDS)) {
-    return scheduleTax(taxYear, status, taxableIncome, rules);
-  }
-  return toWholeDollars(scheduleTax(taxYear, status, middleOfBand(taxableIncome), rules));
+  const onSchedule = scheduleTax(taxYear, status, taxableIncome, rules);
+  const { rows } = entryOn(rules.taxTable, taxYear.firstDay).figures;
+  const middle = middleOfRow(taxableIncome, rows);
+  if (middle === undefined) return onSchedule;
+  return toWholeDollars(scheduleTax(taxYear, status, middle, rules));
 }

@@ -7,7 +7,7 @@ import { incomeTax } from "./incomeTax";
 import { rateColumn } from "./rateColumn";
 import { selfEmploymentTax } from "./selfEmploymentTax";
 
-/** Last year's return in two figures, and what is different this year; falls are negative. */
+/** Two amounts of last year's return, and the changes this year; a decrease is negative. */
 export interface ProjectedTaxInput {
   /** The year to project. */
   readonly taxYear: TaxYear;
@@ -16,35 +16,36 @@ export interface ProjectedTaxInput {
   readonly priorYearTax: Decimal;
   /** Dollars of taxable income on last year's return. */
   readonly priorYearTaxableIncome: Decimal;
-  /** Dollars of ordinary income more than last year: wages, interest, pensions. */
+  /** Increase of ordinary income in dollars: wages, interest, pensions. */
   readonly ordinary: Decimal;
-  /** Dollars of business profit more than last year, above wages in neither year. */
+  /** Increase of business profit in dollars; wages are assumed not to use up the Social Security wage base. */
   readonly businessProfit: Decimal;
-  /** Dollars of long-term gain and qualified dividends more than last year. */
+  /** Increase of long-term gain and qualified dividends in dollars. */
   readonly gain: Decimal;
-  /** Dollars of deductions more than last year. */
+  /** Increase of deductions in dollars. */
   readonly deductions: Decimal;
-  /** Children under 17 more than last year. */
+  /** Increase of the number of children under age 17. */
   readonly children: number;
 }
 
 /**
- * Total tax projected from last year's: a documented basis for line 4 when nothing better is there.
+ * Total tax projected from last year's return: a documented basis for line 4 if nothing better is known.
  *
- * Last year's total tax, plus the difference between this year's tax on the changed income and last year's tax on last year's
- * income, each by its own year's rates, the rise of the standard deduction counted; plus self-employment tax on more profit,
- * less the credit for more children. Last year's income is taken at ordinary rates on both sides, so that only changes matter.
+ * Last year's total tax, plus this year's tax on the changed income, less last year's tax on last year's income, each at the rates of
+ * its year and with the increase of the standard deduction; plus self-employment tax on additional profit, less the child tax credit
+ * for additional children. Last year's income is taken at ordinary rates in both years, so that only the changes count.
  *
  * @param input - Dollars.
- * @param rules - Rates, standard deduction, self-employment tax, credit of both years.
+ * @param rules - Rates, standard deduction, self-employment tax and credit of both years.
  * @returns Whole dollars, never below zero.
- * @throws NotInTableError where either year's figures are not held.
+ * @throws NotInTableError if the tables do not cover both years.
  */
 export function projectedTax(
   input: ProjectedTaxInput,
   rules: Pick<
     Rulebook,
     | "incomeTaxRates"
+    | "taxTable"
     | "capitalGainRates"
     | "standardDeduction"
     | "selfEmploymentTax"
@@ -55,7 +56,7 @@ export function projectedTax(
   const before = yearBefore(taxYear);
   const column = rateColumn(status);
   const standard = (year: TaxYear): Decimal =>
-    entryOn(rules.standardDeduction, year.firstDay).figures[column];
+    entryOn(rules.standardDeduction, year.firstDay).figures.amount[column];
   const employment = businessProfit.isNegative()
     ? selfEmploymentTax(taxYear, businessProfit.negated(), ZERO, rules).negated()
     : selfEmploymentTax(taxYear, businessProfit, ZERO, rules);

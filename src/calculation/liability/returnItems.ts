@@ -1,6 +1,6 @@
 import { ZERO, type Decimal } from "../../money/dollars";
 
-/** What may be known of a return before it is prepared. Amounts are dollars unless said otherwise. */
+/** Items of a return that may be known before it is prepared. Amounts are in dollars. */
 export const RETURN_ITEMS = [
   "wages",
   "ownerWages",
@@ -58,10 +58,10 @@ export const MAY_BE_NEGATIVE: readonly ReturnItem[] = [
   "otherIncome",
 ];
 
-/** The items given, added up by name. */
+/** The known items, added up by name. */
 export type ReturnItems = Readonly<Partial<Record<ReturnItem, Decimal>>>;
 
-/** An item's amount; nothing where it is not given. */
+/** An item's amount; zero if it is not given. */
 export function item(items: ReturnItems, name: ReturnItem): Decimal {
   return items[name] ?? ZERO;
 }

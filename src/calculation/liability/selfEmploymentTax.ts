@@ -5,15 +5,16 @@ import type { TaxYear } from "../taxYear";
 import { netEarnings } from "./netEarnings";
 
 /**
- * Self-employment tax: Social Security up to the wage base, which wages use up first, and Medicare on all net earnings.
+ * Self-employment tax: the Social Security part up to the wage base, which wages use up first, and the Medicare part on all net
+ * earnings.
  *
  * @param taxYear - The year of the return.
- * @param profit - Dollars of net profit; net earnings are 92.35% of it, and nothing is due on less than $400 of them.
- * @param wages - Dollars of wages of the same person that bore Social Security tax.
+ * @param profit - Dollars of net profit; see `netEarnings`.
+ * @param wages - Dollars of wages of the same person that were subject to Social Security tax.
  * @param rules - Rates and the wage base by year.
- * @returns Dollars, not rounded; half of it is deducted from income.
- * @throws NotInTableError for a year whose wage base is not held.
- * @see 26 U.S.C. 1401(a), (b)(1), 1402(a)(12), (b); Schedule SE
+ * @returns Dollars, not rounded.
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 1401(a), (b)(1), 1402(a)(12), (b); Schedule SE
  *
  * @example
  * selfEmploymentTax(2025, 100_000, 0) //=> 14129.55

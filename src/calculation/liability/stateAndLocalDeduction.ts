@@ -1,20 +1,21 @@
 import { atLeastZero, Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 
 /**
- * State and local taxes that may be itemized: at most the cap, which from 2025 shrinks with income down to a floor.
+ * State and local taxes that may be itemized, up to a cap. From 2025 income reduces the cap, down to a floor.
  *
  * @param taxYear - The year of the return.
- * @param status - Filing status; a separate filer has half of every figure.
+ * @param status - Filing status.
  * @param taxes - Dollars of state and local taxes paid.
  * @param adjustedGrossIncome - Dollars.
- * @param rules - Cap, threshold, floor by year.
+ * @param rules - Cap, threshold and floor by year.
  * @returns Dollars, not rounded.
- * @throws NotInTableError for a year whose cap is not held.
- * @see 26 U.S.C. 164(b)(6), (7)
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 164(b)(6), (7)
  *
  * @example
  * stateAndLocalDeduction(2025, "joint", 60_000, 550_000) //=> 25000
@@ -27,8 +28,8 @@ export function stateAndLocalDeduction(
   rules: Pick<Rulebook, "stateAndLocalCap">
 ): Decimal {
   const { figures } = entryOn(rules.stateAndLocalCap, taxYear.firstDay);
-  const part = status === "separate" ? 2 : 1;
-  const above = atLeastZero(adjustedGrossIncome.minus(figures.incomeAbove.div(part)));
-  const shrunk = figures.cap.div(part).minus(above.times(figures.shrinkRate));
-  return Decimal.min(taxes, Decimal.max(shrunk, figures.floor.div(part)));
+  const threshold = figureForStatus(figures.reducedAbove, status);
+  const above = atLeastZero(adjustedGrossIncome.minus(threshold));
+  const reduced = figureForStatus(figures.cap, status).minus(above.times(figures.reductionRate));
+  return Decimal.min(taxes, Decimal.max(reduced, figureForStatus(figures.floor, status)));
 }

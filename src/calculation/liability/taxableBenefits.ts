@@ -1,25 +1,24 @@
-import { atLeastZero, Decimal, ZERO } from "../../money/dollars";
+import { atLeastZero, Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 
-const HALF = new Decimal("0.5");
-
 /**
- * Social Security benefits in gross income.
+ * Taxable Social Security benefits.
  *
- * Up to half of them above one base, up to 85% above another, by other income and half of the benefits. A separate filer is taken to
- * have lived with the spouse, so that both bases are zero.
+ * Half of the benefits plus other income is compared with two base amounts. Above the first, up to half of the benefits is taxable;
+ * above the second, up to 85%. A separate filer is assumed to have lived with the spouse during the year, so both amounts are zero.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
- * @param benefits - Dollars of benefits of the year.
+ * @param benefits - Dollars of the year's benefits.
  * @param otherIncome - Dollars of other income less adjustments, tax-exempt interest included.
- * @param rules - Bases and shares.
+ * @param rules - Base amounts and shares.
  * @returns Dollars, not rounded.
- * @throws NotInTableError for a year before 2022.
- * @see 26 U.S.C. 86
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 86
  *
  * @example
  * taxableBenefits(2025, "joint", 30_000, 40_000) //=> 15350
@@ -32,13 +31,9 @@ export function taxableBenefits(
   rules: Pick<Rulebook, "socialSecurityBenefits">
 ): Decimal {
   const { figures } = entryOn(rules.socialSecurityBenefits, taxYear.firstDay);
-  const [base, adjusted] =
-    status === "separate"
-      ? [ZERO, ZERO]
-      : status === "joint"
-        ? [figures.baseJoint, figures.adjustedBaseJoint]
-        : [figures.base, figures.adjustedBase];
-  const provisional = otherIncome.plus(benefits.times(HALF));
+  const base = figureForStatus(figures.baseAmount, status);
+  const adjusted = figureForStatus(figures.adjustedBaseAmount, status);
+  const provisional = otherIncome.plus(benefits.times(figures.countedShare));
   const lower = Decimal.min(benefits, atLeastZero(provisional.minus(base))).times(
     figures.lowerShare
   );

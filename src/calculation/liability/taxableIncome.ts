@@ -1,6 +1,7 @@
 import { atLeastZero, Decimal, toWholeDollars, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
+import { figureForStatus } from "../figureForStatus";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 import { businessIncomeDeduction } from "./businessIncomeDeduction";
@@ -9,16 +10,17 @@ import type { GrossIncome } from "./grossIncome";
 import type { LiabilityLine } from "./liabilityLine";
 import { limitedItemizedDeductions } from "./limitedItemizedDeductions";
 import { item, type ReturnItems } from "./returnItems";
+import { selfEmploymentTaxDeduction } from "./selfEmploymentTaxDeduction";
 import { seniorDeduction } from "./seniorDeduction";
 import { standardDeduction } from "./standardDeduction";
 import { stateAndLocalDeduction } from "./stateAndLocalDeduction";
 import { workDeduction } from "./workDeduction";
 
-/** Taxable income, with what the minimum tax adds back of the deductions. */
+/** Taxable income, with the deductions that the alternative minimum tax adds back. */
 export interface TaxableIncome {
   readonly lines: readonly LiabilityLine[];
   readonly taxableIncome: Decimal;
-  /** The same before it is held to zero, as the minimum tax counts it. */
+  /** The same without the limit of zero, for the alternative minimum tax. */
   readonly beforeZero: Decimal;
   readonly amtAdjustments: Decimal;
 }
@@ -30,25 +32,26 @@ type TaxableIncomeRules = Pick<
   | "stateAndLocalCap"
   | "itemizedLimit"
   | "incomeTaxRates"
+  | "selfEmploymentTax"
   | "charitableWithoutItemizing"
   | "additionalDeductions"
   | "businessIncomeDeduction"
 >;
 
 /**
- * Taxable income from adjusted gross income: the larger of the standard and the itemized deductions, those of 2025 to 2028, and
- * the deduction for business income.
+ * Taxable income from adjusted gross income: less the standard or the itemized deductions, whichever is more, the deductions of 2025
+ * through 2028, and the deduction for qualified business income.
  *
- * Business income without an amount of its own is the business profit less half the self-employment tax.
+ * If qualified business income is not given, it is the business profit less the deductible part of self-employment tax.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
- * @param items - What is known, dollars.
- * @param gross - Income so far.
+ * @param items - Known items, dollars.
+ * @param gross - Adjusted gross income and its parts.
  * @param rules - Deductions by year.
- * @returns The lines, taxable income and what the minimum tax adds back, in whole dollars.
- * @throws NotInTableError for a year whose figures are not held.
- * @see 26 U.S.C. 63, 151(d)(5)(C), 163(h)(4), 170(p), 199A, 224, 225
+ * @returns The lines, taxable income and the amounts that the alternative minimum tax adds back, in whole dollars.
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see IRC section 63, 151(d)(5)(C), 163(h)(4), 170(p), 199A, 224, 225
  */
 export function taxableIncome(
   taxYear: TaxYear,
@@ -71,13 +74,16 @@ export function taxableIncome(
   const carLoan = carLoanDeduction(taxYear, status, item(items, "carLoanInterest"), income, rules);
   const temporary = entryOn(rules.additionalDeductions, begins).source;
 
-  const half = toWholeDollars(gross.selfEmploymentTax.div(2));
+  const deductible = selfEmploymentTaxDeduction(taxYear, gross.selfEmploymentTax, rules);
   const qualifiedIncome =
-    items.qualifiedBusinessIncome ?? atLeastZero(item(items, "businessProfit").minus(half));
+    items.qualifiedBusinessIncome ?? atLeastZero(item(items, "businessProfit").minus(deductible));
   const business = (before: Decimal): Decimal =>
     businessIncomeDeduction(
       {
-        ...{ taxYear, status, qualifiedIncome, preferentialIncome },
+        taxYear,
+        status,
+        qualifiedIncome,
+        preferentialIncome,
         taxableIncome: atLeastZero(before),
         wages: item(items, "businessWages"),
         property: item(items, "businessProperty"),
@@ -85,14 +91,14 @@ export function taxableIncome(
       },
       rules
     );
-  // Section 68 looks at taxable income as it would be without the limit, every other deduction taken.
+  // Section 68 uses taxable income without the limit, after every other deduction.
   const others = [senior, pay("tips"), pay("overtime"), carLoan];
   const beforeListed = others.reduce((sum, one) => sum.minus(one), income);
   const unlimited = beforeListed.minus(business(beforeListed.minus(listed)));
   const itemized = limitedItemizedDeductions(taxYear, status, listed, unlimited, rules);
   const itemizes = itemized.greaterThan(standard);
   const gifts = entryOn(rules.charitableWithoutItemizing, begins);
-  const mostGifts = status === "joint" ? gifts.figures.mostJoint : gifts.figures.most;
+  const mostGifts = figureForStatus(gifts.figures.limit, status);
   const charitable = itemizes ? ZERO : Decimal.min(item(items, "charitableCash"), mostGifts);
 
   const lines: LiabilityLine[] = [];
@@ -107,9 +113,9 @@ export function taxableIncome(
   less(
     itemizes ? "itemized deductions" : "standard deduction",
     itemizes ? itemized : standard,
-    entryOn<string>(chosen, begins).source
+    entryOn<object>(chosen, begins).source
   );
-  less("cash gifts without itemizing", charitable, gifts.source);
+  less("cash contributions to charity", charitable, gifts.source);
   less("senior deduction", senior, temporary);
   less("qualified tips", pay("tips"), temporary);
   less("qualified overtime", pay("overtime"), temporary);

@@ -9,10 +9,10 @@ const PAYMENTS: readonly ReturnItem[] = [
 ];
 
 /**
- * Payments for line 5 of the request: withholding, estimates, last year's overpayment applied, refundable credits. Never what is
- * sent with the request itself, which is line 7.
+ * Total payments for line 5 of the request: withholding, estimated tax payments, last year's overpayment applied and refundable
+ * credits. The amount paid with the request is not included: it is line 7.
  *
- * @param items - What is known, dollars.
+ * @param items - Known items, dollars.
  * @returns Dollars, not rounded.
  * @see Form 4868, line 5
  */

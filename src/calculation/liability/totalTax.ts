@@ -1,5 +1,5 @@
 import { Decimal, toWholeDollars, ZERO } from "../../money/dollars";
-import { entryOn } from "../../rules/datedTable";
+import { entryOn, type DatedTable } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
@@ -13,7 +13,7 @@ import { netInvestmentIncomeTax } from "./netInvestmentIncomeTax";
 import { item, type ReturnItems } from "./returnItems";
 import { taxableIncome } from "./taxableIncome";
 
-/** The estimate with its working. */
+/** The estimated total tax with its calculation. */
 export interface TotalTax {
   readonly lines: readonly LiabilityLine[];
   /** Whole dollars. */
@@ -24,6 +24,7 @@ type TotalTaxRules = Parameters<typeof grossIncome>[3] &
   Parameters<typeof taxableIncome>[4] &
   Pick<
     Rulebook,
+    | "taxTable"
     | "capitalGainRates"
     | "alternativeMinimumTax"
     | "childTaxCredit"
@@ -33,18 +34,18 @@ type TotalTaxRules = Parameters<typeof grossIncome>[3] &
   >;
 
 /**
- * Estimate of total tax, line 4 of the request, from what is known of the return.
+ * Estimated total tax, line 4 of the request, from the known items of the return.
  *
- * A good-faith estimate, never a return. Income tax and minimum tax, less credits held to them, then self-employment tax,
- * additional Medicare tax, net investment income tax, the tax on early distributions and other taxes given.
+ * A good-faith estimate, not a return: income tax and alternative minimum tax, less credits up to that amount, plus self-employment
+ * tax, Additional Medicare Tax, net investment income tax, the additional tax on early distributions and other taxes.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
- * @param items - What is known, dollars.
- * @param rules - Every figure of the year.
+ * @param items - Known items, dollars.
+ * @param rules - The tables of the year.
  * @returns The lines in the order of the return, and their total in whole dollars.
- * @throws NotInTableError for a year whose figures are not held.
- * @see Form 1040, lines 1 to 24; 26 U.S.C. 6102(a)
+ * @throws NotInTableError for a tax year that the tables do not cover.
+ * @see Form 1040, lines 1 to 24; IRC section 6102(a)
  */
 export function totalTax(
   taxYear: TaxYear,
@@ -53,7 +54,7 @@ export function totalTax(
   rules: TotalTaxRules
 ): TotalTax {
   const begins = taxYear.firstDay;
-  // A year without rates is refused by these, whatever table the items would have met first.
+  // A tax year without rates is refused with this table, whichever table the items need first.
   const rateSource = entryOn(rules.incomeTaxRates, begins).source;
   const gross = grossIncome(taxYear, status, items, rules);
   const taxable = taxableIncome(taxYear, status, items, gross, rules);
@@ -66,7 +67,9 @@ export function totalTax(
   const minimum = whole(
     alternativeMinimumTax(
       {
-        ...{ taxYear, status, preferentialIncome },
+        taxYear,
+        status,
+        preferentialIncome,
         taxableIncome: taxable.beforeZero,
         amtAdjustments: taxable.amtAdjustments,
       },
@@ -103,14 +106,13 @@ export function totalTax(
   );
   const early = entryOn(rules.earlyDistribution, begins);
   const onEarly = item(items, "earlyDistributions").times(early.figures.rate);
-  const law = (table: Parameters<typeof entryOn<string>>[0]): LiabilityLine["source"] =>
-    entryOn(table, begins).source;
+  const law = (table: DatedTable<object>): LiabilityLine["source"] => entryOn(table, begins).source;
 
   const taxes: LiabilityLine[] = [
     { what: "Income tax", amount: regular, source: rateSource },
     { what: "Alternative minimum tax", amount: minimum, source: law(rules.alternativeMinimumTax) },
     {
-      what: "Less credit for children and other dependents",
+      what: "Less child tax credit and credit for other dependents",
       amount: familyCredit.negated(),
       source: law(rules.childTaxCredit),
     },
@@ -121,7 +123,7 @@ export function totalTax(
       source: law(rules.selfEmploymentTax),
     },
     {
-      what: "Additional Medicare tax",
+      what: "Additional Medicare Tax",
       amount: whole(medicare),
       source: law(rules.additionalMedicareTax),
     },

@@ -4,34 +4,34 @@ import type { Source } from "../../rules/source";
 import type { UnderpaymentInterest } from "./underpaymentInterest";
 import type { Charges } from "./charges";
 
-/** What one line of the working stands for. */
+/** What one line of the calculation shows. */
 export type ChargeKind =
-  | "failure to file"
-  | "reduction for failure to pay"
-  | "minimum for failure to file"
-  | "failure to pay"
-  | "failure to pay excused"
+  | "failure-to-file penalty"
+  | "less failure-to-pay penalty"
+  | "increase to minimum penalty"
+  | "failure-to-pay penalty"
+  | "reasonable cause"
   | "interest on tax"
-  | "interest on failure to file";
+  | "interest on failure-to-file penalty";
 
-/** One line of the working. */
+/** One line of the calculation. */
 export interface ChargeLine {
   readonly kind: ChargeKind;
-  /** First and last day, where the line has a span. */
+  /** First and last date the line covers, if it covers a period. */
   readonly from?: CalendarDate;
   readonly to?: CalendarDate;
   readonly months?: number;
   readonly days?: number;
-  /** Fraction a month for additions, a year for interest. */
+  /** Fraction per month for penalties, per year for interest. */
   readonly rate?: Decimal;
   readonly base?: Decimal;
   /** Dollars and cents. */
   readonly amount: Decimal;
-  /** `undefined` where the rate is assumed. */
+  /** `undefined` if the rate is assumed. */
   readonly source: Source | undefined;
 }
 
-/** Rounds running sums rather than steps, so that the lines of a part add up to the part, which rounds once. */
+/** Rounds the sum to date at each line, in cents, so that the lines of a part add up to the part, which is rounded once. */
 function inCents(): (step: Decimal) => Decimal {
   let exact = ZERO;
   let shown = ZERO;
@@ -51,7 +51,7 @@ function failureToFileLines({ failureToFile }: Charges): ChargeLine[] {
   if (months === 0) return lines;
   const span = { from, to, months };
   lines.push({
-    kind: "failure to file",
+    kind: "failure-to-file penalty",
     ...span,
     rate: monthlyRate,
     base,
@@ -60,12 +60,12 @@ function failureToFileLines({ failureToFile }: Charges): ChargeLine[] {
   });
   if (reduction.greaterThan(0)) {
     const off = cents(reduction.negated());
-    lines.push({ kind: "reduction for failure to pay", ...span, amount: off, source });
+    lines.push({ kind: "less failure-to-pay penalty", ...span, amount: off, source });
   }
   const topUp = amount.minus(gross).plus(reduction);
   if (minimum && topUp.greaterThan(0)) {
     lines.push({
-      kind: "minimum for failure to file",
+      kind: "increase to minimum penalty",
       base: minimum.amount,
       amount: cents(topUp),
       source: minimum.source,
@@ -75,7 +75,7 @@ function failureToFileLines({ failureToFile }: Charges): ChargeLine[] {
 }
 
 function interestLines(
-  kind: "interest on tax" | "interest on failure to file",
+  kind: "interest on tax" | "interest on failure-to-file penalty",
   interest: UnderpaymentInterest
 ): ChargeLine[] {
   const cents = inCents();
@@ -87,17 +87,17 @@ function interestLines(
 }
 
 /**
- * The working of the charges, line by line, in the order in which they are worked out.
+ * The calculation of penalties and interest, line by line.
  *
- * @param charged - The charges.
- * @returns Lines whose amounts add up to the total to the cent; none where nothing is charged.
+ * @param charged - The penalties and interest.
+ * @returns Lines whose amounts in dollars and cents add up to the total; empty if there are no penalties or interest.
  */
 export function chargeLines(charged: Charges): readonly ChargeLine[] {
-  const { failureToPay, excused, interestOnTax, interestOnAddition } = charged;
+  const { failureToPay, excused, interestOnTax, interestOnPenalty } = charged;
   const cents = inCents();
-  const failureToPayLines = failureToPay.charged.map(
+  const failureToPayLines = failureToPay.periods.map(
     ({ from, to, months, monthlyRate: rate, base, amount, source }): ChargeLine => ({
-      kind: "failure to pay",
+      kind: "failure-to-pay penalty",
       from,
       to,
       months,
@@ -108,13 +108,13 @@ export function chargeLines(charged: Charges): readonly ChargeLine[] {
     })
   );
   const excusedLines: ChargeLine[] = excused
-    ? [{ kind: "failure to pay excused", amount: ZERO, source: excused }]
+    ? [{ kind: "reasonable cause", amount: ZERO, source: excused }]
     : [];
   return [
     ...failureToFileLines(charged),
     ...failureToPayLines,
     ...excusedLines,
     ...interestLines("interest on tax", interestOnTax),
-    ...interestLines("interest on failure to file", interestOnAddition),
+    ...interestLines("interest on failure-to-file penalty", interestOnPenalty),
   ];
 }

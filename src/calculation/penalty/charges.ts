@@ -6,7 +6,7 @@ import type { ClientDates } from "../dueDate/clientDates";
 import type { DueDate } from "../dueDate/dueDate";
 import {
   underpaymentInterest,
-  type LatePayment,
+  type Payment,
   type UnderpaymentInterest,
 } from "./underpaymentInterest";
 import type { AssumedRate } from "./underpaymentRate";
@@ -19,72 +19,77 @@ export interface ChargesInput {
   readonly dates: ClientDates;
   /** Dollars of total tax as the return will show it. */
   readonly totalTax: Decimal;
-  /** Dollars paid by the last day to pay: withholding, estimates, credits, what went with the request. */
+  /**
+   * Dollars paid by the payment due date: withholding, estimated tax payments, credits, and the amount paid with the request.
+   */
   readonly paidOnTime: Decimal;
-  /** Payments after that, rising by day. */
-  readonly payments: readonly LatePayment[];
+  /** Later payments, in order of dates. */
+  readonly payments: readonly Payment[];
   readonly filedOn: CalendarDate;
-  /** Whether a valid request was made in time. */
-  readonly extended: boolean;
-  /** Day through which what is still open is worked out. */
+  /** Whether a valid request was made on time. */
+  readonly validExtension: boolean;
+  /** Last date of the calculation for tax that is still unpaid. */
   readonly through: CalendarDate;
   readonly agreementBegins?: CalendarDate | undefined;
-  /** How the return ends, where the charges are those of an earlier day: what excuses failure to pay, and whether it was timely. */
+  /**
+   * Given if `through` is a date before the return is filed: the law that excuses failure to pay in the end, and whether the
+   * return is on time in the end.
+   */
   readonly outcome?: { readonly excused: Source | undefined; readonly timely: boolean } | undefined;
   readonly assumedRate?: AssumedRate | undefined;
 }
 
-/** What a return filed or paid late costs, part by part. */
+/** Penalties and interest of a return filed or paid late, part by part. */
 export interface Charges {
   readonly failureToFile: FailureToFilePenalty;
   readonly failureToPay: FailureToPayPenalty;
-  /** The law that excuses failure to pay, where it does. */
+  /** The law that excuses failure to pay, if any. */
   readonly excused: Source | undefined;
   readonly interestOnTax: UnderpaymentInterest;
-  /** Interest on the failure-to-file addition. */
-  readonly interestOnAddition: UnderpaymentInterest;
+  /** Interest on the failure-to-file penalty. */
+  readonly interestOnPenalty: UnderpaymentInterest;
   /** Dollars and cents: the four parts, each rounded once. */
   readonly total: Decimal;
 }
 
-const NOTHING_CHARGED: FailureToPayPenalty = { charged: [], amount: ZERO };
+const NO_PENALTY: FailureToPayPenalty = { periods: [], amount: ZERO };
 const NO_INTEREST: UnderpaymentInterest = { periods: [], amount: ZERO };
 
-/** What is unpaid after the last day for a timely payment, and the payments that come later. */
+/** The tax unpaid after a due date, and the payments after it. */
 function afterDue(
   due: DueDate,
   owed: Decimal,
-  payments: readonly LatePayment[]
-): { readonly unpaid: Decimal; readonly later: readonly LatePayment[] } {
-  const later = payments.filter((payment) => payment.day > due.lastDay);
-  const timely = payments.filter((payment) => payment.day <= due.lastDay);
+  payments: readonly Payment[]
+): { readonly unpaid: Decimal; readonly later: readonly Payment[] } {
+  const later = payments.filter((payment) => payment.date > due.lastDay);
+  const timely = payments.filter((payment) => payment.date <= due.lastDay);
   const paid = timely.reduce((sum, payment) => sum.plus(payment.amount), ZERO);
   return { unpaid: atLeastZero(owed.minus(paid)), later };
 }
 
-function dayPaidInFull(owed: Decimal, payments: readonly LatePayment[]): CalendarDate | undefined {
+function datePaidInFull(owed: Decimal, payments: readonly Payment[]): CalendarDate | undefined {
   let unpaid = owed;
   return payments.find((payment) => {
     unpaid = unpaid.minus(payment.amount);
     return !unpaid.greaterThan(0);
-  })?.day;
+  })?.date;
 }
 
 /**
- * Both additions to tax and the interest on a return filed or paid late, every reduction and presumption applied.
+ * Both penalties and the interest on a return filed or paid late, after every reduction and the 90% reasonable-cause test.
  *
- * Interest runs on the tax from the regular day to pay whatever was asked; on the failure-to-file addition from the day the return
- * was due with its extension (section 6601(e)(2)(B)); on the failure-to-pay addition not before notice. Interest so far is taken to
- * be paid together with the last of the tax.
+ * Interest accrues on the tax from the payment due date, with or without an extension. On the failure-to-file penalty it accrues
+ * from the due date including the extension (section 6601(e)(2)(B)). On the failure-to-pay penalty none accrues before notice.
+ * Interest to date is assumed to be paid with the last of the tax.
  *
  * @param input - The return and the payments.
- * @param rules - Shares, minimum, presumption, rates.
+ * @param rules - Penalty rates, minimum penalty, 90% test, interest rates.
  * @returns The parts and their total in dollars and cents.
  * @throws NotInTableError where a rate or the minimum is not published.
  * @see 26 U.S.C. 6601(a), (b)(1), (e)(2), 6651(a), (c)(1); 26 CFR 301.6651-1(c)(3)
  *
  * @example
- * // 26 CFR 301.6651-1(f), Example 2, additions: 112.50 and 20.00
+ * // 26 CFR 301.6651-1(f), Example 2, penalties: 112.50 and 20.00
  */
 export function charges(
   input: ChargesInput,
@@ -97,35 +102,35 @@ export function charges(
     | "underpaymentRate"
   >
 ): Charges {
-  const { dates, totalTax, payments, filedOn, extended, through, agreementBegins } = input;
+  const { dates, totalTax, payments, filedOn, validExtension, through, agreementBegins } = input;
   const interestRates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
-  const filingDue = extended ? dates.extended : dates.regular;
+  const filingDue = validExtension ? dates.extended : dates.regular;
   const owed = atLeastZero(totalTax.minus(input.paidOnTime));
   const forInterest = afterDue(dates.payment, owed, payments);
-  const forAdditions = afterDue(dates.regular, owed, payments);
+  const forPenalties = afterDue(dates.regular, owed, payments);
 
   const excused = input.outcome
     ? input.outcome.excused
     : reasonableCauseTest(
         {
-          extended,
+          validExtension,
           regular: dates.regular,
           extendedDue: dates.extended,
           totalTax,
-          unpaid: forAdditions.unpaid,
-          paidInFullOn: dayPaidInFull(owed, payments),
+          unpaidTax: forPenalties.unpaid,
+          paidInFullOn: datePaidInFull(owed, payments),
           filedOn,
         },
         rules
       );
   const timely = input.outcome?.timely ?? filedOn <= filingDue.lastDay;
   const failureToPay = excused
-    ? NOTHING_CHARGED
+    ? NO_PENALTY
     : failureToPayPenalty(
         {
           due: dates.regular,
-          unpaid: forAdditions.unpaid,
-          payments: forAdditions.later,
+          unpaidTax: forPenalties.unpaid,
+          payments: forPenalties.later,
           through,
           agreementBegins: timely ? agreementBegins : undefined,
         },
@@ -134,14 +139,14 @@ export function charges(
   const failureToFile = failureToFilePenalty(
     {
       due: filingDue,
-      unextended: dates.regular,
+      regular: dates.regular,
       filedOn,
-      netTax: forAdditions.unpaid,
+      unpaidTax: forPenalties.unpaid,
       failureToPay,
     },
     rules
   );
-  // Until the last day to pay has passed nothing is late, though the days of a weekend before it would count.
+  // Nothing is late until the payment due date has passed. If it is then missed, interest counts from the date the law names.
   const interestOnTax =
     through > dates.payment.lastDay
       ? underpaymentInterest(
@@ -152,13 +157,20 @@ export function charges(
           interestRates
         )
       : NO_INTEREST;
-  const addition = toCents(failureToFile.amount);
-  const interestOnAddition = addition.greaterThan(0)
-    ? underpaymentInterest(addition, filingDue.countedFrom, [], through, interestRates)
+  const filingPenalty = toCents(failureToFile.amount);
+  const interestOnPenalty = filingPenalty.greaterThan(0)
+    ? underpaymentInterest(filingPenalty, filingDue.countedFrom, [], through, interestRates)
     : NO_INTEREST;
-  const total = addition
+  const total = filingPenalty
     .plus(toCents(failureToPay.amount))
     .plus(toCents(interestOnTax.amount))
-    .plus(toCents(interestOnAddition.amount));
-  return { failureToFile, failureToPay, excused, interestOnTax, interestOnAddition, total };
+    .plus(toCents(interestOnPenalty.amount));
+  return {
+    failureToFile,
+    failureToPay,
+    excused,
+    interestOnTax,
+    interestOnPenalty: interestOnPenalty,
+    total,
+  };
 }

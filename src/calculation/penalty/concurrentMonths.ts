@@ -5,16 +5,16 @@ import type { DueDate } from "../dueDate/dueDate";
 import type { FailureToPayPenalty } from "./failureToPayPenalty";
 
 /**
- * Failure-to-pay addition of the months for which failure to file is charged too: what the latter is reduced by.
+ * Failure-to-pay penalty for the months that also have a failure-to-file penalty. It reduces the failure-to-file penalty.
  *
- * Months of the two line up when both due dates share the day number. Where a postponement sets them apart, a month of failure to
- * file is paired with the month of failure to pay in which it begins; no authority says otherwise.
+ * Months of the two penalties are the same if both due dates have the same day number. If a postponement moves only one of them, a
+ * month of failure to file is compared with the month of failure to pay in which it begins; no authority says otherwise.
  *
- * @param filingDue - When the return was due, with its extension if there was one.
- * @param months - Months charged for failure to file.
- * @param paymentDue - When the tax was to be paid, as far as failure to pay goes.
- * @param failureToPay - That addition with its months.
- * @returns Dollars, not rounded; zero where no month bears both.
+ * @param filingDue - Due date of the return, including any extension.
+ * @param months - Months of the failure-to-file penalty.
+ * @param paymentDue - Due date of the payment for the failure-to-pay penalty.
+ * @param failureToPay - The failure-to-pay penalty with its periods.
+ * @returns Dollars, not rounded; zero if no month has both penalties.
  * @see 26 U.S.C. 6651(c)(1)
  *
  * @example
@@ -31,12 +31,12 @@ export function concurrentMonths(
   const first = monthsBegun(paymentDue.countedFrom, firstDay);
   const last = first + months - 1;
   let reduction = ZERO;
-  for (const charged of failureToPay.charged) {
-    const lastCharged = charged.firstMonth + charged.months - 1;
-    const both = Math.min(last, lastCharged) - Math.max(first, charged.firstMonth) + 1;
-    if (both === charged.months) reduction = reduction.plus(charged.amount);
+  for (const period of failureToPay.periods) {
+    const lastOfPeriod = period.firstMonth + period.months - 1;
+    const both = Math.min(last, lastOfPeriod) - Math.max(first, period.firstMonth) + 1;
+    if (both === period.months) reduction = reduction.plus(period.amount);
     else if (both > 0)
-      reduction = reduction.plus(charged.base.times(charged.monthlyRate).times(both));
+      reduction = reduction.plus(period.base.times(period.monthlyRate).times(both));
   }
   return reduction;
 }

@@ -5,40 +5,40 @@ import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { DueDate } from "../dueDate/dueDate";
 
-/** The least that a very late return costs. */
+/** Minimum penalty for a return more than 60 days late. */
 export interface FailureToFileMinimum {
   readonly amount: Decimal;
   readonly source: Source;
 }
 
 /**
- * Minimum addition to tax for a return filed more than 60 days after its due date, extensions included.
+ * Minimum penalty for a return filed more than 60 days after its due date, including extensions.
  *
- * The lesser of the year's amount and the whole of the net tax: nothing where no tax is unpaid (100 T.C. 374). The year is that
- * of the due date without any extension.
+ * The lesser of the amount for the year and the whole unpaid tax; none if no tax is unpaid (100 T.C. 374). The year is that of
+ * the due date without an extension.
  *
- * @param due - When the return was due, with its extension if there was one.
- * @param unextended - When it was due without one.
- * @param filedOn - The day it was filed.
- * @param netTax - Dollars of tax not paid by the last day to pay.
+ * @param due - Due date of the return, including any extension.
+ * @param regular - Due date of the return without an extension.
+ * @param filedOn - The date the return was filed.
+ * @param unpaidTax - Dollars of tax not paid by the regular due date.
  * @param rules - The day count and the amounts by year.
- * @returns The minimum, or `undefined` where it does not apply.
- * @throws NotInTableError where it applies and the year's amount is not published.
+ * @returns The minimum in dollars, or `undefined` if it does not apply.
+ * @throws NotInTableError if it applies and the year's amount is not published.
  * @see 26 U.S.C. 6651(a), last sentence, (j)
  *
  * @example
- * // due 2026-04-15, filed 2026-07-01, net tax $9,000 //=> 525
+ * // due 2026-04-15, filed 2026-07-01, unpaid tax $9,000 //=> 525
  */
 export function failureToFileMinimum(
   due: DueDate,
-  unextended: DueDate,
+  regular: DueDate,
   filedOn: CalendarDate,
-  netTax: Decimal,
+  unpaidTax: Decimal,
   rules: Pick<Rulebook, "failureToFile" | "failureToFileMinimum">
 ): FailureToFileMinimum | undefined {
-  const { minimumAfterDays } = entryOn(rules.failureToFile, unextended.countedFrom).figures;
+  const { minimumAfterDays } = entryOn(rules.failureToFile, regular.countedFrom).figures;
   const daysLate = daysBetween(due.countedFrom, filedOn);
-  if (!netTax.greaterThan(0) || !minimumAfterDays.lessThan(daysLate)) return undefined;
-  const { figures, source } = entryOn(rules.failureToFileMinimum, unextended.countedFrom);
-  return { amount: Decimal.min(figures.amount, netTax), source };
+  if (!unpaidTax.greaterThan(0) || !minimumAfterDays.lessThan(daysLate)) return undefined;
+  const { figures, source } = entryOn(rules.failureToFileMinimum, regular.countedFrom);
+  return { amount: Decimal.min(figures.amount, unpaidTax), source };
 }

@@ -9,20 +9,20 @@ import { concurrentMonths } from "./concurrentMonths";
 import type { FailureToPayPenalty } from "./failureToPayPenalty";
 import { failureToFileMinimum, type FailureToFileMinimum } from "./failureToFileMinimum";
 
-/** What was filed late, and what runs beside it. */
+/** A return filed late, and the failure-to-pay penalty for the same months. */
 export interface FailureToFileInput {
-  /** When the return was due, with its extension if there was one. */
+  /** Due date of the return, including any extension. */
   readonly due: DueDate;
-  /** When it was due without one. */
-  readonly unextended: DueDate;
+  /** Due date of the return without an extension. */
+  readonly regular: DueDate;
   readonly filedOn: CalendarDate;
-  /** Dollars of tax required to be shown, less what was paid by the last day to pay and credits. */
-  readonly netTax: Decimal;
-  /** The failure-to-pay addition whose months reduce this one; left out, this addition stands alone. */
+  /** Dollars of tax required to be shown on the return, less credits and payments by the regular due date. */
+  readonly unpaidTax: Decimal;
+  /** The failure-to-pay penalty that reduces this one; if not given, nothing is reduced. */
   readonly failureToPay?: FailureToPayPenalty | undefined;
 }
 
-/** The addition with its steps; nothing charged when `months` is zero. */
+/** The penalty with its steps; there is none if `months` is zero. */
 export interface FailureToFilePenalty {
   readonly months: number;
   readonly from: CalendarDate;
@@ -30,25 +30,25 @@ export interface FailureToFilePenalty {
   readonly monthlyRate: Decimal;
   readonly base: Decimal;
   readonly gross: Decimal;
-  /** What the failure-to-pay addition of the same months takes off. */
+  /** Dollars of failure-to-pay penalty for the same months. */
   readonly reduction: Decimal;
-  /** Given where the return is late enough for it. */
+  /** Given if the return is late enough for it. */
   readonly minimum: FailureToFileMinimum | undefined;
-  /** Dollars, not rounded: gross less reduction, not below the minimum. */
+  /** Dollars, not rounded: gross less reduction, but at least the minimum. */
   readonly amount: Decimal;
   readonly source: Source;
 }
 
 /**
- * Addition to tax for failure to file.
+ * Failure-to-file penalty.
  *
- * A share of the net tax for each month or part of a month from the due date with its extension, up to a maximum. Payments after
- * the regular day to pay never shrink its base, even under an extension (section 6651(b)(1)).
+ * A percent of the unpaid tax for each month or part of a month after the due date including the extension, up to a maximum.
+ * Payments after the regular due date never reduce the tax it is computed on, even with an extension (section 6651(b)(1)).
  *
- * @param input - Dollars and days.
- * @param rules - Shares, day count, minimum by year.
- * @returns The addition with its steps.
- * @throws NotInTableError where the minimum applies and the year's amount is not published.
+ * @param input - Dollars and dates.
+ * @param rules - Penalty rates, day count, minimum by year.
+ * @returns The penalty with its steps.
+ * @throws NotInTableError if the minimum applies and the year's amount is not published.
  * @see 26 U.S.C. 6651(a)(1), (b)(1), (c)(1); 26 CFR 301.6651-1(a)(1), (d)(1)
  *
  * @example
@@ -59,24 +59,24 @@ export function failureToFilePenalty(
   input: FailureToFileInput,
   rules: Pick<Rulebook, "failureToFile" | "failureToFileMinimum">
 ): FailureToFilePenalty {
-  const { due, unextended, filedOn, netTax, failureToPay } = input;
-  const { figures, source } = entryOn(rules.failureToFile, unextended.countedFrom);
+  const { due, regular, filedOn, unpaidTax, failureToPay } = input;
+  const { figures, source } = entryOn(rules.failureToFile, regular.countedFrom);
   const { monthlyRate, maximumRate } = figures;
   const most = maximumRate.div(monthlyRate).ceil().toNumber();
-  const timely = filedOn <= due.lastDay || !netTax.greaterThan(0);
+  const timely = filedOn <= due.lastDay || !unpaidTax.greaterThan(0);
   const months = timely ? 0 : Math.min(monthsBegun(due.countedFrom, filedOn), most);
-  const gross = netTax.times(Decimal.min(monthlyRate.times(months), maximumRate));
+  const gross = unpaidTax.times(Decimal.min(monthlyRate.times(months), maximumRate));
   const reduction =
-    months > 0 && failureToPay ? concurrentMonths(due, months, unextended, failureToPay) : ZERO;
+    months > 0 && failureToPay ? concurrentMonths(due, months, regular, failureToPay) : ZERO;
   const minimum = timely
     ? undefined
-    : failureToFileMinimum(due, unextended, filedOn, netTax, rules);
+    : failureToFileMinimum(due, regular, filedOn, unpaidTax, rules);
   return {
     months,
     from: addDays(due.countedFrom, 1),
     to: monthEnd(due.countedFrom, months),
     monthlyRate,
-    base: netTax,
+    base: unpaidTax,
     gross,
     reduction,
     minimum,

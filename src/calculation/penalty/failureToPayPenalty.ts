@@ -1,61 +1,62 @@
 import { addDays, type CalendarDate } from "../../calendar/calendarDate";
 import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
 import { Decimal, ZERO } from "../../money/dollars";
-import { entryOn, type DatedTable } from "../../rules/datedTable";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { DueDate } from "../dueDate/dueDate";
-import type { LatePayment } from "./underpaymentInterest";
+import type { Payment } from "./underpaymentInterest";
 
 /** Figures of rules/failure-to-pay.json. */
-export type FailureToPayRates = DatedTable<"monthlyRate" | "maximumRate" | "agreementRate">;
+export type FailureToPayRates = Rulebook["failureToPay"];
 
-/** What is unpaid, and until when. */
+/** The unpaid tax and when it is paid. */
 export interface FailureToPayInput {
-  /** When the tax was to be paid as far as this addition goes: June abroad, April for residents, whatever was asked. */
+  /** Due date for this penalty: June for a taxpayer out of the country, April for a resident, with or without an extension. */
   readonly due: DueDate;
-  /** Dollars unpaid after the last day for a timely payment. */
-  readonly unpaid: Decimal;
-  /** Payments after that day, rising by day. */
-  readonly payments: readonly LatePayment[];
-  /** Last day worked out where the payments do not reach the whole. */
+  /** Dollars of tax unpaid after that due date. */
+  readonly unpaidTax: Decimal;
+  /** Payments after that due date, in order of dates. */
+  readonly payments: readonly Payment[];
+  /** Last date of the calculation if the payments do not cover the tax. */
   readonly through: CalendarDate;
-  /** First day of an installment agreement, given only where the return was timely. */
+  /** First date of an installment agreement; given only if the return was filed on time. */
   readonly agreementBegins?: CalendarDate | undefined;
 }
 
-/** Months in a row charged at one rate on one amount. */
-export interface MonthsCharged {
+/** Consecutive months at one rate on one amount. */
+export interface PenaltyPeriod {
   /** Months from the due date to the first of these; 1 is the month that follows it. */
   readonly firstMonth: number;
   readonly months: number;
   readonly from: CalendarDate;
   readonly to: CalendarDate;
   readonly monthlyRate: Decimal;
-  /** Share of `base` charged: the monthly rates together, less what the maximum cuts off. */
+  /** Fraction of `base`: the sum of the monthly rates, limited by the maximum. */
   readonly share: Decimal;
   readonly base: Decimal;
   readonly amount: Decimal;
   readonly source: Source;
 }
 
-/** The addition with its months. */
+/** The penalty with its periods. */
 export interface FailureToPayPenalty {
-  readonly charged: readonly MonthsCharged[];
+  readonly periods: readonly PenaltyPeriod[];
   /** Dollars, not rounded. */
   readonly amount: Decimal;
 }
 
 /**
- * Addition to tax for failure to pay.
+ * Failure-to-pay penalty.
  *
- * A share of the tax unpaid at the beginning of each month or part of a month, up to a maximum share in all. A payment on the
- * first day of a month is taken not to reduce that month, the cautious reading of section 6651(b)(2). Half the share while an
- * installment agreement is in effect at any time in the month, if the return was timely (section 6651(h)).
+ * A percent of the tax unpaid at the beginning of each month or part of a month, up to a maximum percent in all. A payment on the
+ * first day of a month does not reduce the penalty for that month, the cautious reading of section 6651(b)(2). The rate is halved
+ * for a month in which an installment agreement is in effect, if the return was filed on time (section 6651(h)).
  *
- * @param input - Dollars and days.
+ * @param input - Dollars and dates.
  * @param rates - rules/failure-to-pay.json.
- * @returns The addition, and the runs of months at one rate and one amount.
- * @throws NotInTableError for a month that begins before the first figure held.
+ * @returns The penalty and its periods of months at one rate and one amount.
+ * @throws NotInTableError for a month that begins before the table.
  * @see 26 U.S.C. 6651(a)(2), (b)(2), (h); 26 CFR 301.6651-1(a)(2), (b), (d)(2)
  *
  * @example
@@ -72,15 +73,15 @@ export function failureToPayPenalty(
     agreementBegins === undefined
       ? Infinity
       : Math.max(1, monthsBegun(countedFrom, agreementBegins));
-  const charged: MonthsCharged[] = [];
+  const periods: PenaltyPeriod[] = [];
   let amount = ZERO;
-  let shareSoFar = ZERO;
+  let shareToDate = ZERO;
 
   const chargeMonths = (first: number, last: number, base: Decimal): void => {
     for (let month = first; month <= last;) {
       const from = addDays(monthEnd(countedFrom, month - 1), 1);
       const { figures, source } = entryOn(rates, from);
-      const left = figures.maximumRate.minus(shareSoFar);
+      const left = figures.maximumRate.minus(shareToDate);
       if (!left.greaterThan(0)) return;
       const underAgreement = month >= agreementMonth;
       const next = rates.entries.find((entry) => entry.from > from);
@@ -93,9 +94,9 @@ export function failureToPayPenalty(
       const untilMaximum = left.div(monthlyRate).ceil().toNumber();
       const months = Math.min(lastAtSameRate - month + 1, untilMaximum);
       const share = Decimal.min(monthlyRate.times(months), left);
-      const addition = base.times(share);
+      const penalty = base.times(share);
       const to = monthEnd(countedFrom, month + months - 1);
-      charged.push({
+      periods.push({
         firstMonth: month,
         months,
         from,
@@ -103,28 +104,28 @@ export function failureToPayPenalty(
         monthlyRate,
         share,
         base,
-        amount: addition,
+        amount: penalty,
         source,
       });
-      amount = amount.plus(addition);
-      shareSoFar = shareSoFar.plus(share);
+      amount = amount.plus(penalty);
+      shareToDate = shareToDate.plus(share);
       month += months;
     }
   };
 
-  let unpaid = input.unpaid;
-  let monthsSoFar = 0;
-  const chargeThrough = (day: CalendarDate): void => {
-    const months = day <= due.lastDay ? 0 : monthsBegun(countedFrom, day);
-    if (unpaid.greaterThan(0) && months > monthsSoFar)
-      chargeMonths(monthsSoFar + 1, months, unpaid);
-    monthsSoFar = Math.max(monthsSoFar, months);
+  let unpaid = input.unpaidTax;
+  let monthsToDate = 0;
+  const chargeThrough = (date: CalendarDate): void => {
+    const months = date <= due.lastDay ? 0 : monthsBegun(countedFrom, date);
+    if (unpaid.greaterThan(0) && months > monthsToDate)
+      chargeMonths(monthsToDate + 1, months, unpaid);
+    monthsToDate = Math.max(monthsToDate, months);
   };
   for (const payment of payments) {
-    if (payment.day > through) break;
-    chargeThrough(payment.day);
+    if (payment.date > through) break;
+    chargeThrough(payment.date);
     unpaid = unpaid.minus(payment.amount);
   }
   chargeThrough(through);
-  return { charged, amount };
+  return { periods, amount };
 }

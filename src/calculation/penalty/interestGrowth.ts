@@ -5,7 +5,11 @@ import { publishedPeriods, type RatePeriod } from "./publishedPeriods";
 import { ratePeriods } from "./ratePeriods";
 import type { InterestRates } from "./underpaymentRate";
 
-/** The first of the periods, which rise, that passes a test no later one fails; their count where none does. */
+/**
+ * Index of the first period that passes a test, by binary search: every later period must pass it too.
+ *
+ * @returns The index; the number of periods if none passes.
+ */
 function firstThat(
   passes: (period: RatePeriod) => boolean,
   periods: readonly RatePeriod[]
@@ -26,16 +30,16 @@ function growthWithin(period: RatePeriod, days: number): Decimal {
 }
 
 /**
- * What one dollar becomes from the day it was due until it is paid, over every rate on the way.
+ * What one dollar grows to, with interest compounded daily, from its due date until it is paid.
  *
- * Over published rates in closed form: the growth of whole periods is the quotient of two running products, so that a span of
- * thirty years costs no more than one of thirty weeks. Assumed rates are multiplied period by period.
+ * For published rates the growth over whole periods is the quotient of two cumulative products, so that thirty years take no more
+ * time than thirty weeks. Assumed rates are multiplied period by period.
  *
- * @param from - The day the dollar was due.
- * @param to - The day it is paid.
- * @param rates - Published rates and the assumed one.
+ * @param from - The date the dollar was due.
+ * @param to - The date it is paid.
+ * @param rates - Published rates and the assumed rate, if any.
  * @returns One plus the interest on a dollar.
- * @throws NotInTableError where a day has no rate.
+ * @throws NotInTableError if a date has no rate.
  * @see 26 U.S.C. 6622(a)
  */
 export function interestGrowth(

@@ -7,18 +7,19 @@ import {
   yearOf,
   type CalendarDate,
 } from "../../calendar/calendarDate";
+import { remembered } from "../../calendar/remembered";
 import { Decimal } from "../../money/dollars";
 import { dailyCompounding } from "./dailyCompounding";
 import { underpaymentRate, type InterestRates, type UnderpaymentRate } from "./underpaymentRate";
 
-/** Days in a row that bear the same rate by the same divisor. */
+/** Consecutive days with one rate and one divisor. */
 export interface RatePeriod extends UnderpaymentRate {
-  /** Interest begins the day after this one. */
+  /** Interest accrues from the next day. */
   readonly from: CalendarDate;
-  /** The last day that bears interest. */
+  /** Last date on which interest accrues. */
   readonly to: CalendarDate;
   readonly days: number;
-  /** Days of the calendar year: the daily rate is the yearly one by 365, or by 366 in a leap year. */
+  /** Days in the calendar year: the daily rate is the annual rate divided by 365, or by 366 in a leap year. */
   readonly divisor: 365 | 366;
 }
 
@@ -27,9 +28,9 @@ function lastDayOfYear(year: number): CalendarDate {
 }
 
 /**
- * The period that begins after a day and runs until the rate, or the year and with it the divisor, changes.
+ * The period that begins after a date and ends when the rate changes, or when the year and so the divisor changes.
  *
- * @throws NotInTableError where the day after has no rate.
+ * @throws NotInTableError if the next day has no rate.
  */
 export function wholePeriod(from: CalendarDate, rates: InterestRates): RatePeriod {
   const { entries, knownThrough } = rates.table;
@@ -44,31 +45,32 @@ export function wholePeriod(from: CalendarDate, rates: InterestRates): RatePerio
   return { rate, source, from, to, days: daysBetween(from, to), divisor };
 }
 
-/** The periods of the published rates, and what a dollar due before the first has become at the beginning of each. */
+/** The periods of the published rates, and what a dollar due before the first has grown to at the beginning of each. */
 export interface PublishedPeriods {
   readonly periods: readonly RatePeriod[];
   /** As long as `periods`. */
   readonly growthBefore: readonly Decimal[];
 }
 
-const worked = new WeakMap<InterestRates["table"], PublishedPeriods>();
+const periodsOfTable = remembered(
+  (table: InterestRates["table"]): PublishedPeriods => {
+    const periods: RatePeriod[] = [];
+    const growthBefore: Decimal[] = [];
+    let growth = new Decimal(1);
+    for (let from = addDays(table.knownFrom, -1); from < table.knownThrough;) {
+      const period = wholePeriod(from, { table });
+      periods.push(period);
+      growthBefore.push(growth);
+      growth = growth.times(dailyCompounding(period.rate, period.divisor, period.days));
+      from = period.to;
+    }
+    return { periods, growthBefore };
+  },
+  (table) => table,
+  10
+);
 
-/** Every period of the published rates, in order, worked out once: the table never changes. */
-export function publishedPeriods(rates: InterestRates): PublishedPeriods {
-  const { table } = rates;
-  const known = worked.get(table);
-  if (known) return known;
-  const periods: RatePeriod[] = [];
-  const growthBefore: Decimal[] = [];
-  let growth = new Decimal(1);
-  for (let from = addDays(table.knownFrom, -1); from < table.knownThrough;) {
-    const period = wholePeriod(from, rates);
-    periods.push(period);
-    growthBefore.push(growth);
-    growth = growth.times(dailyCompounding(period.rate, period.divisor, period.days));
-    from = period.to;
-  }
-  const found = { periods, growthBefore };
-  worked.set(table, found);
-  return found;
+/** Every period of the published rates, in order. */
+export function publishedPeriods({ table }: InterestRates): PublishedPeriods {
+  return periodsOfTable(table);
 }

@@ -17,15 +17,15 @@ function clipped(period: RatePeriod, from: CalendarDate, to: CalendarDate): Rate
 }
 
 /**
- * Cuts a span into periods of one rate and one divisor.
+ * Divides the time from one date to another into periods of one rate and one divisor.
  *
- * The first day of the span bears no interest and the last one does, so that the last day of a quarter belongs to that quarter.
+ * Interest accrues on the last date but not on the first, so that the last day of a quarter has the rate of that quarter.
  *
- * @param from - The day the amount was due.
- * @param to - The day it is paid.
- * @param rates - Published rates and the assumed one.
- * @returns The periods in order; none when `to` is not after `from`.
- * @throws NotInTableError where a day has no rate.
+ * @param from - The date the amount was due.
+ * @param to - The date it is paid.
+ * @param rates - Published rates and the assumed rate, if any.
+ * @returns The periods in order; none if `to` is not after `from`.
+ * @throws NotInTableError if a date has no rate.
  * @see 26 CFR 301.6622-1(a), (c)(2)
  *
  * @example
@@ -42,7 +42,7 @@ export function ratePeriods(
   );
   const periods = covered.map((period) => clipped(period, from, to));
   const first = periods[0];
-  // A day outside the published rates is refused here, or bears the assumed rate.
+  // Before the published rates this throws; after them it takes the assumed rate, or throws if there is none.
   if (!first || first.from > from) underpaymentRate(addDays(from, 1), rates);
   for (let begins = periods.at(-1)?.to ?? from; begins < to;) {
     const period = clipped(wholePeriod(begins, rates), begins, to);

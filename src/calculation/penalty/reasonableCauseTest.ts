@@ -5,41 +5,43 @@ import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { DueDate } from "../dueDate/dueDate";
 
-/** What the presumption asks about. */
+/** The facts for the 90% reasonable-cause test. */
 export interface ReasonableCauseTestInput {
-  readonly extended: boolean;
+  readonly validExtension: boolean;
   readonly regular: DueDate;
   readonly extendedDue: DueDate;
   readonly totalTax: Decimal;
-  /** Dollars unpaid after the regular due date. */
-  readonly unpaid: Decimal;
-  /** The day the rest was paid; `undefined` while some of it is open. */
+  /** Dollars of tax unpaid after the regular due date. */
+  readonly unpaidTax: Decimal;
+  /** The date the remaining balance was paid; `undefined` while some of it is unpaid. */
   readonly paidInFullOn: CalendarDate | undefined;
   readonly filedOn: CalendarDate;
 }
 
 /**
- * Whether reasonable cause is presumed for paying the rest during the extension, so that no failure-to-pay addition is charged.
+ * The 90% reasonable-cause test: reasonable cause is presumed for the balance paid during the extension, so that there is no
+ * failure-to-pay penalty.
  *
- * A valid extension, at least 90% of the tax shown paid by the regular due date, and the rest paid with the return or before it.
- * A return later than the extended date is taken to lose it altogether, as the manual for examiners is reported to hold; the
- * regulation's own words would protect the extension period even then. The test is made on the final tax, so that an estimate
- * can fail it in hindsight.
+ * It needs a valid extension, at least 90% of the tax shown on the return paid by the regular due date, and the remaining balance
+ * paid with the return or earlier. A return filed after the extended due date fails the test, as the Internal Revenue Manual is
+ * reported to say; under the regulation's own words the extension period would still pass. The test uses the final tax, so an
+ * estimate that was too low can fail it later.
  *
  * @param input - The facts.
- * @param rules - The share to pay.
- * @returns The law, where the presumption holds; `undefined` where not.
+ * @param rules - The share of the tax that must be paid.
+ * @returns The law, if the test is met; `undefined` if not.
  * @see 26 CFR 301.6651-1(c)(3)
  */
 export function reasonableCauseTest(
   input: ReasonableCauseTestInput,
   rules: Pick<Rulebook, "reasonableCauseTest">
 ): Source | undefined {
-  const { extended, regular, extendedDue, totalTax, unpaid, paidInFullOn, filedOn } = input;
-  if (!extended || filedOn > extendedDue.lastDay) return undefined;
+  const { validExtension, regular, extendedDue, totalTax, unpaidTax, paidInFullOn, filedOn } =
+    input;
+  if (!validExtension || filedOn > extendedDue.lastDay) return undefined;
   if (paidInFullOn === undefined || paidInFullOn > filedOn) return undefined;
   const { figures, source } = entryOn(rules.reasonableCauseTest, regular.countedFrom);
-  const paid = totalTax.minus(unpaid);
+  const paid = totalTax.minus(unpaidTax);
   const enough = paid.greaterThanOrEqualTo(totalTax.times(figures.shareToPay));
-  return enough && unpaid.greaterThan(ZERO) ? source : undefined;
+  return enough && unpaidTax.greaterThan(ZERO) ? source : undefined;
 }

@@ -6,16 +6,16 @@ import type { RatePeriod } from "./publishedPeriods";
 import { ratePeriods } from "./ratePeriods";
 import type { InterestRates } from "./underpaymentRate";
 
-/** A payment of an amount due, made after it was due. */
-export interface LatePayment {
-  readonly day: CalendarDate;
+/** A payment. */
+export interface Payment {
+  readonly date: CalendarDate;
   readonly amount: Decimal;
 }
 
 /** Interest of one period at one rate. */
 export interface InterestPeriod {
   readonly period: RatePeriod;
-  /** What bore interest: the amount unpaid and the interest on it so far. */
+  /** Dollars on which interest accrues: the unpaid amount and the interest to date. */
   readonly base: Decimal;
   readonly interest: Decimal;
 }
@@ -24,7 +24,7 @@ export interface InterestPeriod {
 export interface UnderpaymentInterest {
   /** Dollars, not rounded. */
   readonly amount: Decimal;
-  /** The working; worked out only when asked for, since a client list needs the amount alone. */
+  /** Calculated only when read, because a client list needs the amount alone. */
   readonly periods: readonly InterestPeriod[];
 }
 
@@ -38,7 +38,7 @@ interface Stretch {
 function stretches(
   amount: Decimal,
   due: CalendarDate,
-  payments: readonly LatePayment[],
+  payments: readonly Payment[],
   through: CalendarDate
 ): readonly Stretch[] {
   const found: Stretch[] = [];
@@ -50,15 +50,15 @@ function stretches(
     from = to;
   };
   for (const payment of payments) {
-    if (payment.day > through) break;
-    runTo(payment.day);
+    if (payment.date > through) break;
+    runTo(payment.date);
     unpaid = unpaid.minus(payment.amount);
   }
   runTo(through);
   return found;
 }
 
-function working(run: readonly Stretch[], rates: InterestRates): readonly InterestPeriod[] {
+function interestPeriods(run: readonly Stretch[], rates: InterestRates): readonly InterestPeriod[] {
   const periods: InterestPeriod[] = [];
   let accrued = ZERO;
   for (const { from, to, unpaid } of run) {
@@ -74,17 +74,17 @@ function working(run: readonly Stretch[], rates: InterestRates): readonly Intere
 }
 
 /**
- * Interest on an amount from the day it was due until it is paid, compounded daily over every rate on the way.
+ * Interest on an amount from its due date until it is paid, compounded daily at every rate in that time.
  *
- * Payments reduce the amount itself; interest so far stays and bears interest too, until the amount is paid in full.
+ * Payments reduce the amount itself. Interest to date remains, and interest accrues on it too, until the amount is paid in full.
  *
- * @param amount - Dollars unpaid on the day they were due.
- * @param due - The day they were due; no extension moves it (section 6601(b)(1)).
- * @param payments - Payments after that day, rising by day.
- * @param through - Last day worked out where the payments do not reach the whole.
- * @param rates - Published rates and the assumed one.
+ * @param amount - Dollars unpaid on the due date.
+ * @param due - The due date; no extension moves it (section 6601(b)(1)).
+ * @param payments - Payments after that date, in order of dates.
+ * @param through - Last date of the calculation if the payments do not cover the amount.
+ * @param rates - Published rates and the assumed rate, if any.
  * @returns The interest with its periods.
- * @throws NotInTableError where a day has no rate.
+ * @throws NotInTableError if a date has no rate.
  * @see 26 U.S.C. 6601(a), 6622
  *
  * @example
@@ -94,7 +94,7 @@ function working(run: readonly Stretch[], rates: InterestRates): readonly Intere
 export function underpaymentInterest(
   amount: Decimal,
   due: CalendarDate,
-  payments: readonly LatePayment[],
+  payments: readonly Payment[],
   through: CalendarDate,
   rates: InterestRates
 ): UnderpaymentInterest {
@@ -110,7 +110,7 @@ export function underpaymentInterest(
   return {
     amount: accrued,
     get periods() {
-      return working(run, rates);
+      return interestPeriods(run, rates);
     },
   };
 }

@@ -1,7 +1,8 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
-import type { RequestCheck, RequestMethod } from "../../rules/requestTables";
+import type { RequestMethod } from "../../rules/requestWords";
 import type { Rulebook } from "../../rules/rulebook";
+import type { RequestIssue } from "../../rules/schema/requestTables";
 import type { ClientDates } from "../dueDate/clientDates";
 import type { Circumstances } from "../dueDate/dueDate";
 import type { ReturnDateRules } from "../dueDate/returnDueDate";
@@ -9,16 +10,16 @@ import type { FilerType } from "../filerType";
 import type { RequestRecord } from "../season/requestRecord";
 import type { TaxYear } from "../taxYear";
 
-/** Who brings a paper request, where it is not the postal service. */
+/** A private delivery service that delivers a paper request instead of U.S. mail. */
 export type Carrier = "designated" | "not designated";
 
-/** A client's request as the preparer keeps it. */
+/** A client's request as the preparer recorded it. */
 export interface ClientRequest {
   readonly taxYear: TaxYear;
   readonly dates: ClientDates;
   readonly circumstances: Circumstances;
   readonly filerType: FilerType;
-  /** Dollars, line 4; nothing where it is blank. */
+  /** Dollars, line 4; `undefined` if it is blank. */
   readonly totalTax: Decimal | undefined;
   readonly payments: Decimal;
   readonly paidWithRequest: Decimal;
@@ -26,15 +27,15 @@ export interface ClientRequest {
   readonly record: RequestRecord;
   readonly method?: RequestMethod | undefined;
   readonly carrier?: Carrier | undefined;
-  /** Line 8; nothing where the preparer does not keep it. */
+  /** Whether line 8 is checked; `undefined` if not recorded. */
   readonly line8Checked?: boolean | undefined;
-  /** Dollars of last year's total tax. */
+  /** Dollars of total tax on last year's return. */
   readonly priorYearTax?: Decimal | undefined;
-  /** Dollars planned for the new year's first estimate. */
+  /** Dollars planned for the first estimated tax installment of the new year. */
   readonly firstInstallment?: Decimal | undefined;
 }
 
-/** The rules that the findings look at. */
+/** The rules that the issues need. */
 export type IssueRules = ReturnDateRules &
   Pick<
     Rulebook,
@@ -45,10 +46,10 @@ export type IssueRules = ReturnDateRules &
     | "stateExtensions"
   >;
 
-/** What is wrong, with the day, the dollars or the state it is about. */
+/** An issue, with the date, the dollars or the details it concerns. */
 export interface Issue {
-  readonly check: RequestCheck;
-  readonly day?: CalendarDate | undefined;
+  readonly check: RequestIssue;
+  readonly date?: CalendarDate | undefined;
   readonly amount?: Decimal | undefined;
-  readonly about?: string | undefined;
+  readonly details?: string | undefined;
 }

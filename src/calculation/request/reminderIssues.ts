@@ -1,14 +1,15 @@
 import { yearOf } from "../../calendar/calendarDate";
 import { installmentDueDate } from "../dueDate/installmentDueDate";
+import { stateRuleReliability } from "../stateReturn/stateRuleReliability";
 import { isFiscalYear, yearAfter } from "../taxYear";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 
 /**
- * Findings on what hangs on the request: the state, disaster relief, the new year's first estimate.
+ * Reminders: the state return, a disaster postponement, the first estimated tax installment of the new year.
  *
  * @param request - The request; its return is not filed.
- * @param rules - The states' rules, holidays, installments.
- * @returns The findings, in no order.
+ * @param rules - State rules, holidays, installments.
+ * @returns The issues, in no order.
  * @see 26 U.S.C. 7508A(a), 6654(c)(2)
  */
 export function reminderIssues(request: ClientRequest, rules: IssueRules): readonly Issue[] {
@@ -18,26 +19,31 @@ export function reminderIssues(request: ClientRequest, rules: IssueRules): reado
     ? undefined
     : rules.stateExtensions.rows.find(({ state }) => state === circumstances.state);
   if (rule) {
-    const { name, grant, condition, fromTaxYear = 0, sourceTaxYear, unsettled } = rule;
-    const year = yearOf(taxYear.lastDay);
-    const asksItself = !["automatic", "with the federal extension", "no return"].includes(grant);
-    if (asksItself)
-      issues.push({ check: "state asks for its own", about: `${name}: ${condition}` });
-    const isOld = sourceTaxYear === undefined || sourceTaxYear < year;
-    const isDoubtful = unsettled !== undefined || rule.source.confidence === "memory";
-    if (year < fromTaxYear || (grant !== "no return" && (isOld || isDoubtful)))
-      issues.push({ check: "state rule not sure", about: name });
+    const { name, grant, condition, fromTaxYear = 0 } = rule;
+    const needsOwnRequest = !["automatic", "with the federal extension", "no return"].includes(
+      grant
+    );
+    if (needsOwnRequest)
+      issues.push({ check: "state asks for its own request", details: `${name}: ${condition}` });
+    const { age, doubt } = stateRuleReliability(taxYear, rule);
+    const isUncertain = age !== "current" || doubt !== undefined;
+    if (yearOf(taxYear.lastDay) < fromTaxYear || (grant !== "no return" && isUncertain))
+      issues.push({ check: "state rule unverified", details: name });
   }
-  const relieved = [dates.regular, dates.payment, dates.extended].find(({ moves }) =>
-    moves.some(({ because }) => because === "disaster relief")
+  const postponed = [dates.regular, dates.payment, dates.extended].find(({ moves }) =>
+    moves.some(({ because }) => because === "disaster postponement")
   );
-  if (relieved) issues.push({ check: "relief moves dates", day: relieved.lastDay });
+  if (postponed) issues.push({ check: "postponement moves dates", date: postponed.lastDay });
   const newYear = yearAfter(taxYear);
   if (newYear.lastDay <= rules.installments.knownThrough) {
     const first = installmentDueDate(newYear, 1, circumstances.postponement, rules);
     const isPlanned = firstInstallment === undefined || firstInstallment.greaterThan(0);
     if (isPlanned && asOf <= first.lastDay)
-      issues.push({ check: "first estimate due", day: first.lastDay, amount: firstInstallment });
+      issues.push({
+        check: "first installment due",
+        date: first.lastDay,
+        amount: firstInstallment,
+      });
   }
   return issues;
 }

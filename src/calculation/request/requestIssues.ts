@@ -1,22 +1,21 @@
-import type { Sourced } from "../../rules/listTable";
-import type { IssueRule } from "../../rules/requestTables";
+import type { Rulebook } from "../../rules/rulebook";
 import { moneyIssues } from "./moneyIssues";
 import { reminderIssues } from "./reminderIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 import { methodIssues } from "./methodIssues";
 import { statusIssues } from "./statusIssues";
 
-/** A finding with its wording, remedy and source. */
+/** An issue with its text, what to do, and its source. */
 export type WordedIssue = Issue &
-  Pick<Sourced<IssueRule>, "severity" | "what" | "remedy" | "source">;
+  Pick<Rulebook["requestIssues"]["rows"][number], "severity" | "what" | "remedy" | "source">;
 
 /**
- * What is wrong or risky with a client's request on a day, gravest first.
+ * Issues with a client's request on a date, the most severe first.
  *
- * @param request - The request as the preparer keeps it.
- * @param rules - What the findings look at.
- * @returns The findings in the order of rules/request-checks.json; none when all is well or the return is filed.
- * @throws NotInTableError for a rejected request whose days to send again are not held.
+ * @param request - The request as the preparer recorded it.
+ * @param rules - The rules that the issues need.
+ * @returns The issues in the order of rules/request-issues.json; none if the return is filed.
+ * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  * @see 26 CFR 1.6081-4; Form 4868
  */
 export function requestIssues(request: ClientRequest, rules: IssueRules): readonly WordedIssue[] {

@@ -3,27 +3,27 @@ import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { FilerType } from "../filerType";
 
-/** A line of the request as it is to be filled in. */
+/** A line of the request with its content. */
 export interface FilledLine {
   readonly line: string;
   readonly what: string;
   /** Whole dollars on lines 4 to 7. */
   readonly amount?: Decimal;
-  /** Ticked or not on lines 8 and 9. */
-  readonly ticked?: boolean;
+  /** Whether the box on line 8 or 9 is checked. */
+  readonly checked?: boolean;
   readonly source: Source;
 }
 
 /**
- * Lines 4 to 9 of the request, in whole dollars as the form wants them.
+ * Lines 4 to 9 of the request, in whole dollars as the form requires.
  *
- * Line 6 is worked from the rounded lines 4 and 5, so that the form adds up as it stands.
+ * Line 6 is calculated from the rounded lines 4 and 5, so that the lines on the form add up.
  *
  * @param totalTax - Dollars of estimated total tax.
- * @param payments - Dollars of payments without what is sent with the request.
- * @param paidWithRequest - Dollars sent with the request.
- * @param filerType - Ticks line 8 or 9.
- * @param rules - The lines and what they ask.
+ * @param payments - Dollars of total payments, without the amount paid with the request.
+ * @param paidWithRequest - Dollars paid with the request.
+ * @param filerType - Decides whether line 8 or 9 is checked.
+ * @param rules - The lines and their labels.
  * @returns The lines in order.
  * @see Form 4868, lines 4 to 9; 26 U.S.C. 6102(a)
  */
@@ -42,19 +42,19 @@ export function requestLines(
     6: atLeastZero(line4.minus(line5)),
     7: toWholeDollars(paidWithRequest),
   };
-  const ticks: Readonly<Record<string, boolean>> = {
+  const boxes: Readonly<Record<string, boolean>> = {
     8: filerType === "out of country",
     9: filerType === "nonresident",
   };
   return rules.requestLines.rows.map(({ line, what, source }) => {
     const amount = amounts[line];
-    const ticked = ticks[line];
+    const checked = boxes[line];
     return {
       line,
       what,
       source,
       ...(amount === undefined ? {} : { amount }),
-      ...(ticked === undefined ? {} : { ticked }),
+      ...(checked === undefined ? {} : { checked }),
     };
   });
 }

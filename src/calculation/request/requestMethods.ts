@@ -1,48 +1,49 @@
 import { calendarDate, yearOf, type CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
 import { requireReach } from "../../rules/listTable";
-import type { RequestMethod } from "../../rules/requestTables";
+import type { RequestMethod } from "../../rules/requestWords";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
 import { isFiscalYear, type TaxYear } from "../taxYear";
 import { resendDeadline } from "./resendDeadline";
 
-/** Why a way is closed to this client. */
-export type ClosedBecause = "nothing is paid" | "fiscal year" | "the last day has passed";
+/** Why a method is not available to a client. */
+export type ClosedBecause =
+  "no payment with the request" | "fiscal-year filers must use paper" | "the deadline has passed";
 
-/** One way to make the request, as it stands for this client on this day. */
+/** A method to make the request, for one client on one date. */
 export interface MethodForClient {
   readonly method: RequestMethod;
   readonly closedBecause: ClosedBecause | undefined;
-  readonly lastDay: CalendarDate;
-  readonly needs: string;
+  readonly deadline: CalendarDate;
+  readonly how: string;
   readonly proof: string;
   readonly source: Source;
 }
 
-/** What decides how a request can go in. */
+/** What decides which methods are available. */
 export interface RequestMethodsInput {
   readonly taxYear: TaxYear;
   readonly dates: ClientDates;
   /** Dollars paid with the request. */
   readonly paidWithRequest: Decimal;
   readonly asOf: CalendarDate;
-  /** An e-filed request made in time came back on this day. */
+  /** Date on which an e-filed request, made on time, was rejected. */
   readonly rejectedOn?: CalendarDate | undefined;
 }
 
 /**
- * The ways to make the request, best first.
+ * The methods to make the request, the best available one first.
  *
- * An electronic payment marked for it is the request itself; without a payment it goes by e-file; a fiscal-year filer asks on paper.
- * After the last day only a request that was rejected may still be e-filed again, and its payment is late all the same.
+ * An electronic payment marked as an extension payment is the request itself. Without a payment the method is e-file. A fiscal-year
+ * filer must use paper. After the deadline only a rejected request can be e-filed again, and a payment made then is still late.
  *
- * @param input - Tax year, dates, payment and the day.
- * @param rules - Ways to ask, days to send again.
- * @returns Every way, those open first in the order of the form.
- * @throws NotInTableError for a tax year whose ways to ask, or a rejected request whose days to send again, are not held.
- * @see Form 4868, how to ask; 26 CFR 1.6081-4(b)
+ * @param input - Tax year, dates, payment and the as-of date.
+ * @param rules - Methods, perfection period.
+ * @returns Every method, the available ones first, in the order of the form.
+ * @throws NotInTableError for a tax year that the methods do not cover, or a rejected request without a perfection period.
+ * @see Form 4868, how to file; 26 CFR 1.6081-4(b)
  */
 export function requestMethods(
   input: RequestMethodsInput,
@@ -55,18 +56,18 @@ export function requestMethods(
   const isFiscal = isFiscalYear(taxYear);
   const wasRejected = rejectedOn !== undefined && rejectedOn <= asOf;
   const methods = rules.requestMethods.rows.map((rule): MethodForClient => {
-    const { method, needs, proof, source } = rule;
-    const opensAgain = method === "e-file" && wasRejected && !isFiscal;
-    const lastDay = opensAgain ? resendDeadline(dates.regular, rejectedOn, rules) : due;
+    const { method, how, proof, source } = rule;
+    const canResend = method === "e-file" && wasRejected && !isFiscal;
+    const deadline = canResend ? resendDeadline(dates.regular, rejectedOn, rules) : due;
     const closedBecause =
       isFiscal && !rule.fiscalYear
-        ? "fiscal year"
+        ? "fiscal-year filers must use paper"
         : rule.needsPayment && !paidWithRequest.greaterThan(0)
-          ? "nothing is paid"
-          : asOf > lastDay
-            ? "the last day has passed"
+          ? "no payment with the request"
+          : asOf > deadline
+            ? "the deadline has passed"
             : undefined;
-    return { method, closedBecause, lastDay, needs, proof, source };
+    return { method, closedBecause, deadline, how, proof, source };
   });
   return [
     ...methods.filter(({ closedBecause }) => closedBecause === undefined),

@@ -4,21 +4,21 @@ import type { Rulebook } from "../../rules/rulebook";
 import type { DueDate } from "../dueDate/dueDate";
 
 /**
- * Last day to send a rejected request again.
+ * Last day to resend a rejected request: the end of the perfection period.
  *
- * The publication counts five calendar days from the due date, the trade from the rejection. The earlier of the two is used, but
- * never a day before the due date, and it is never moved for a weekend. The days are for the request only: the payment stays due
- * when it was.
+ * The publication counts five calendar days from the due date, tax professionals count them from the rejection. The earlier of the
+ * two dates is used, but never a date before the due date. It is not moved for a weekend. The perfection period is for the request
+ * only; the payment due date does not move.
  *
- * @param due - The last day to ask.
- * @param rejectedOn - The day the request was rejected.
- * @param rules - Days to send again.
- * @returns The day.
- * @throws NotInTableError for a due date whose days are not held.
+ * @param due - The deadline to request the extension.
+ * @param rejectedOn - The date the request was rejected.
+ * @param rules - The perfection period in days.
+ * @returns The last day of the perfection period.
+ * @throws NotInTableError for a due date that the table does not cover.
  * @see Pub. 1345, rejected returns
  *
  * @example
- * // asked by 2026-04-15: rejected on 04-15 or later, send again by 04-20; rejected on 04-12, by 04-17; on 04-01, by 04-15
+ * // due 2026-04-15: rejected on 04-15 or later, resend by 04-20; rejected on 04-12, by 04-17; on 04-01, by 04-15
  */
 export function resendDeadline(
   due: DueDate,

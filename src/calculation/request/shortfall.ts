@@ -1,10 +1,10 @@
 import { atLeastZero, type Decimal } from "../../money/dollars";
 
 /**
- * Balance due on the request: total tax less payments, never below zero.
+ * Balance due on the request: estimated total tax less total payments, never below zero.
  *
  * @param totalTax - Dollars of estimated total tax, line 4.
- * @param payments - Dollars of withholding, estimates and credits, line 5; never what is sent with the request itself.
+ * @param payments - Dollars of withholding, estimated tax payments and credits, line 5; not the amount paid with the request.
  * @returns Dollars, line 6.
  * @see Form 4868, lines 4 to 6
  *

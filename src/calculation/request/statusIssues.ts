@@ -2,20 +2,20 @@ import { requestStage } from "../season/requestStage";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 
 /**
- * Findings on where the request stands: asked in time, arrived, sent again, filed in time.
+ * Issues with the status of the request: made on time, proof received, resent after a rejection, return filed on time.
  *
  * @param request - The request; its return is not filed.
- * @param rules - Days to send a rejected request again.
- * @returns The findings, in no order.
- * @throws NotInTableError for a rejected request whose days to send again are not held.
+ * @param rules - Perfection period.
+ * @returns The issues, in no order.
+ * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  */
 export function statusIssues(
   request: ClientRequest,
   rules: Pick<IssueRules, "perfectionPeriod">
 ): readonly Issue[] {
   const { dates, record, asOf } = request;
-  const { stage, missed, lastDay } = requestStage(dates, record, asOf, rules);
-  if (missed !== undefined) return [{ check: missed, day: lastDay }];
-  if (stage === "rejected") return [{ check: "reject window open", day: lastDay }];
-  return stage === "unconfirmed" ? [{ check: "not confirmed", day: record.requestedOn }] : [];
+  const { stage, missed, deadline } = requestStage(dates, record, asOf, rules);
+  if (missed !== undefined) return [{ check: missed, date: deadline }];
+  if (stage === "rejected") return [{ check: "perfection period open", date: deadline }];
+  return stage === "unconfirmed" ? [{ check: "no proof", date: record.requestedOn }] : [];
 }

@@ -5,16 +5,16 @@ import type { RequestRecord } from "./requestRecord";
 import { requestStage } from "./requestStage";
 
 /**
- * Whether to reckon with the extension for a client: it was asked for in time, or can still be.
+ * Whether a plan can count on the extension: it was requested on time, or still can be.
  *
- * A return that has been filed keeps the extension it had; one that missed the extended day had it all the same.
+ * A filed return keeps the extension it had. A return filed after the extended due date had the extension too.
  *
  * @param dates - The client's dates.
- * @param record - What was done when.
- * @param asOf - The day.
- * @param rules - Days to send a rejected request again.
- * @returns Whether the additions count from the extended day.
- * @throws NotInTableError for a rejected request whose days to send again are not held.
+ * @param record - What was done, with dates.
+ * @param asOf - The as-of date.
+ * @param rules - Perfection period.
+ * @returns Whether the failure-to-file penalty counts from the extended due date.
+ * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  */
 export function extensionInPlan(
   dates: ClientDates,

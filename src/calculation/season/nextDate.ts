@@ -4,27 +4,28 @@ import type { ClientDates } from "../dueDate/clientDates";
 import type { RequestRecord } from "./requestRecord";
 import { requestStage, type NextAct } from "./requestStage";
 
-/** The next date that binds a client. */
+/** The next deadline of a client. */
 export interface NextDate {
-  readonly day: CalendarDate;
-  /** What is due on it, in order. */
+  readonly date: CalendarDate;
+  /** What is due by that date, in order. */
   readonly acts: readonly (NextAct | "pay")[];
-  /** Days from the day asked about; below zero when the date has passed. */
+  /** Days from the as-of date to the deadline; negative if it has passed. */
   readonly daysLeft: number;
 }
 
 /**
- * The next date that binds a client: to pay, to ask or file, to send a rejected request again, to file with the extension. Where a
- * date was let pass, that date.
+ * The next deadline of a client: to pay, to request or file, to resend a rejected request, or to file the extended return. If a
+ * deadline was missed, that deadline.
  *
- * The day to pay counts until the tax is noted as paid. Abroad it comes before the day to ask.
+ * The payment due date counts until the record says that the tax is paid. For a taxpayer out of the country it is before the
+ * deadline to request the extension.
  *
  * @param dates - The client's dates.
- * @param record - What was done when.
- * @param asOf - The day.
- * @param rules - Days to send a rejected request again.
- * @returns The date, or `undefined` once the return is filed.
- * @throws NotInTableError for a rejected request whose days to send again are not held.
+ * @param record - What was done, with dates.
+ * @param asOf - The as-of date.
+ * @param rules - Perfection period.
+ * @returns The deadline, or `undefined` once the return is filed.
+ * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  */
 export function nextDate(
   dates: ClientDates,
@@ -32,17 +33,17 @@ export function nextDate(
   asOf: CalendarDate,
   rules: Pick<Rulebook, "perfectionPeriod">
 ): NextDate | undefined {
-  const { act, lastDay } = requestStage(dates, record, asOf, rules);
-  if (act === undefined || lastDay === undefined) return undefined;
+  const { act, deadline } = requestStage(dates, record, asOf, rules);
+  if (act === undefined || deadline === undefined) return undefined;
   const payBy = dates.payment.lastDay;
   const isPaid = record.paidOn !== undefined && record.paidOn <= asOf;
   const mustPay = !isPaid && asOf <= payBy;
-  const on = (day: CalendarDate, acts: NextDate["acts"]): NextDate => ({
-    day,
+  const on = (date: CalendarDate, acts: NextDate["acts"]): NextDate => ({
+    date,
     acts,
-    daysLeft: daysBetween(asOf, day),
+    daysLeft: daysBetween(asOf, date),
   });
-  if (mustPay && payBy === lastDay) return on(lastDay, [act, "pay"]);
-  if (mustPay && (payBy < lastDay || lastDay < asOf)) return on(payBy, ["pay"]);
-  return on(lastDay, [act]);
+  if (mustPay && payBy === deadline) return on(deadline, [act, "pay"]);
+  if (mustPay && (payBy < deadline || deadline < asOf)) return on(payBy, ["pay"]);
+  return on(deadline, [act]);
 }

@@ -1,14 +1,14 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 
-/** What the preparer has noted of a client's request and return; a day left out has not come yet. */
+/** Dates that the preparer recorded for a client's request and return. A date that is not given has not happened yet. */
 export interface RequestRecord {
-  /** First day the request was made: sent, mailed, or carried by an electronic payment. */
+  /** Date the request was first made: sent, mailed, or made by electronic payment. */
   readonly requestedOn?: CalendarDate | undefined;
-  /** Day its proof came in: acknowledgment, confirmation number, mailing receipt. */
+  /** Date proof was received: acceptance, confirmation number or mailing receipt. */
   readonly confirmedOn?: CalendarDate | undefined;
-  /** Day an e-filed request was rejected. */
+  /** Date an e-filed request was rejected. */
   readonly rejectedOn?: CalendarDate | undefined;
   readonly filedOn?: CalendarDate | undefined;
-  /** Day the tax was paid in full, or any day once nothing is owed. */
+  /** Date the tax was paid in full, or any date if no tax is owed. */
   readonly paidOn?: CalendarDate | undefined;
 }

@@ -1,10 +1,11 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Rulebook } from "../../rules/rulebook";
 import type { ClientDates } from "../dueDate/clientDates";
+import { isTimelyRequest } from "../request/isTimelyRequest";
 import { resendDeadline } from "../request/resendDeadline";
 import type { RequestRecord } from "./requestRecord";
 
-/** Where a client stands: nothing asked yet; asked without proof; sent back; asked with proof; filed; a date let pass. */
+/** Status of the request: not made; made, no proof yet; rejected; made, with proof; return filed; a deadline was missed. */
 export const STAGES = [
   "not requested",
   "unconfirmed",
@@ -14,39 +15,38 @@ export const STAGES = [
   "past due",
 ] as const;
 
-/** Where a client stands. */
+/** Status of the request. */
 export type Stage = (typeof STAGES)[number];
 
-/** What is to be done next. */
-export type NextAct = "ask" | "resend" | "file";
+/** What to do next. */
+export type NextAct = "request or file" | "resend the request" | "file";
 
-/** Which date was let pass. */
+/** Which deadline was missed. */
 export type MissedDate =
-  "not asked in time" | "asked late" | "reject window over" | "extended date missed";
+  "not requested on time" | "requested late" | "perfection period over" | "extended date missed";
 
-/** Where a client stands, and the day that decides. */
+/** Status of the request, and the deadline that decides it. */
 export interface RequestStage {
   readonly stage: Stage;
-  /** What is to be done; nothing once the return is filed. */
+  /** What to do next; nothing once the return is filed. */
   readonly act?: NextAct;
-  /** The last day to do it; the day that was missed, where one was. */
-  readonly lastDay?: CalendarDate;
+  /** Last day to do it, or the deadline that was missed. */
+  readonly deadline?: CalendarDate;
   readonly missed?: MissedDate;
 }
 
 /**
- * Where a client stands on a day. What happened later than that day does not count, so that a season can be looked at again as it
- * was.
+ * Status of a client's request on a date. Later events do not count, so that an earlier date can be reviewed as it was.
  *
- * A request made after the last day to ask gives no extension. A rejected one is open for the days to send
- * again; sent again and accepted within them it counts as made.
+ * A late request gives no extension. A rejected request can be resent within the perfection period; if it is accepted within that
+ * period, it counts as made on time.
  *
  * @param dates - The client's dates.
- * @param record - What was done when.
- * @param asOf - The day.
- * @param rules - Days to send a rejected request again.
- * @returns Stage, next act and its last day.
- * @throws NotInTableError for a rejected request whose days to send again are not held.
+ * @param record - What was done, with dates.
+ * @param asOf - The as-of date.
+ * @param rules - Perfection period.
+ * @returns The status, what to do next and the deadline for it.
+ * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  * @see 26 CFR 1.6081-4; Pub. 1345
  */
 export function requestStage(
@@ -56,8 +56,8 @@ export function requestStage(
   rules: Pick<Rulebook, "perfectionPeriod">
 ): RequestStage {
   const { regular, extended } = dates;
-  const happened = (day: CalendarDate | undefined): day is CalendarDate =>
-    day !== undefined && day <= asOf;
+  const happened = (date: CalendarDate | undefined): date is CalendarDate =>
+    date !== undefined && date <= asOf;
   const { requestedOn, confirmedOn, rejectedOn, filedOn } = record;
   const until = (
     stage: Stage,
@@ -65,21 +65,25 @@ export function requestStage(
     lastDay: CalendarDate,
     missed: MissedDate
   ): RequestStage =>
-    asOf <= lastDay ? { stage, act, lastDay } : { stage: "past due", act: "file", lastDay, missed };
+    asOf <= lastDay
+      ? { stage, act, deadline: lastDay }
+      : { stage: "past due", act: "file", deadline: lastDay, missed };
 
   if (happened(filedOn)) return { stage: "filed" };
   const { lastDay } = regular;
-  if (!happened(requestedOn)) return until("not requested", "ask", lastDay, "not asked in time");
-  if (requestedOn > lastDay)
-    return { stage: "past due", act: "file", lastDay, missed: "asked late" };
+  if (!happened(requestedOn))
+    return until("not requested", "request or file", lastDay, "not requested on time");
+  if (!isTimelyRequest(requestedOn, regular))
+    return { stage: "past due", act: "file", deadline: lastDay, missed: "requested late" };
   const isConfirmed = happened(confirmedOn);
   const isSettled = isConfirmed && confirmedOn <= lastDay;
   if (happened(rejectedOn) && !(isSettled && confirmedOn >= rejectedOn)) {
     const again = resendDeadline(regular, rejectedOn, rules);
     const isAccepted = isConfirmed && confirmedOn >= rejectedOn;
     if (isAccepted && confirmedOn > again)
-      return { stage: "past due", act: "file", lastDay: again, missed: "reject window over" };
-    if (!isAccepted) return until("rejected", "resend", again, "reject window over");
+      return { stage: "past due", act: "file", deadline: again, missed: "perfection period over" };
+    if (!isAccepted)
+      return until("rejected", "resend the request", again, "perfection period over");
   }
   const stage = isConfirmed ? "extended" : "unconfirmed";
   return until(stage, "file", extended.lastDay, "extended date missed");

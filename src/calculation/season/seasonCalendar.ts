@@ -1,6 +1,6 @@
-import { addDays, compareDates, type CalendarDate } from "../../calendar/calendarDate";
+import { addDays, compareDates, yearOf, type CalendarDate } from "../../calendar/calendarDate";
 import { entryOn } from "../../rules/datedTable";
-import type { CompanionDate, Rulebook } from "../../rules/rulebook";
+import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import { clientDates } from "../dueDate/clientDates";
 import type { Circumstances, DateMove, DueDate } from "../dueDate/dueDate";
@@ -9,31 +9,32 @@ import type { ReturnDateRules } from "../dueDate/returnDueDate";
 import type { FilerType } from "../filerType";
 import { yearAfter, type TaxYear } from "../taxYear";
 
-/** A date of the client's season. */
+/** A deadline of a client. */
 export interface SeasonDate {
-  readonly what: string;
-  readonly day: CalendarDate;
-  /** The day the law names, and the steps by which it moved; empty where it stands. */
+  readonly label: string;
+  readonly date: CalendarDate;
+  /** Moves from the date the law names; empty if it did not move. */
   readonly moves: readonly DateMove[];
   readonly source: Source;
 }
 
-const ESTIMATES: readonly (readonly [InstallmentNumber, string])[] = [
-  [1, "First estimate of the new year"],
-  [2, "Second estimate of the new year"],
-  [3, "Third estimate of the new year"],
-  [4, "Fourth estimate of the new year"],
+const INSTALLMENTS: readonly (readonly [InstallmentNumber, string])[] = [
+  [1, "First"],
+  [2, "Second"],
+  [3, "Third"],
+  [4, "Fourth"],
 ];
 
 /**
- * Every date of a client's season, in order: paying, asking, filing, the new year's estimates and what else hangs on them.
+ * Every deadline of a client, in order: to pay, to request the extension, to file, the new year's estimated tax installments, and
+ * the dates that follow them.
  *
  * @param taxYear - Calendar or fiscal tax year of the return.
- * @param filerType - Who files.
- * @param circumstances - Residence and disaster relief.
+ * @param filerType - Filer type.
+ * @param circumstances - Residence and disaster postponement.
  * @param rules - Due dates, installments, holidays, postponements, companion dates.
- * @returns The dates, rising by day. Estimates of a year whose dates are not held yet are left out.
- * @throws NotInTableError for a tax year whose dates are not held.
+ * @returns The deadlines in order of dates, without the installments of a year that the tables do not cover.
+ * @throws NotInTableError for a tax year that the tables do not cover.
  */
 export function seasonCalendar(
   taxYear: TaxYear,
@@ -42,9 +43,9 @@ export function seasonCalendar(
   rules: ReturnDateRules & Pick<Rulebook, "installments" | "companionDates" | "failureToFile">
 ): readonly SeasonDate[] {
   const { payment, regular, extended } = clientDates(taxYear, filerType, circumstances, rules);
-  const from = (what: string, { lastDay, moves, source }: DueDate): SeasonDate => ({
-    what,
-    day: lastDay,
+  const from = (label: string, { lastDay, moves, source }: DueDate): SeasonDate => ({
+    label,
+    date: lastDay,
     moves,
     source,
   });
@@ -52,25 +53,29 @@ export function seasonCalendar(
     payment,
     "regular return": regular,
     "extended return": extended,
-  } satisfies Record<CompanionDate["follows"], DueDate>;
+  } satisfies Record<Rulebook["companionDates"]["rows"][number]["follows"], DueDate>;
 
   const newYear = yearAfter(taxYear);
-  const newYearHeld = newYear.lastDay <= rules.installments.knownThrough;
-  const estimates = newYearHeld
-    ? ESTIMATES.map(([number, what]) =>
-        from(what, installmentDueDate(newYear, number, circumstances.postponement, rules))
+  const isNewYearCovered = newYear.lastDay <= rules.installments.knownThrough;
+  const newYearName = String(yearOf(newYear.firstDay));
+  const installments = isNewYearCovered
+    ? INSTALLMENTS.map(([number, ordinal]) =>
+        from(
+          `${ordinal} ${newYearName} estimated tax installment`,
+          installmentDueDate(newYear, number, circumstances.postponement, rules)
+        )
       )
     : [];
   const { figures, source } = entryOn(rules.failureToFile, regular.countedFrom);
   const lastBeforeMinimum = addDays(extended.countedFrom, figures.minimumAfterDays.toNumber());
   const dates: SeasonDate[] = [
-    from("Pay the tax: interest runs from here", payment),
-    from("File, or ask for the extension", regular),
-    ...estimates,
-    from("File with the extension", extended),
+    from("Pay the tax (interest starts after this date)", payment),
+    from("File or request an extension", regular),
+    ...installments,
+    from("File the extended return", extended),
     {
-      what: "Last day before the minimum addition for a late extended return",
-      day: lastBeforeMinimum,
+      label: "Last day before the minimum failure-to-file penalty",
+      date: lastBeforeMinimum,
       moves: [],
       source,
     },
@@ -79,5 +84,5 @@ export function seasonCalendar(
       source: law,
     })),
   ];
-  return dates.sort((one, other) => compareDates(one.day, other.day));
+  return dates.sort((one, other) => compareDates(one.date, other.date));
 }

@@ -1,54 +1,57 @@
-import { InputError } from "../../functions/cells/inputError";
 import type { Decimal } from "../../money/dollars";
 import type { StateExtension } from "../../rules/stateTable";
 
-/** What a state looks at before it grants more time. */
+/** What a state considers before it extends the time to file. */
 export interface StateSituation {
-  /** The federal extension was asked for in time. */
+  /** Whether the federal request was made on time. */
   readonly federalExtension: boolean;
-  /** Share of the state tax paid by the state's due date. */
+  /** Fraction of the state tax paid by the state's due date; `undefined` if not known. */
   readonly percentPaid?: Decimal | undefined;
-  /** The state's own request was made in time. */
+  /** Whether the state's own request was made on time. */
   readonly stateRequest: boolean;
 }
 
-function paidEnough(
-  { name, percentPaid: needed }: StateExtension,
+/** Whether a state grants its extension, or that the percent of its tax paid by the due date must be known first. */
+export type StateExtensionGranted = "granted" | "not granted" | "percent paid unknown";
+
+const grantedIf = (condition: boolean): StateExtensionGranted =>
+  condition ? "granted" : "not granted";
+
+function grantedIfPaid(
+  { percentPaid: needed }: StateExtension,
   paid: Decimal | undefined
-): boolean {
-  if (needed === undefined) return true;
-  if (paid === undefined) {
-    const percent = needed.times(100).toString();
-    throw new InputError(
-      "percentPaid",
-      `is empty; ${name} grants the extension only when ${percent}% of its tax is paid by the due date, give the share paid`
-    );
-  }
-  return paid.greaterThanOrEqualTo(needed);
+): StateExtensionGranted {
+  if (needed === undefined) return "granted";
+  return paid === undefined ? "percent paid unknown" : grantedIf(paid.greaterThanOrEqualTo(needed));
 }
 
 /**
- * Whether a state grants more time to file in a situation.
+ * Whether a state extends the time to file in a situation.
  *
  * @param rule - The state's rule.
- * @param situation - Federal request, share of the state tax paid, the state's own request.
- * @returns Whether the extended day holds.
- * @throws InputError when the state asks for a share of its tax to be paid and none is given.
+ * @param situation - Federal request, percent of the state tax paid, the state's own request.
+ * @returns Whether the extended due date applies. `percent paid unknown` if the state needs a percent of its tax to be paid by the
+ *   due date and `percentPaid` is not given.
+ * @see The state's own text, named in rules/state-extensions.json
  */
-export function stateExtensionGranted(rule: StateExtension, situation: StateSituation): boolean {
+export function stateExtensionGranted(
+  rule: StateExtension,
+  situation: StateSituation
+): StateExtensionGranted {
   const { federalExtension, percentPaid, stateRequest } = situation;
   switch (rule.grant) {
     case "automatic":
-      return true;
+      return "granted";
     case "automatic if paid":
-      return paidEnough(rule, percentPaid);
+      return grantedIfPaid(rule, percentPaid);
     case "with the federal extension":
-      return federalExtension || stateRequest;
+      return grantedIf(federalExtension || stateRequest);
     case "with the federal extension if paid":
-      return stateRequest || (federalExtension && paidEnough(rule, percentPaid));
+      if (stateRequest) return "granted";
+      return federalExtension ? grantedIfPaid(rule, percentPaid) : "not granted";
     case "own request":
-      return stateRequest;
+      return grantedIf(stateRequest);
     case "no return":
-      return false;
+      return "not granted";
   }
 }

@@ -2,33 +2,38 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { installChartSupport } from "@cj-tech-master/excelts/chart";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { addAssumptionsSheet } from "./assumptionsSheet";
-import { addBoardSheet } from "./boardSheet";
+import { addClientDetailSheet } from "./clientDetailSheet";
+import type { SampleClient } from "./clients";
 import { addClientsSheet } from "./clientsSheet";
-import { addEstimateSheets } from "./estimateSheets";
-import { addEstimatesSheet } from "./estimatesSheet";
-import { addLedgerSheet } from "./ledgerSheet";
-import { addOneClientSheet } from "./oneClientSheet";
+import { addComparePaymentsSheet } from "./comparePaymentsSheet";
+import { addEstimatedTaxSheet } from "./estimatedTaxSheet";
+import { addPartialPaymentsSheet } from "./partialPaymentsSheet";
 import { addReadMeSheet } from "./readMeSheet";
 import { addRequestSheet } from "./requestSheet";
-import { addRulesSheet } from "./rulesSheet";
+import { addRuleTablesSheet } from "./ruleTablesSheet";
+import { addSummarySheet } from "./summarySheet";
 import { addTotalsSheet } from "./totalsSheet";
-import { addWhatIfSheet } from "./whatIfSheet";
+import { addTotalTaxSheets } from "./totalTaxSheets";
 
-/** Builds the sample workbook of an invented practice, its formulas as a person would type them. */
-export function seasonWorkbook(): Workbook {
+/**
+ * Builds the sample workbook, with its formulas as a person would type them.
+ *
+ * @param clients - The clients of the sample firm.
+ */
+export function seasonWorkbook(clients: readonly SampleClient[]): Workbook {
   installChartSupport();
   const workbook = new Workbook({ formulaSyntaxProbe: createFormulaSyntaxProbe() });
   addReadMeSheet(workbook);
-  addClientsSheet(workbook);
-  addBoardSheet(workbook);
-  addRequestSheet(workbook);
-  addTotalsSheet(workbook);
-  addWhatIfSheet(workbook);
-  addLedgerSheet(workbook);
-  addEstimatesSheet(workbook);
-  addEstimateSheets(workbook);
-  addOneClientSheet(workbook);
+  addClientsSheet(workbook, clients);
+  addSummarySheet(workbook, clients);
+  addRequestSheet(workbook, clients);
+  addTotalsSheet(workbook, clients);
+  addComparePaymentsSheet(workbook, clients);
+  addPartialPaymentsSheet(workbook, clients);
+  addEstimatedTaxSheet(workbook);
+  addTotalTaxSheets(workbook);
+  addClientDetailSheet(workbook, clients);
   addAssumptionsSheet(workbook);
-  addRulesSheet(workbook);
+  addRuleTablesSheet(workbook);
   return workbook;
 }

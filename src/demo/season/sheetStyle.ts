@@ -1,13 +1,7 @@
 import type { Cell, CellFormulaValue, Worksheet } from "@cj-tech-master/excelts";
 
-/** Number format of days throughout the sample. */
-export const DAY = "yyyy-mm-dd";
-/** That of amounts. */
-export const MONEY = "#,##0.00";
-/** That of rates. */
+/** Cell format of a rate or a share. */
 export const PERCENT = "0.00%";
-/** That of tax years. */
-export const YEAR = "0";
 
 const HEADING_FILL = "FF1F3A4D";
 const INPUT_FILL = "FFFFF7DC";
@@ -23,7 +17,7 @@ export function styleHeadings(sheet: Worksheet, rowNumber: number, height = 32):
   });
 }
 
-/** Marks a cell as one to be typed into. */
+/** Colors a cell that the preparer may type into. */
 export function styleInput(cell: Cell): void {
   cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: INPUT_FILL } };
 }
@@ -33,7 +27,20 @@ export function worksheetDate(iso: string): Date {
   return new Date(`${iso}T00:00:00Z`);
 }
 
-/** Puts a formula into a cell, as typed, with a number format when one is wanted. */
+/** Puts a value that the preparer may change into a cell. */
+export function putInput(
+  sheet: Worksheet,
+  address: string,
+  value: string | number | Date | null,
+  format?: string
+): void {
+  const cell = sheet.getCell(address);
+  cell.value = value;
+  if (format !== undefined) cell.numFmt = format;
+  styleInput(cell);
+}
+
+/** Puts a formula into a cell, without its equals sign, and a number format where one is needed. */
 export function putFormula(
   sheet: Worksheet,
   address: string,
@@ -45,14 +52,14 @@ export function putFormula(
   if (format !== undefined) cell.numFmt = format;
 }
 
-/** Puts a label into a cell. */
+/** Puts a label in bold into a cell. */
 export function putLabel(sheet: Worksheet, address: string, text: string): void {
   const cell = sheet.getCell(address);
   cell.value = text;
   cell.font = { bold: true };
 }
 
-/** Sets the widths of the first columns. */
+/** Sets the widths of the first columns, in characters. */
 export function setWidths(sheet: Worksheet, widths: readonly number[]): void {
   for (const [index, width] of widths.entries()) sheet.getColumn(index + 1).width = width;
 }

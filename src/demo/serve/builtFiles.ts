@@ -3,24 +3,24 @@ import { fileURLToPath } from "node:url";
 import sirv from "sirv";
 import { BUILD_FOLDER } from "../../host/builtAddIn";
 
-/** Answers one request. */
+/** Responds to one request. */
 export type Answer = (request: IncomingMessage, response: ServerResponse) => void;
 
-/** Where the build puts the page of the try-out sheet. */
+/** Where the build puts the page of the demo sheet. */
 export const SHEET_FOLDER = new URL("sheet/", BUILD_FOLDER);
 
 /**
- * Answers requests with files of folders, the first folder that holds one first, and 404 for what none holds.
+ * Responds to requests with the files of some folders, from the first folder that has the file, and with 404 for other requests.
  *
  * @param folders - The folders.
- * @param headers - What every answer says besides.
- * @returns The answer for a server.
+ * @param headers - Headers of every response.
+ * @returns The function for a server.
  */
 export function builtFiles(
   folders: readonly URL[],
   headers: Readonly<Record<string, string>>
 ): Answer {
-  // Read from disk at each request: a build that runs meanwhile is served at once.
+  // Files are read at each request, so a new build is served at once.
   const found = folders.map((folder) => sirv(fileURLToPath(folder), { dev: true }));
   return (request, response) => {
     for (const [name, value] of Object.entries(headers)) response.setHeader(name, value);
@@ -33,7 +33,7 @@ export function builtFiles(
         return;
       }
       response.writeHead(404, { "content-type": "text/plain; charset=utf-8" });
-      response.end("There is no such file here.\n");
+      response.end("The file does not exist.\n");
     };
     next(0);
   };

@@ -9,7 +9,7 @@ import {
 import { UsageError } from "../terminal/commandLine";
 
 const VALID_DAYS = 365;
-/** Where the tools of the platform keep the certificates of this user, so that add-ins share one. */
+/** The folder in which the Office tools keep the certificates of the user, which add-ins share. */
 const FOLDER = join(homedir(), ".office-addin-dev-certs");
 const PLACES = {
   authority: join(FOLDER, "ca.crt"),
@@ -17,12 +17,12 @@ const PLACES = {
   key: join(FOLDER, "localhost.key"),
 };
 
-/** What serves https at localhost, and whether this machine trusts it. */
+/** The certificate for https at localhost, and whether this machine trusts it. */
 export interface ExcelCertificate {
   readonly cert: Buffer;
   readonly key: Buffer;
   readonly isTrusted: boolean;
-  /** The certificate authority's own certificate, to be trusted by hand. */
+  /** Path of the certificate of the certificate authority, for trusting it by hand. */
   readonly authority: string;
 }
 
@@ -40,18 +40,18 @@ async function trust(): Promise<void> {
   } catch (error) {
     const [reason = ""] = (error as Error).message.split("\n");
     throw new UsageError(
-      `The certificate could not be made trusted (${reason.replace(/\.$/, "")}); trust ${PLACES.authority} by hand.`
+      `This machine does not trust the certificate (${reason.replace(/\.$/, "")}). Trust ${PLACES.authority} by hand.`
     );
   }
 }
 
 /**
- * The certificate for https at localhost, made where there is none yet. Nothing is asked and nothing of the machine's trust is changed
- * unless that is wanted.
+ * The certificate for https at localhost, which is created if there is none yet. Without `wantsTrust`, the user is not asked anything, and
+ * the machine trusts the same certificates as before.
  *
- * @param wantsTrust - Whether to have the machine trust it, which asks the user.
+ * @param wantsTrust - Whether this machine should trust the certificate, which asks the user.
  * @returns The certificate.
- * @throws UsageError in one sentence when trust was wanted and not given.
+ * @throws UsageError when the machine should trust the certificate and does not.
  */
 export async function excelCertificate(wantsTrust: boolean): Promise<ExcelCertificate> {
   if (wantsTrust) await trust();

@@ -9,11 +9,11 @@ import { print, runCommand } from "./runCommand";
 import { LOOPBACK } from "./sheetServer";
 import { sideloadSteps, trustSteps } from "./sideloadSteps";
 
-/** The port that the manifest names unless another is asked for. */
+/** The port in the manifest, unless the command line has another. */
 const USUAL_PORT = 3000;
-const USAGE = `npm run excel                  build the add-in and serve it to Excel on this machine
-npm run excel -- --port N      at another port than ${USUAL_PORT}; the manifest then names it
-npm run excel -- --trust       have this machine trust its certificate first`;
+const USAGE = `npm run excel                  Build the add-in and serve it to Excel on this machine.
+npm run excel -- --port N      Use port N instead of ${USUAL_PORT}, also in the manifest.
+npm run excel -- --trust       Make this machine trust the certificate first.`;
 
 function build(address: string): void {
   const { status } = spawnSync("npm run --silent build", {
@@ -22,7 +22,7 @@ function build(address: string): void {
     shell: true,
     stdio: ["ignore", "ignore", "inherit"],
   });
-  if (status !== 0) throw new NotBuilt("The add-in does not build: see above.");
+  if (status !== 0) throw new NotBuilt("The add-in could not be built. See the messages above.");
 }
 
 await runCommand(async () => {
@@ -33,12 +33,12 @@ await runCommand(async () => {
   }
   const certificate = await excelCertificate(trust);
   const { port, sentence } = await freePort(wanted, LOOPBACK);
-  if (sentence !== undefined) print(`${sentence} The manifest names that port.`);
+  if (sentence !== undefined) print(`${sentence} The manifest has that port.`);
   const address = `https://localhost:${port}/`;
-  print("The add-in is being built.");
+  print("Building the add-in …");
   build(address);
   await serveAddIn(port, certificate);
-  print(`The add-in is served at ${address} on this machine only. Press Ctrl+C to end it.`);
+  print(`The add-in is served at ${address} on this machine only. Press Ctrl+C to stop.`);
   print("");
   if (!certificate.isTrusted) {
     for (const line of trustSteps(certificate.authority, address)) print(line);

@@ -4,14 +4,14 @@ import { builtFiles } from "./builtFiles";
 import { LOOPBACK } from "./sheetServer";
 
 const HEADERS = {
-  // Excel on the web reads functions.json from an address of its own, and a browser asks whether a page may reach this machine.
+  // Excel on the web reads functions.json from another origin, and a browser asks whether a page may reach this machine.
   "access-control-allow-origin": "*",
   "access-control-allow-private-network": "true",
-  // Not "no-store": Excel shows no icon that may not be kept.
+  // Not "no-store": Excel does not show an icon that may not be cached.
   "cache-control": "max-age=60",
 };
 
-/** What https is served with. */
+/** The certificate and key for https. */
 export interface ServerCertificate {
   readonly cert: Buffer | string;
   readonly key: Buffer | string;
@@ -21,8 +21,8 @@ export interface ServerCertificate {
  * Serves the built add-in over https.
  *
  * @param port - A free port; 0 for any.
- * @param certificate - What to serve it with.
- * @returns The server, once it listens.
+ * @param certificate - The certificate and key.
+ * @returns The server, when it is listening.
  */
 export async function serveAddIn(port: number, certificate: ServerCertificate): Promise<Server> {
   const files = builtFiles([BUILD_FOLDER], HEADERS);

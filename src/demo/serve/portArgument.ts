@@ -2,11 +2,11 @@ import { parseArgs } from "node:util";
 import { parseNumber } from "office-addin-cli";
 import { UsageError } from "../terminal/commandLine";
 
-/** Ports below this one belong to the system. */
+/** Lower ports are reserved for the system. */
 const LEAST_PORT = 1024;
 const LAST_PORT = 65_535;
 
-/** What a serving command is asked for. */
+/** The options of a command that starts a server. */
 export interface ServeArguments {
   readonly port: number;
   readonly trust: boolean;
@@ -14,7 +14,7 @@ export interface ServeArguments {
 }
 
 function readPort(text: string | undefined, usual: number): number {
-  const wanted = `--port takes a whole number from ${LEAST_PORT} to ${LAST_PORT}.`;
+  const wanted = `--port must be a whole number from ${LEAST_PORT} to ${LAST_PORT}.`;
   if (text !== undefined && !/^\d+$/.test(text)) throw new UsageError(wanted);
   const port = parseNumber(text, wanted) ?? usual;
   if (port < LEAST_PORT || port > LAST_PORT) throw new UsageError(wanted);
@@ -22,12 +22,12 @@ function readPort(text: string | undefined, usual: number): number {
 }
 
 /**
- * Reads the command line of a command that serves something.
+ * Reads the command line of a command that starts a server.
  *
  * @param words - The words after the command.
- * @param usual - The port when none is asked for.
- * @returns What is asked for.
- * @throws UsageError in one sentence for words that cannot be used.
+ * @param usual - The port when the command line has none.
+ * @returns The options.
+ * @throws UsageError in one sentence for a command line that cannot be used.
  */
 export function readServeArguments(words: readonly string[], usual: number): ServeArguments {
   try {

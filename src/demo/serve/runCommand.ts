@@ -1,10 +1,10 @@
 import { logErrorMessage } from "office-addin-cli";
 import { NotBuilt } from "../../host/builtAddIn";
 import { UsageError } from "../terminal/commandLine";
-import { REFUSED } from "../terminal/tryout";
+import { REFUSED } from "../terminal/exitCode";
 
 /**
- * Runs a command; what it refuses is said in one sentence, with the exit code for nothing done.
+ * Runs a command. An error of the user is printed in one sentence, and the exit code says that nothing was done.
  *
  * @param command - The command.
  */

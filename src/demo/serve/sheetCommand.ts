@@ -7,8 +7,8 @@ import { print, runCommand } from "./runCommand";
 import { LOOPBACK, serveSheet } from "./sheetServer";
 
 const USUAL_PORT = 4869;
-const USAGE = `npm run sheet                  try the functions in a sheet in the browser
-npm run sheet -- --port N      at another port than ${USUAL_PORT}`;
+const USAGE = `npm run sheet                  Open the demo sheet in the browser.
+npm run sheet -- --port N      Use port N instead of ${USUAL_PORT}.`;
 
 await runCommand(async () => {
   const { port: wanted, help } = readServeArguments(process.argv.slice(2), USUAL_PORT);
@@ -17,11 +17,11 @@ await runCommand(async () => {
     return;
   }
   if (!existsSync(new URL("index.html", SHEET_FOLDER))) {
-    throw new NotBuilt('There is no dist/sheet: run "npx webpack --env sheet" first.');
+    throw new NotBuilt('dist/sheet does not exist. Run "npx webpack --env sheet" first.');
   }
   const { port, sentence } = await freePort(wanted, LOOPBACK);
   await serveSheet(port);
   if (sentence !== undefined) print(sentence);
-  print(`The try-out sheet is at http://${LOOPBACK}:${port}/ on this machine only.`);
-  print("Open it in a browser. Press Ctrl+C here to end it.");
+  print(`The demo sheet is at http://${LOOPBACK}:${port}/ on this machine only.`);
+  print("Open this address in a browser. Press Ctrl+C here to stop.");
 });

@@ -1,9 +1,9 @@
 import { createServer, type Server } from "node:http";
 import { BUILD_FOLDER } from "../../host/builtAddIn";
-import { HOST_PAGE_SOURCE } from "../../host/hostPage";
+import { hostPageScript } from "../../host/hostPageScript";
 import { builtFiles, SHEET_FOLDER } from "./builtFiles";
 
-/** The one address the try-out sheet is served at: this machine, and no other can reach it. */
+/** The address of the demo sheet, which only this machine can reach. */
 export const LOOPBACK = "127.0.0.1";
 
 const HEADERS = {
@@ -13,16 +13,14 @@ const HEADERS = {
   "x-content-type-options": "nosniff",
 };
 
-/** The stand-in for the host as a script of a page; kept as text so that a sealed world can run it as well. */
-const HOST_PAGE_SCRIPT = `globalThis.standInPage = ${HOST_PAGE_SOURCE};
-globalThis.standInPage.offerFormattedNumbers();
-`;
+/** Turns on numbers with a format of their own, as newer builds of Excel have them. */
+const OFFER_FORMATTED_NUMBERS = "globalThis.standInPage.offerFormattedNumbers();\n";
 
 /**
- * Serves the try-out sheet with the built add-in beside it.
+ * Serves the demo sheet and the built add-in.
  *
  * @param port - A free port; 0 for any.
- * @returns The server, once it listens.
+ * @returns The server, when it is listening.
  */
 export async function serveSheet(port: number): Promise<Server> {
   const files = builtFiles([SHEET_FOLDER, BUILD_FOLDER], HEADERS);
@@ -32,7 +30,7 @@ export async function serveSheet(port: number): Promise<Server> {
       return;
     }
     response.writeHead(200, { ...HEADERS, "content-type": "text/javascript; charset=utf-8" });
-    response.end(HOST_PAGE_SCRIPT);
+    response.end(hostPageScript() + OFFER_FORMATTED_NUMBERS);
   });
   await new Promise<void>((resolve, reject) => {
     server.once("error", reject);

@@ -1,5 +1,5 @@
 /**
- * What to do in Excel so that it loads the served add-in.
+ * The steps that load the served add-in in Excel.
  *
  * @param manifest - Path of the manifest.
  * @returns Lines for the terminal.
@@ -9,37 +9,38 @@ export function sideloadSteps(manifest: string): string[] {
     `The manifest is ${manifest}`,
     "",
     "Excel on the web",
-    "  1. Open a workbook. Home, Add-ins, More settings, Upload my add-in.",
+    "  1. Open a workbook. Select Home, Add-ins, More settings, Upload my add-in.",
     "  2. Choose the manifest.",
     "Excel for Windows (Microsoft 365, or Excel 2021 and later)",
-    "  1. Share a folder and put the manifest into it.",
-    "  2. File, Options, Trust Center, Trust Center Settings, Trusted Add-in Catalogs: add the folder",
-    "     by its network path, tick Show in menu, and start Excel again.",
-    "  3. Home, Add-ins, Shared folder.",
+    "  1. Share a folder and copy the manifest into it.",
+    "  2. Select File, Options, Trust Center, Trust Center Settings, Trusted Add-in Catalogs.",
+    "     Add the network path of the folder, check Show in Menu, and restart Excel.",
+    "  3. Select Home, Add-ins, Shared Folder.",
     "Excel for Mac (16.35 or later)",
     "  1. Copy the manifest to ~/Library/Containers/com.microsoft.Excel/Data/Documents/wef",
-    "     and start Excel again.",
-    "  2. Home, Add-ins.",
+    "     and restart Excel.",
+    "  2. Select Home, Add-ins.",
     "",
-    "Then type =EXT. in a cell. If #NAME? stays, open the guide from the Home tab once and press",
-    "Ctrl+Alt+F9. Keep this running as long as Excel uses the add-in.",
+    "Then type =EXT. in a cell. If cells show #NAME?, open the guide from the Home tab and press",
+    "Ctrl+Alt+F9. Leave this command running while Excel uses the add-in.",
   ];
 }
 
 /**
- * What to do about a certificate that this machine does not trust yet.
+ * The choices for a certificate that this machine does not trust yet.
  *
- * @param authority - Path of the certificate authority's own certificate.
- * @param address - Where the add-in is served.
+ * @param authority - Path of the certificate of the certificate authority.
+ * @param address - The address of the add-in.
  * @returns Lines for the terminal.
  */
 export function trustSteps(authority: string, address: string): string[] {
   return [
-    "This machine does not trust the certificate yet, so Excel will not load the add-in. Either",
-    "  run npm run excel -- --trust once: it adds a certificate authority for development, made on",
-    "  this machine and valid for a year, to those you trust. Windows asks in a window, a Mac for",
-    "  your password, Linux through sudo; npx office-addin-dev-certs uninstall takes it away again;",
-    `  or trust ${authority} by hand;`,
-    `  or, for Excel on the web alone, open ${address}addin.html in the same browser and accept it there.`,
+    "This machine does not trust the certificate yet, so Excel will not load the add-in. Choose one:",
+    "  - Run npm run excel -- --trust once. It creates a certificate authority on this machine, valid",
+    "    for one year, and asks you to trust it. To remove it later, run",
+    "    npx office-addin-dev-certs uninstall.",
+    `  - Trust ${authority} by hand.`,
+    `  - For Excel on the web only, open ${address}addin.html in the same browser and accept`,
+    "    the certificate there.",
   ];
 }

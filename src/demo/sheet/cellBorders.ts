@@ -37,7 +37,7 @@ export function gridBorders(borders: Partial<Borders> | undefined): IBorderData 
 }
 
 /**
- * The borders of a cell of the grid as a file holds them.
+ * The borders of a cell of the grid as a file stores them.
  *
  * @param drawn - The grid's borders.
  * @returns The file's.

@@ -1,8 +1,8 @@
 /**
- * A color of a file as the grid takes it. Colors of the file's theme are not known here.
+ * A color of a file as the grid needs it. Colors of the theme of the file are not supported.
  *
  * @param color - The file's color.
- * @returns Such as #1f3a4d; nothing for a color of the theme.
+ * @returns A color such as #1f3a4d; undefined for a color of the theme.
  */
 export function rgbOf(color: { readonly argb?: string } | undefined): string | undefined {
   return color?.argb === undefined ? undefined : `#${color.argb.slice(-6).toLowerCase()}`;
@@ -13,10 +13,10 @@ function hex(part: string): string {
 }
 
 /**
- * A color of the grid as a file holds it.
+ * A color of the grid as a file stores it.
  *
- * @param rgb - Such as #1f3a4d or rgb(31,58,77).
- * @returns Such as FF1F3A4D; nothing for what is no plain color.
+ * @param rgb - A color such as #1f3a4d or rgb(31,58,77).
+ * @returns A color such as FF1F3A4D; undefined for a text that is not a plain color.
  */
 export function argbOf(rgb: string | undefined): string | undefined {
   const parts = /^rgb\(\s*(\d+)\s*,\s*(\d+)\s*,\s*(\d+)\s*\)$/.exec(rgb ?? "")?.slice(1);

@@ -27,9 +27,9 @@ function nameOf<Name extends string>(
   return (Object.keys(names) as Name[]).find((name) => names[name] === value);
 }
 
-/** The plain font of new files; the grid shows its own plain font for it. */
+/** The default font of new files; the grid shows its own default font instead. */
 const PLAIN: Partial<Font> = { name: "Calibri", size: 11, family: 2, scheme: "minor" };
-/** Shown where the machine does not have a font. */
+/** Fonts for a machine that does not have the font of the file. */
 const INSTEAD = "Arial";
 
 function gridFont(font: Partial<Font> | undefined): IStyleData {
@@ -78,10 +78,10 @@ function formatCode(format: Cell["numFmt"]): string {
 }
 
 /**
- * How a cell of a file looks, as far as the grid shows it: font, colors, borders, alignment, number format.
+ * The style of a cell of a file, as far as the grid shows it: font, colors, borders, alignment, number format.
  *
  * @param cell - The cell.
- * @returns The grid's style; nothing for a plain cell.
+ * @returns The style in the grid; undefined for a plain cell.
  */
 export function gridStyle(cell: Cell): IStyleData | undefined {
   const { font, fill, alignment, border } = cell;
@@ -107,11 +107,11 @@ const FONT_KEYS = ["bl", "it", "ul", "st", "fs", "ff", "cl"] as const;
 const ALIGNMENT_KEYS = ["ht", "vt", "tb"] as const;
 
 /**
- * Gives a cell of a file the look of a cell of the grid, where that has changed.
+ * Gives a cell of a file the style of a cell of the grid, where it has changed.
  *
  * @param cell - The cell of the file.
  * @param style - The grid's style.
- * @param before - The grid's style when the file was opened; what is still the same keeps what the grid does not show of it.
+ * @param before - The style in the grid when the file was opened. What has not changed keeps the parts that the grid does not show.
  */
 export function giveLook(cell: Cell, style: IStyleData, before: IStyleData): void {
   const isChanged = (...keys: readonly (keyof IStyleData)[]): boolean =>

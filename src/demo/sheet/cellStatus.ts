@@ -4,7 +4,7 @@ import type { Grid } from "./grid";
 import type { GridAnswers, GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
 
-/** What is said of a cell, and whether it is an error. */
+/** The text for a cell, and whether it is an error. */
 export interface CellStatus {
   readonly text: string;
   readonly isError: boolean;
@@ -12,7 +12,7 @@ export interface CellStatus {
 
 const address = ({ row, column }: GridPlace): string => cellAddress(row + 1, column + 1);
 
-/** The first cell that stands in the way of an answer which fills several. */
+/** The first cell that is not empty where a result would spill. */
 function cellInTheWay(grid: Grid, place: GridPlace, answers: GridAnswers): string | undefined {
   const sheet = openWorkbook(grid).getWorkbook().getSheetBySheetId(place.sheetId);
   const { rows = [] } = answers.callsOf(place).at(-1) ?? {};
@@ -27,7 +27,7 @@ function cellInTheWay(grid: Grid, place: GridPlace, answers: GridAnswers): strin
   return undefined;
 }
 
-/** What there is to say of a cell: the sentence of its error, or the formula that fills it from elsewhere. */
+/** The text for a cell: the message of its error, or the formula in another cell that fills it. */
 export function cellStatus(grid: Grid, place: GridPlace, answers: GridAnswers): CellStatus {
   const { value, filledBy } = cellAt(grid, place);
   if (!isErrorCode(value)) {
@@ -41,15 +41,15 @@ export function cellStatus(grid: Grid, place: GridPlace, answers: GridAnswers): 
   const calls = answers.callsOf(from);
   const sentence = errorSentence(value, calls, place.row - from.row, place.column - from.column);
   const inTheWay = value === "#SPILL!" ? cellInTheWay(grid, from, answers) : undefined;
-  const more = inTheWay === undefined ? "" : ` ${inTheWay} is in the way.`;
+  const more = inTheWay === undefined ? "" : ` ${inTheWay} is not empty.`;
   return { text: `${address(place)} ${value} ${sentence}${more}`, isError: true };
 }
 
 /**
- * Keeps a line of the page at what there is to say of the selected cell.
+ * Shows the text for the selected cell in a line of the page.
  *
  * @param grid - The grid.
- * @param answers - What our functions answered.
+ * @param answers - The results of our functions.
  * @param line - The line.
  */
 export function followSelection(grid: Grid, answers: GridAnswers, line: HTMLElement): void {

@@ -7,19 +7,19 @@ import { addFileNames } from "./gridNames";
 import { writeCells } from "./writeCells";
 import { writeShape } from "./writeShape";
 
-/** A workbook as it was opened, beside the grid's data made of it. */
+/** A workbook that was opened, and the data of the grid that were made from it. */
 export interface OpenedWorkbook {
   readonly workbook: Workbook;
   readonly snapshot: IWorkbookData;
 }
 
 /**
- * Whether every sheet that was opened is still there under its name.
+ * Whether every sheet that was opened still exists under its name.
  *
  * @param opened - The grid's data as they were opened.
  * @param present - The grid's data.
  */
-export function keepsSheets(opened: IWorkbookData, present: IWorkbookData): boolean {
+function keepsSheets(opened: IWorkbookData, present: IWorkbookData): boolean {
   return opened.sheetOrder.every((id) => {
     const name = present.sheets[id]?.name;
     return present.sheetOrder.includes(id) && name === opened.sheets[id]?.name;
@@ -27,12 +27,12 @@ export function keepsSheets(opened: IWorkbookData, present: IWorkbookData): bool
 }
 
 /**
- * What the grid holds as a workbook to be written to a file.
+ * The content of the grid as a workbook to save.
  *
- * @param content - What the grid holds.
+ * @param content - The content of the grid.
  * @param names - The names of our functions.
- * @param opened - What was opened, when cells still stand where they stood: what the grid does not show is kept. Else a new workbook is made.
- * @returns The workbook; the one that was opened, changed, where there is one.
+ * @param opened - The workbook that was opened, if no cells have moved. It keeps what the grid does not show. Without it, the workbook is new.
+ * @returns The workbook that was opened, with the changes, or a new one.
  */
 export function contentWorkbook(
   content: GridContent,

@@ -1,7 +1,7 @@
 import { NotAWorkbook } from "../workbook/workbookBytes";
 import type { GridFiles } from "./gridFiles";
 
-/** The parts of the page that open and save. */
+/** The parts of the page for opening and saving files. */
 export interface FileControls {
   readonly open: HTMLElement;
   readonly file: HTMLInputElement;
@@ -23,7 +23,7 @@ function copyName(name: string): string {
 }
 
 /**
- * Lets the reader open a file, by choosing or by dropping it on the page, save a copy and go back to the sample.
+ * Lets the user open a file by choosing it or by dropping it on the page, save a copy, and open the sample again.
  *
  * @param files - The files of the grid.
  * @param controls - The parts of the page.
@@ -39,7 +39,9 @@ export function offerFiles(files: GridFiles, controls: FileControls): void {
       .then(work)
       .then(say, (thrown: unknown) => {
         say(
-          thrown instanceof NotAWorkbook ? thrown.message : "That did not work; nothing changed."
+          thrown instanceof NotAWorkbook
+            ? thrown.message
+            : "That did not work. Nothing was changed."
         );
         if (!(thrown instanceof NotAWorkbook)) throw thrown;
       });
@@ -63,20 +65,20 @@ export function offerFiles(files: GridFiles, controls: FileControls): void {
     doing(async () => {
       const copy = copyName(name);
       download(await files.content(), copy);
-      return `Saved as ${copy} where the browser keeps its downloads.`;
+      return `Saved as ${copy} in the downloads of the browser.`;
     });
   });
   sample.addEventListener("click", () => {
     doing(() => {
       files.openSample();
       name = "season.xlsx";
-      return "The sample season is open again.";
+      return "The sample is open again.";
     });
   });
   takeDrops(read);
 }
 
-/** Takes a file that is dropped anywhere on the page. */
+/** Opens a file that is dropped anywhere on the page. */
 function takeDrops(read: (file: File | undefined) => void): void {
   const page = document.documentElement;
   const isFile = ({ dataTransfer }: DragEvent): boolean =>

@@ -5,14 +5,14 @@ import {
   SheetInterceptorService,
 } from "@univerjs/preset-sheets-core";
 
-/** After the grid has put the filled value into a cell, and before it writes numbers in their format. */
+/** After the grid has put the value of a spill into a cell, and before it formats numbers. */
 const BEFORE_FORMATS = 99;
 
 /**
- * Shows the number formats of answers that fill several cells: the grid itself keeps that of the first cell alone. A format of the cell's
- * own goes before.
+ * Shows the number formats of results that fill several cells: the grid itself keeps only that of the first cell. The format of a cell
+ * comes first.
  *
- * @param injector - Where the grid keeps its services, once a workbook is open.
+ * @param injector - The services of the grid, once a workbook is open.
  */
 export function showFilledFormats(injector: Injector): void {
   const formulas = injector.get(FormulaDataModel);

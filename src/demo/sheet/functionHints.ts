@@ -3,11 +3,11 @@ import { FunctionType, type IFunctionInfo } from "@univerjs/preset-sheets-core";
 import type { FunctionMetadata } from "../../host/functionMetadata";
 
 /**
- * What the grid shows of a function while its formula is typed: in the list of names, and argument by argument.
+ * The description of a function that the grid shows while a formula is typed.
  *
  * @param entry - The function as functions.json describes it.
- * @param namespace - Stands before its name, with a dot.
- * @returns The grid's description of it.
+ * @param namespace - The namespace before the name of the function.
+ * @returns The description for the grid.
  */
 export function functionHint(entry: FunctionMetadata, namespace: string): IFunctionInfo {
   const description = entry.description ?? "";

@@ -13,24 +13,24 @@ import type { GridAnswers } from "./gridAnswers";
 import { gridFunction } from "./gridFunction";
 import { UNHARMED_SORTS } from "./unharmedSort";
 
-/** The grid library's own interface. */
+/** The interface of the grid library. */
 export type GridInterface = ReturnType<typeof FUniver.newAPI>;
 
 /** A grid on the page. */
 export interface Grid {
   readonly api: GridInterface;
-  /** What the grid knows of formulas: their text, and the cells each fills. */
+  /** The formulas of the grid: their text, and the cells that each fills. */
   readonly formulas: FormulaDataModel;
-  /** Opens a workbook in the stead of the one that is open, and calculates it. */
+  /** Opens a workbook instead of the one that is open, and calculates it. */
   open(snapshot: IWorkbookData): void;
 }
 
 /**
- * Makes the grid: the library whole, with its own calculation and our functions among the built-in ones.
+ * Makes the grid from the complete library, with its own calculation and our functions among the built-in ones.
  *
- * @param container - Identifier of the element it fills.
+ * @param container - The id of the element that it fills.
  * @param host - The stand-in host that calls our functions.
- * @param answers - Where their answers are noted.
+ * @param answers - Records the results of our functions.
  * @returns The grid, with no workbook yet.
  */
 export function makeGrid(container: string, host: StandInHost, answers: GridAnswers): Grid {
@@ -44,7 +44,7 @@ export function makeGrid(container: string, host: StandInHost, answers: GridAnsw
   const { plugins } = UniverSheetsCorePreset({
     container,
     ribbonType: "simple",
-    // Text that looks like a number is meant as text in the answers; no mark is put on it.
+    // Text in results that looks like a number is meant as text, and gets no mark.
     sheets: { disableForceStringAlert: true, disableForceStringMark: true },
     disableTextFormatAlert: true,
     disableTextFormatMark: true,

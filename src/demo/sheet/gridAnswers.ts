@@ -16,17 +16,17 @@ function keyOf({ sheetId, row, column }: GridPlace): string {
   return `${sheetId}!${row},${column}`;
 }
 
-/** What our functions answered, by the cell whose formula called them: the grid keeps error codes, but not their sentences. */
+/** The results of our functions by the cell whose formula called them. The grid keeps error codes, but not their messages. */
 export class GridAnswers {
   readonly #noted = new Map<string, Noted>();
   #round = 0;
 
-  /** Begins a new calculation: what is noted from now on takes the place of what a cell's formula answered before. */
+  /** Begins a new calculation, whose results replace the earlier ones of a cell. */
   begin(): void {
     this.#round += 1;
   }
 
-  /** Notes an answered call of a cell's formula. */
+  /** Records a call by the formula of a cell, with its result. */
   note(place: GridPlace, call: AnsweredCall): void {
     const key = keyOf(place);
     const noted = this.#noted.get(key);
@@ -34,12 +34,12 @@ export class GridAnswers {
     else this.#noted.set(key, { round: this.#round, calls: [call] });
   }
 
-  /** The calls of a cell's formula in its last calculation, in their order. */
+  /** The calls by the formula of a cell in its last calculation, in order. */
   callsOf(place: GridPlace): readonly AnsweredCall[] {
     return this.#noted.get(keyOf(place))?.calls ?? [];
   }
 
-  /** Forgets everything, when another workbook is opened. */
+  /** Deletes all results when another workbook is opened. */
   clear(): void {
     this.#noted.clear();
   }

@@ -5,20 +5,20 @@ import type { GridPlace } from "./gridAnswers";
 /** A cell as the grid shows it. */
 export interface ShownCell {
   readonly value: GridValue | null;
-  /** Its own formula with its equals sign, empty for none. */
+  /** Its own formula with the equals sign; empty if it has none. */
   readonly formula: string;
   /** The cell whose formula fills it: itself, another one, or none. */
   readonly filledBy: GridPlace | undefined;
 }
 
-/** The open workbook of a grid; an error where there is none. */
+/** The open workbook of a grid. */
 export function openWorkbook(grid: Grid) {
   const workbook = grid.api.getActiveWorkbook();
   if (!workbook) throw new Error("no workbook is open");
   return workbook;
 }
 
-/** The first of the selected cells; the sheet's first when none is. */
+/** The first of the selected cells; the first cell of the sheet when none is selected. */
 export function selectedPlace(grid: Grid): GridPlace {
   const workbook = openWorkbook(grid);
   const sheetId = workbook.getActiveSheet().getSheetId();
@@ -26,7 +26,7 @@ export function selectedPlace(grid: Grid): GridPlace {
   return { sheetId, row: startRow, column: startColumn };
 }
 
-/** The blocks that formulas of a sheet fill, by the formula's row and column. */
+/** The blocks that the formulas of a sheet fill, by row and column of the formula. */
 export function filledBlocks(
   grid: Grid,
   sheetId: string
@@ -45,7 +45,7 @@ function holds({ startRow, endRow, startColumn, endColumn }: IRange, place: Grid
   return isRow && place.column >= startColumn && place.column <= endColumn;
 }
 
-/** A cell as the grid shows it, filled by its own formula or another's. */
+/** A cell as the grid shows it, filled by its own formula or by another one. */
 export function cellAt(grid: Grid, place: GridPlace): ShownCell {
   const { sheetId, row, column } = place;
   const workbook = openWorkbook(grid);

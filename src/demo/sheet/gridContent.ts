@@ -11,26 +11,26 @@ import { isErrorCode } from "./errorSentence";
 import type { Grid } from "./grid";
 import { filledBlocks, openWorkbook } from "./gridCells";
 
-/** A cell of the grid to be written to a file; its row and column are counted from 0. */
+/** A cell of the grid to write to a file; its row and column are counted from 0. */
 export interface WrittenCell {
   readonly row: number;
   readonly column: number;
   readonly value: CellValue;
-  /** Without its equals sign; nothing where it holds none. */
+  /** Without the equals sign; undefined if the cell has no formula. */
   readonly formula?: string | undefined;
   readonly style?: IStyleData | undefined;
-  /** The cells its formula fills; nothing for its own alone. */
+  /** The cells that its formula fills; undefined if it fills only this one. */
   readonly block?: IRange | undefined;
 }
 
-/** A sheet of the grid to be written to a file. */
+/** A sheet of the grid to write to a file. */
 export interface WrittenSheet {
   readonly id: string;
   readonly data: Partial<IWorksheetData>;
   readonly cells: readonly WrittenCell[];
 }
 
-/** What the grid holds, to be written to a file. */
+/** The content of the grid to write to a file. */
 export interface GridContent {
   readonly snapshot: IWorkbookData;
   readonly sheets: readonly WrittenSheet[];
@@ -39,10 +39,10 @@ export interface GridContent {
 type Cells = Readonly<Record<string, Readonly<Record<string, ICellData | null>>>>;
 
 /**
- * The value of a cell of the grid's data.
+ * The value of a cell in the data of the grid.
  *
  * @param cell - The cell.
- * @param isAnswer - Whether a formula filled it: only then is the text of an error code an error.
+ * @param isAnswer - Whether a formula filled it. Only then is the text of an error code an error.
  * @returns Its value.
  */
 export function valueOf(cell: ICellData | null | undefined, isAnswer: boolean): CellValue {
@@ -52,7 +52,7 @@ export function valueOf(cell: ICellData | null | undefined, isAnswer: boolean): 
   return cell?.t === CellValueType.BOOLEAN ? Boolean(value) : value;
 }
 
-/** The style of a cell of the grid's data, whether it stands there or is kept apart. */
+/** The style of a cell in the data of the grid, which may be in the cell or in the list of styles. */
 export function styleOf(
   cell: ICellData | null | undefined,
   snapshot: IWorkbookData
@@ -93,10 +93,10 @@ function writtenCells(grid: Grid, snapshot: IWorkbookData, id: string): WrittenC
 }
 
 /**
- * Reads what the grid holds, answers included.
+ * Reads the content of the grid, including results.
  *
  * @param grid - The grid.
- * @returns Its sheets with their cells.
+ * @returns The sheets with their cells.
  */
 export function gridContent(grid: Grid): GridContent {
   const snapshot = openWorkbook(grid).save();

@@ -1,5 +1,7 @@
 import type { StandInHost } from "../../host/standInHost";
 import { OwnFunctionNames } from "../workbook/ownFunctionNames";
+import clientsText from "../season/clients.csv?raw";
+import { readClients } from "../season/clients";
 import { seasonWorkbook } from "../season/seasonWorkbook";
 import { workbookOfBytes } from "../workbook/workbookBytes";
 import { contentWorkbook, type OpenedWorkbook } from "./contentWorkbook";
@@ -8,11 +10,11 @@ import { gridContent } from "./gridContent";
 import { workbookSnapshot } from "./workbookSnapshot";
 
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-/** After one of these, what the grid does not show of a file would no longer lie where it belongs. */
+/** After one of these, what the grid does not show of a file would no longer be in the right cells. */
 const MOVES_CELLS =
   /^sheet\.mutation\.(insert-(row|col)|remove-(rows|col)|move-(rows|columns|range)|reorder-range)$/;
 
-/** Opens files in the grid and makes files of it; nothing leaves the page. */
+/** Opens files in the grid, and makes files from its content. Nothing leaves the page. */
 export class GridFiles {
   readonly #grid: Grid;
   readonly #names: OwnFunctionNames;
@@ -27,16 +29,16 @@ export class GridFiles {
     });
   }
 
-  /** Opens the invented season. */
+  /** Opens the sample workbook. */
   openSample(): void {
-    this.#open(seasonWorkbook());
+    this.#open(seasonWorkbook(readClients(clientsText)));
   }
 
   /**
    * Opens a file from disk.
    *
-   * @param file - The file as the browser hands it over.
-   * @throws NotAWorkbook in one sentence for a file that is none; the sheet then stays as it is.
+   * @param file - The file from the browser.
+   * @throws NotAWorkbook for a file that is not a workbook; the grid then does not change.
    */
   async openFile(file: File): Promise<void> {
     const bytes = new Uint8Array(await file.arrayBuffer());
@@ -44,7 +46,7 @@ export class GridFiles {
     this.#open(workbook);
   }
 
-  /** What is in the grid as the content of an .xlsx file. */
+  /** The content of the grid as an .xlsx file. */
   async content(): Promise<Blob> {
     const workbook = contentWorkbook(gridContent(this.#grid), this.#names, this.#opened);
     const bytes = await workbook.xlsx.writeBuffer();
@@ -54,7 +56,7 @@ export class GridFiles {
   #open(workbook: OpenedWorkbook["workbook"]): void {
     this.#count += 1;
     const snapshot = workbookSnapshot(workbook, `workbook-${this.#count}`, this.#names);
-    // The grid changes the data it is given; the file is compared with them as they were.
+    // The grid changes the data it receives, and a saved file is compared with the original data.
     this.#grid.open(structuredClone(snapshot));
     this.#opened = { workbook, snapshot };
   }

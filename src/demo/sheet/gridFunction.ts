@@ -5,12 +5,12 @@ import type { GridAnswers } from "./gridAnswers";
 import { argumentOf, gridValue } from "./gridValues";
 
 /**
- * Our functions as the grid's own calculation calls them. What a function throws is caught by the stand-in host: thrown into the
- * grid, it would end the whole calculation.
+ * Our functions as the calculation of the grid calls them. The stand-in host catches what a function throws, because an exception in
+ * the grid would end the whole calculation.
  *
  * @param host - The stand-in host.
- * @param answers - Where the answers are noted, for their sentences.
- * @returns The class of the functions; each is made with its name as typed, such as EXT.DUE.
+ * @param answers - Records the results, for their messages.
+ * @returns The class of the functions. Each is created with its name as typed, such as EXT.DUE.
  */
 export function gridFunction(host: StandInHost, answers: GridAnswers): Ctor<BaseFunction> {
   return class extends BaseFunction {

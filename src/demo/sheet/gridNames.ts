@@ -4,9 +4,9 @@ import { fileSpelling } from "../workbook/fileSpelling";
 import type { OwnFunctionNames } from "../workbook/ownFunctionNames";
 import { typedSpelling } from "./typedSpelling";
 
-/** Under which title the grid's data hold the defined names. */
+/** The key of the defined names in the data of the grid. */
 const TITLE = "SHEET_DEFINED_NAME_PLUGIN";
-/** The grid's word for a name that counts in every sheet. */
+/** The word of the grid for a name that applies to every sheet. */
 const EVERY_SHEET = "AllDefaultWorkbook";
 const BLOCK = /^(?:'(?:[^']|'')+'|[^'!]+)!\$?[A-Z]{1,3}\$?\d+(?::\$?[A-Z]{1,3}\$?\d+)?$/i;
 
@@ -18,12 +18,12 @@ interface GridName {
 }
 
 /**
- * The defined names of a workbook as the grid's data hold them.
+ * The defined names of a workbook in the form of the grid.
  *
  * @param workbook - The workbook.
- * @param sheetIds - The grid's identifiers of its sheets, in order.
+ * @param sheetIds - The ids of its sheets in the grid, in order.
  * @param names - The names of our functions.
- * @returns What belongs to the grid's data.
+ * @returns The names for the data of the grid.
  */
 export function gridNames(
   workbook: Workbook,

@@ -19,9 +19,9 @@ function cellValue(value: Nullable<BaseValueObject>): CellValue {
 }
 
 /**
- * An argument as the grid's calculation hands it over. A cell comes as a block of one; alone, nothing is an argument left out.
+ * An argument from the calculation of the grid. A single cell comes as a block of one cell; no value at all is an omitted argument.
  *
- * @param value - The grid's value.
+ * @param value - The value of the grid.
  * @returns The argument for the stand-in host.
  */
 export function argumentOf(value: BaseValueObject): Argument {
@@ -32,10 +32,10 @@ export function argumentOf(value: BaseValueObject): Argument {
 }
 
 /**
- * A cell of an answer as the grid's calculation takes it.
+ * A cell of a result as the calculation of the grid needs it.
  *
  * @param cell - The cell.
- * @returns The grid's value, with the number format the answer asks for.
+ * @returns The value for the grid, with the number format of the result.
  */
 export function gridValue(cell: AnswerCell): BaseValueObject {
   if (cell.error !== undefined) return ErrorValueObject.create(cell.error as ErrorType);

@@ -53,11 +53,11 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
 }
 
 /**
- * The workbook in the grid as the guide works on it: the selected cell and its formula, a formula put into it, a sheet added. It
- * never overwrites anything.
+ * The workbook in the grid for the buttons of the guide: reads the selected cell, inserts a formula into it, or adds a sheet. It never
+ * overwrites anything.
  *
  * @param grid - The grid.
- * @returns The workbook; what it refuses, it refuses with NotDone.
+ * @returns The workbook. It throws NotDone for what it cannot do.
  */
 export function gridWorkbook(grid: Grid): WorkbookHost {
   return {

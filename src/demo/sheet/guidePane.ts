@@ -1,13 +1,13 @@
 import { element } from "../../addin/element";
 import { fillGuide } from "../../addin/fillGuide";
 import type { WorkbookHost } from "../../addin/workbookHost";
-import { SEASON_DAY } from "../season/seasonLog";
+import { SAMPLE_DATE } from "../season/assumptionsSheet";
 
 const SECTIONS: readonly (readonly [id: string, title: string])[] = [
-  ["tools", "In the sheet"],
+  ["tools", "Tools for this workbook"],
   ["functions", "Functions by task"],
-  ["calendar", "The dates of a season"],
-  ["tables", "Rules in force"],
+  ["calendar", "Deadlines for a tax year"],
+  ["tables", "Rule tables"],
 ];
 
 function section(id: string, title: string): HTMLElement {
@@ -24,11 +24,11 @@ function section(id: string, title: string): HTMLElement {
 }
 
 /**
- * Shows the add-in's guide beside the grid, its buttons working on the grid's workbook. It stands in a tree of its own, where the
- * style of the add-in's page reaches it and nothing of the grid.
+ * Shows the guide of the add-in beside the grid. Its buttons work on the workbook in the grid. It is in a shadow tree, which the styles
+ * of the page of the add-in apply to, and those of the grid do not.
  *
- * @param place - The element that holds it.
- * @param workbook - The workbook its buttons work on.
+ * @param place - The element to fill.
+ * @param workbook - The workbook that the buttons work on.
  */
 export async function showGuide(place: HTMLElement, workbook: WorkbookHost): Promise<void> {
   const tree = place.attachShadow({ mode: "open" });
@@ -38,5 +38,5 @@ export async function showGuide(place: HTMLElement, workbook: WorkbookHost): Pro
   const body = element("div", ...SECTIONS.map(([id, title]) => section(id, title)));
   body.className = "pane";
   tree.append(style, body);
-  await fillGuide({ page: tree, folder: "", workbook, today: () => SEASON_DAY });
+  await fillGuide({ page: tree, folder: "", workbook, today: () => SAMPLE_DATE });
 }

@@ -11,11 +11,11 @@ import { showGuide } from "./guidePane";
 
 function part<Kind extends HTMLElement>(id: string): Kind {
   const found = document.getElementById(id);
-  if (!found) throw new Error(`the page has no ${id}`);
+  if (!found) throw new Error(`The page has no element ${id}.`);
   return found as Kind;
 }
 
-/** Below this width, in pixels, the sheet comes first and the guide when it is asked for. */
+/** Below this width, in pixels, the guide is hidden until the user opens it. */
 const LEAST_FOR_BOTH = 960;
 
 function letGuideBeHidden(): void {
@@ -37,7 +37,7 @@ async function start(): Promise<void> {
   part("grid").replaceChildren();
   const grid = makeGrid("grid", host, answers);
   const files = new GridFiles(grid, host);
-  // The grid knows of formulas and selections only once a workbook is there.
+  // The grid has formulas and selections only after a workbook is opened.
   files.openSample();
   followSelection(grid, answers, part("cell-status"));
   offerFiles(files, {
@@ -49,14 +49,14 @@ async function start(): Promise<void> {
   });
   letGuideBeHidden();
   await showGuide(part("guide"), gridWorkbook(grid));
-  // The grid draws its cells on a canvas; whoever drives the page from outside reads them here.
-  Object.assign(window, { tryOut: { grid, host } });
+  // The grid draws its cells on a canvas; the tests in a browser read them here.
+  Object.assign(window, { demoSheet: { grid, host } });
   document.body.dataset["ready"] = "yes";
 }
 
 window.addEventListener("load", () => {
   start().catch((thrown: unknown) => {
-    part("file-status").textContent = "The sheet could not be made ready; reload the page.";
+    part("file-status").textContent = "The sheet could not be loaded. Reload the page.";
     throw thrown;
   });
 });

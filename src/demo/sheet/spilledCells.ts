@@ -7,10 +7,10 @@ interface ArrayModel {
 }
 
 /**
- * Cells of a sheet of a file that a formula elsewhere filled: what they hold is its old answer, not content of their own.
+ * The cells of a sheet of a file that a formula in another cell filled. They contain its earlier result, not content of their own.
  *
  * @param sheet - The sheet.
- * @returns Their addresses.
+ * @returns The addresses of the cells.
  */
 export function spilledCells(sheet: Worksheet): ReadonlySet<string> {
   const filled = new Set<string>();

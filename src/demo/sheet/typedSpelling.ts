@@ -3,7 +3,7 @@ import type { OwnFunctionNames } from "../workbook/ownFunctionNames";
 const STORED_PREFIX = /^(?:_xlfn\.|_xlws\.|_xlpm\.)+/i;
 
 /**
- * A formula of a file as a person types it: our names with their dots, the newer built-in ones without their prefixes.
+ * A formula of a file as a person types it: our functions with their dots, and newer built-in functions without their prefixes.
  *
  * @param formula - The formula without its equals sign.
  * @param names - The names of our functions.

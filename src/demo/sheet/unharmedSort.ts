@@ -30,7 +30,7 @@ function unharmed(Sort: FunctionClass): FunctionClass {
   };
 }
 
-/** The grid's own SORT puts the cells it reads in order for every other formula too; these sort a copy. */
+/** The SORT of the grid library changes the order of the cells it reads for other formulas too; these functions sort a copy. */
 export const UNHARMED_SORTS: readonly [FunctionClass, string][] = (
   functionLookup as unknown as readonly (readonly [FunctionClass, string])[]
 )

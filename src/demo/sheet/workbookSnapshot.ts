@@ -21,7 +21,7 @@ const LEAST_ROWS = 100;
 const LEAST_COLUMNS = 26;
 const SPARE_ROWS = 50;
 const SPARE_COLUMNS = 6;
-/** Widths of a file count in digits of its plain font, seven pixels each; in the grid's own font those are of this size. */
+/** Widths in a file count digits of its default font, seven pixels each; this size of the font of the grid has the same width. */
 const PLAIN = { ff: "Arial", fs: 10 };
 
 function gridContent(value: CellValue): ICellData {
@@ -41,7 +41,7 @@ function gridCell(cell: Cell, names: OwnFunctionNames, isFilled: boolean): ICell
   const style = gridStyle(cell);
   const look: ICellData = style === undefined ? {} : { s: style };
   if (isFilled) return look;
-  // No answer of the file is taken over: the grid calculates every formula itself.
+  // Results in the file are not used: the grid calculates every formula.
   if (cell.formula) return { f: `=${typedSpelling(cell.formula, names)}`, ...look };
   return { ...gridContent(plainValue(cell.value)), ...look };
 }
@@ -73,7 +73,7 @@ function gridSheet(sheet: Worksheet, id: string, names: OwnFunctionNames): Parti
     endRow: bottom - 1,
     endColumn: right - 1,
   }));
-  // A sheet read from a file that says nothing of views has none, whatever its type says.
+  // A sheet of a file without views has none, despite its type.
   const view = (sheet.views as typeof sheet.views | undefined)?.[0];
   const { xSplit = 0, ySplit = 0 } = view?.state === "frozen" ? view : {};
   return {
@@ -92,12 +92,12 @@ function gridSheet(sheet: Worksheet, id: string, names: OwnFunctionNames): Parti
 }
 
 /**
- * A workbook of a file as the grid takes it: cells, formulas as typed, look, sizes, frozen panes, merged cells, defined names.
+ * The data of the grid for a workbook: cells, formulas as typed, styles, sizes, frozen panes, merged cells and defined names.
  *
  * @param workbook - The workbook.
- * @param id - What the grid is to call it.
+ * @param id - The id of the workbook in the grid.
  * @param names - The names of our functions.
- * @returns The grid's data, without any answer.
+ * @returns The data of the grid, without results.
  */
 export function workbookSnapshot(
   workbook: Workbook,

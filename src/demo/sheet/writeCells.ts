@@ -19,7 +19,7 @@ function addressOf({ row, column, block }: WrittenCell): string {
 function writeFormula(cell: Cell, written: WrittenCell, formula: string, stored: string): void {
   const result = fileValue(written.value);
   const ref = addressOf(written);
-  // Without the mark of a dynamic array a spreadsheet would take only the first cell of an answer.
+  // Without the mark of a dynamic array, Excel would use only the first cell of a result.
   const isDynamic = stored !== formula || ref.includes(":");
   const mark = isDynamic ? { shareType: "array", ref, isDynamicArray: true } : {};
   cell.value = { formula: stored, result, ...mark } as CellFormulaValue;
@@ -49,12 +49,12 @@ function lookBefore(
 }
 
 /**
- * Writes the cells of a sheet of the grid into a sheet of a file; what the grid left as it was opened keeps what the grid does not show,
- * such as several fonts in one cell.
+ * Writes the cells of a sheet of the grid to a sheet of a file. A cell that has not changed keeps what the grid does not show, such as
+ * several fonts in one cell.
  *
  * @param sheet - The file's sheet.
  * @param written - The grid's sheet.
- * @param opened - The grid's data as they were opened; nothing for a new file.
+ * @param opened - The data of the grid as they were opened; undefined for a new file.
  * @param names - The names of our functions.
  */
 export function writeCells(

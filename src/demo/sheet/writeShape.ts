@@ -46,12 +46,12 @@ function writeFrozen(sheet: Worksheet, data: Shape, opened: Shape): void {
 }
 
 /**
- * Writes widths, heights, hidden rows and columns, merged cells and frozen panes of a sheet of the grid into a sheet of a file, where they
- * differ from what was opened.
+ * Writes widths, heights, hidden rows and columns, merged cells and frozen panes of a sheet of the grid to a sheet of a file, where they
+ * have changed since it was opened.
  *
  * @param sheet - The file's sheet.
  * @param data - The grid's sheet.
- * @param opened - The grid's sheet as it was opened; empty for a new one.
+ * @param opened - The sheet of the grid as it was opened; empty for a new one.
  */
 export function writeShape(sheet: Worksheet, data: Shape, opened: Shape): void {
   for (const write of [writeColumns, writeRows, writeMerged, writeFrozen]) {

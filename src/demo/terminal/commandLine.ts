@@ -2,10 +2,10 @@ import { parseArgs } from "node:util";
 import { parseNumber } from "office-addin-cli";
 import type { BlankHabit } from "../../host/argumentMarshalling";
 
-/** Says in one sentence what is wrong with the command line. */
+/** Thrown for a command line that cannot be used, with one sentence for the user. */
 export class UsageError extends Error {}
 
-/** What the command line asks for. */
+/** What the command line requests. */
 export interface CommandLine {
   readonly input: string | undefined;
   readonly output: string | undefined;
@@ -16,16 +16,16 @@ export interface CommandLine {
   readonly width: number;
 }
 
-/** How the program is used. */
-export const USAGE = `npm start                              build and calculate the sample, dist/season.xlsx
-npm start -- FILE.xlsx [-o OUT.xlsx]   calculate a workbook, written to FILE.recalculated.xlsx
+/** The text of the option --help. */
+export const USAGE = `npm start                              Calculate the sample and save dist/season.xlsx.
+npm start -- FILE.xlsx [-o OUT.xlsx]   Calculate a workbook and save FILE.recalculated.xlsx.
 
-  -o, --output OUT.xlsx     write there instead; never over the workbook itself
-      --force               write over an older file
-      --blanks HABIT        hand blank cells over as zero, null (the default) or text, as builds differ
-      --width COLUMNS       lines no wider than this, 100 by default
-      --all                 list every error, however many
-  -h, --help                show this`;
+  -o, --output OUT.xlsx     Save under this name. The workbook itself is never changed.
+      --force               Replace an existing file.
+      --blanks VALUE        Pass blank cells as zero, null (default) or text. Builds of Excel differ.
+      --width COLUMNS       Print lines of at most this width (default 100).
+      --all                 List all errors.
+  -h, --help                Show this help.`;
 
 const BLANK_HABITS: Readonly<Record<string, BlankHabit>> = {
   zero: "zero",
@@ -36,7 +36,7 @@ const USUAL_WIDTH = 100;
 const LEAST_WIDTH = 40;
 
 function readWidth(text: string | undefined): number {
-  const wanted = `--width takes a whole number of ${LEAST_WIDTH} or more.`;
+  const wanted = `--width must be a whole number, ${LEAST_WIDTH} or more.`;
   if (text !== undefined && !/^\d+$/.test(text)) throw new UsageError(wanted);
   const number = parseNumber(text, wanted) ?? USUAL_WIDTH;
   if (number < LEAST_WIDTH) throw new UsageError(wanted);
@@ -66,11 +66,13 @@ function parse(words: readonly string[]) {
 export function readCommandLine(words: readonly string[]): CommandLine {
   const { values, positionals } = parse(words);
   if (positionals.length > 1) {
-    throw new UsageError(`One workbook at a time: ${positionals.join(", ")} were given.`);
+    throw new UsageError(
+      `Enter one workbook only. The command line has ${positionals.join(", ")}.`
+    );
   }
   const blankHabit = BLANK_HABITS[values.blanks];
   if (blankHabit === undefined) {
-    throw new UsageError(`--blanks takes zero, null or text, not ${values.blanks}.`);
+    throw new UsageError(`--blanks must be zero, null or text, not ${values.blanks}.`);
   }
   return {
     input: positionals[0],

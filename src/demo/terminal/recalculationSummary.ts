@@ -2,8 +2,8 @@ import { cellAddress } from "../../host/cellAddress";
 import type { CellPlace, RecalculationReport } from "../workbook/recalculationReport";
 import { printable } from "./textTable";
 
-/** How much of a long list of errors is shown unless all of it is asked for. */
-export const MOST_ERRORS_SHOWN = 100;
+/** The number of errors listed, unless the command line asks for all. */
+const MOST_ERRORS_SHOWN = 100;
 const LONGEST_FORMULA_SHOWN = 200;
 
 function place({ sheet, row, column }: CellPlace): string {
@@ -25,7 +25,9 @@ function errorLines(report: RecalculationReport, all: boolean): string[] {
   return [
     `${counted(report.errors.length, "cell shows", "cells show")} an error:`,
     ...lines,
-    ...(more > 0 ? [`  and ${more.toLocaleString("en-US")} more; --all shows every one`] : []),
+    ...(more > 0
+      ? [`  and ${more.toLocaleString("en-US")} more. Use --all to list all errors.`]
+      : []),
   ];
 }
 
@@ -49,16 +51,16 @@ function faultLines(report: RecalculationReport): string[] {
     ({ functionName, argumentsText, fault }) =>
       `  ${functionName}${printable(argumentsText)}: ${printable(fault)}`
   );
-  return [`${counted(report.faults.length, "fault", "faults")} of the add-in itself:`, ...lines];
+  return [`${counted(report.faults.length, "fault", "faults")} of the add-in:`, ...lines];
 }
 
-/** What became of a workbook's formulas, as lines for the terminal. */
+/** The result of a recalculation, as lines for the terminal. */
 export function recalculationSummary(report: RecalculationReport, all = false): string[] {
   const own = counted(report.formulasWithOwnFunctions, "uses", "use");
   const calls = counted(report.ownCalls, "call", "calls");
-  const spills = counted(report.spills, "answer fills", "answers fill");
+  const spills = counted(report.spills, "result fills", "results fill");
   return [
-    `${counted(report.formulas, "formula", "formulas")}; ${own} the add-in (${calls}); ${spills} several cells.`,
+    `${counted(report.formulas, "formula", "formulas")}: ${own} the add-in (${calls}), ${spills} several cells.`,
     ...uncalculatedLines(report),
     ...errorLines(report, all),
     ...faultLines(report),

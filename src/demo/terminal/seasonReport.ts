@@ -4,69 +4,79 @@ import {
   type Workbook,
   type Worksheet,
 } from "@cj-tech-master/excelts";
-import { cellAddress, columnNumber } from "../../host/cellAddress";
-import { BOARD_SHEET, STAGES_CORNER } from "../season/boardSheet";
+import { calendarDate } from "../../calendar/calendarDate";
+import { longDate } from "../../calendar/writtenDate";
+import { SAMPLE_DATE } from "../season/assumptionsSheet";
 import { CLIENTS_SHEET, clientColumn } from "../season/clientsSheet";
-import { SEASON_CLIENTS } from "../season/clients";
+import { COMPARE_PAYMENTS_CORNER, COMPARE_PAYMENTS_SHEET } from "../season/comparePaymentsSheet";
+import { ESTIMATED_TAX_SHEET, FIRST_INSTALLMENTS_CORNER } from "../season/estimatedTaxSheet";
+import { PARTIAL_PAYMENTS_CORNER, PARTIAL_PAYMENTS_SHEET } from "../season/partialPaymentsSheet";
+import { STATUS_CORNER, SUMMARY_SHEET } from "../season/summarySheet";
 import { OVERALL_CORNER, TOTALS_SHEET } from "../season/totalsSheet";
-import { ESTIMATES_CORNER, ESTIMATES_SHEET } from "../season/estimatesSheet";
-import { LEDGER_CORNER, LEDGER_SHEET } from "../season/ledgerSheet";
-import { WHAT_IF_CORNER, WHAT_IF_SHEET } from "../season/whatIfSheet";
 import { type TextColumn, textTable } from "./textTable";
 
-const SHOWN: readonly (readonly [heading: string, short: string])[] = [
+/** The columns of the client list that are printed, and their headings. */
+const PRINTED: readonly (readonly [heading: string, printed: string])[] = [
   ["Client", "Client"],
-  ["Tax year (or its last day)", "Tax year"],
+  ["Tax year or fiscal year end", "Tax year"],
   ["State", "State"],
-  ["FilerType", "FilerType"],
-  ["Due", "Due"],
-  ["Extended due", "Extended"],
-  ["Pay by", "Pay by"],
-  ["Planned filed on", "Filed on"],
-  ["Total tax (estimate)", "Total tax"],
-  ["Payments so far", "Payments"],
-  ["Paid with request", "With it"],
-  ["Shortfall", "Shortfall"],
-  ["Suggested payment", "Suggested"],
-  ["Still to send", "To send"],
-  ["Presumption met", "Presumed"],
-  ["Filed in time", "In time"],
-  ["Planned paid on", "Paid on"],
-  ["Extended", "Ext."],
-  ["Late filing alone", "Filed late"],
-  ["Late payment alone", "Paid late"],
-  ["Charges as planned", "Charges"],
+  ["Filer type", "Filer type"],
+  ["Status", "Status"],
+  ["Regular due date", "Regular due date"],
+  ["Extended due date", "Extended due date"],
+  ["Payment due date", "Payment due date"],
+  ["Estimated total tax", "Total tax (est.)"],
+  ["Total payments", "Total payments"],
+  ["Paid with request", "Paid w/request"],
+  ["Balance due", "Balance due"],
+  ["Suggested payment", "Suggested payment"],
+  ["Remaining to pay", "Remaining to pay"],
+  ["90% test met", "90% test"],
   ["What to do", "What to do"],
+  ["Valid extension", "Ext?"],
+  ["Planned filing date", "Planned filing date"],
+  ["Filed on time", "On time"],
+  ["Planned payment date", "Planned payment date"],
+  ["Failure-to-file penalty alone", "FTF alone"],
+  ["Failure-to-pay penalty alone", "FTP alone"],
+  ["Penalties and interest (planned)", "Pen + int"],
 ];
+const ABBREVIATIONS = [
+  "Ext?: valid extension. FTF, FTP: failure-to-file and failure-to-pay penalty.",
+  "Pen + int: penalties and interest if the client files and pays on the planned dates.",
+];
+
+interface Corner {
+  readonly row: number;
+  readonly column: number;
+}
 
 function sheetOf(workbook: Workbook, name: string): Worksheet {
   const sheet = workbook.getWorksheet(name);
-  if (sheet === undefined) throw new Error(`The sample holds no sheet ${name}.`);
+  if (sheet === undefined) throw new Error(`The sample has no sheet ${name}.`);
   return sheet;
 }
 
 function isNumeric(cell: Cell): boolean {
   const value = cell.formula ? cell.result : cell.value;
-  return typeof value === "number";
+  return typeof value === "number" || value instanceof Date;
 }
 
+/** Some columns of a sheet as a table, from a row down to the last one whose first column is filled. */
 function block(
   sheet: Worksheet,
-  headings: readonly string[],
-  columns: readonly number[],
+  columns: readonly (readonly [column: number, heading: string])[],
   firstRow: number,
-  count: number,
   width: number
 ): string[] {
-  const cells = Array.from({ length: count }, (_row, index) =>
-    columns.map((column) => sheet.getCell(firstRow + index, column))
-  );
-  const shape: TextColumn[] = headings.map((heading, position) => ({
-    heading,
-    align: cells.some((row) => row[position] !== undefined && isNumeric(row[position]))
-      ? "right"
-      : "left",
-  }));
+  const [[first] = [1]] = columns;
+  const cells: Cell[][] = [];
+  for (let row = firstRow; sheet.getCell(row, first).value !== null; row += 1)
+    cells.push(columns.map(([column]) => sheet.getCell(row, column)));
+  const shape = columns.map(([, heading], position): TextColumn => {
+    const numeric = cells.some((row) => row[position] !== undefined && isNumeric(row[position]));
+    return { heading, align: numeric ? "right" : "left" };
+  });
   return textTable(
     shape,
     cells.map((row) => row.map((cell) => getCellDisplayText(cell))),
@@ -74,96 +84,60 @@ function block(
   );
 }
 
-function clientLines(workbook: Workbook, width: number): string[] {
-  const columns = SHOWN.map(([heading]) => columnNumber(clientColumn(heading)));
-  const headings = SHOWN.map(([, short]) => short);
-  const sheet = sheetOf(workbook, CLIENTS_SHEET);
-  return block(sheet, headings, columns, 2, SEASON_CLIENTS.length, width);
-}
-
-function totalLines(workbook: Workbook, width: number): string[] {
-  const sheet = sheetOf(workbook, TOTALS_SHEET);
-  const { row, column } = OVERALL_CORNER;
-  let count = 0;
-  while (sheet.getCell(row + count, column).value !== null) count += 1;
-  return block(sheet, ["Altogether", ""], [column, column + 1], row, count, width);
-}
-
-/** The rows and columns of a table on a sheet, from its corner as far as it is filled. */
-function tableLines(
+/** A table of a sheet from its corner, as far as its headings and its first column are filled. */
+function table(
   sheet: Worksheet,
-  { row, column }: { readonly row: number; readonly column: number },
-  shown: (heading: string) => boolean,
-  width: number
+  { row, column }: Corner,
+  width: number,
+  omitted?: string
 ): string[] {
-  const columns: number[] = [];
-  let last = column;
-  for (; sheet.getCell(row, last).value !== null; last += 1) {
-    if (shown(getCellDisplayText(sheet.getCell(row, last)))) columns.push(last);
+  const columns: [number, string][] = [];
+  for (let at = column; sheet.getCell(row, at).value !== null; at += 1) {
+    const heading = getCellDisplayText(sheet.getCell(row, at));
+    if (heading !== omitted) columns.push([at, heading]);
   }
-  const headings = columns.map((number) => getCellDisplayText(sheet.getCell(row, number)));
-  let count = 0;
-  while (sheet.getCell(row + 1 + count, column).value !== null) count += 1;
-  return block(sheet, headings, columns, row + 1, count, width);
+  return block(sheet, columns, row + 1, width);
 }
 
-const EVERY = (): boolean => true;
-const UNSHOWN_OF_LEDGER = ["Source"];
-
-function chosenClient(sheet: Worksheet): string {
-  return getCellDisplayText(sheet.getCell(cellAddress(1, 2)));
-}
-
-function whatIfLines(workbook: Workbook, width: number): string[] {
-  const sheet = sheetOf(workbook, WHAT_IF_SHEET);
-  return [
-    `What if ${chosenClient(sheet)} sent more with the request (down) and paid the rest on another day (across):`,
-    "",
-    ...tableLines(sheet, WHAT_IF_CORNER, EVERY, width),
-  ];
-}
-
-function ledgerLines(workbook: Workbook, width: number): string[] {
-  const sheet = sheetOf(workbook, LEDGER_SHEET);
-  const shown = (heading: string): boolean => !UNSHOWN_OF_LEDGER.includes(heading);
-  return [
-    `If ${chosenClient(sheet)} pays in parts:`,
-    "",
-    ...tableLines(sheet, LEDGER_CORNER, shown, width),
-  ];
-}
-
-function estimateLines(workbook: Workbook, width: number): string[] {
-  const sheet = sheetOf(workbook, ESTIMATES_SHEET);
-  return [
-    "First estimates of the new year, due the same day:",
-    "",
-    ...tableLines(sheet, ESTIMATES_CORNER, EVERY, width),
-  ];
-}
-
-function boardLines(workbook: Workbook, width: number): string[] {
-  const sheet = sheetOf(workbook, BOARD_SHEET);
-  return [
-    `The season on ${getCellDisplayText(sheet.getCell("B1"))}, by stage:`,
-    "",
-    ...tableLines(sheet, STAGES_CORNER, EVERY, width),
-  ];
-}
-
-/** The sample as lines for the terminal: the clients, the totals and the question what if. */
+/** The results of the sample as lines for the terminal, none of them wider than asked for. */
 export function seasonReport(workbook: Workbook, width: number): string[] {
+  const clients = sheetOf(workbook, CLIENTS_SHEET);
+  const totals = sheetOf(workbook, TOTALS_SHEET);
+  const summary = sheetOf(workbook, SUMMARY_SHEET);
+  const compared = sheetOf(workbook, COMPARE_PAYMENTS_SHEET);
+  const partial = sheetOf(workbook, PARTIAL_PAYMENTS_SHEET);
+  const estimated = sheetOf(workbook, ESTIMATED_TAX_SHEET);
+  const text = (sheet: Worksheet, address: string): string =>
+    getCellDisplayText(sheet.getCell(address));
+  const printed = PRINTED.map(([heading, short]) => [clientColumn(heading), short] as const);
+  const overall = [
+    [OVERALL_CORNER.column, "All clients"],
+    [OVERALL_CORNER.column + 1, ""],
+  ] as const;
   return [
-    ...clientLines(workbook, width),
+    "Sample firm: extension requests",
     "",
-    ...totalLines(workbook, width),
+    ...block(clients, printed, 2, width),
     "",
-    ...boardLines(workbook, width),
+    ...ABBREVIATIONS,
     "",
-    ...whatIfLines(workbook, width),
+    ...block(totals, overall, OVERALL_CORNER.row, width),
     "",
-    ...ledgerLines(workbook, width),
+    `Clients by status on ${longDate(calendarDate(SAMPLE_DATE))}`,
     "",
-    ...estimateLines(workbook, width),
+    ...table(summary, STATUS_CORNER, width),
+    "",
+    `Penalties and interest if ${text(compared, "B1")} pays more with the request (down)`,
+    "and pays the balance on another date (across)",
+    "",
+    ...table(compared, COMPARE_PAYMENTS_CORNER, width),
+    "",
+    `Payment history if ${text(partial, "B1")} makes partial payments`,
+    "",
+    ...table(partial, PARTIAL_PAYMENTS_CORNER, width, "Source"),
+    "",
+    text(estimated, "A1"),
+    "",
+    ...table(estimated, FIRST_INSTALLMENTS_CORNER, width),
   ];
 }

@@ -1,4 +1,4 @@
-/** A column of a table in the terminal. */
+/** A column of a table for the terminal. */
 export interface TextColumn {
   readonly heading: string;
   readonly align: "left" | "right";
@@ -6,10 +6,10 @@ export interface TextColumn {
 
 const GAP = "  ";
 
-// A workbook may hold anything; what steers a terminal is not passed on to it.
+// A workbook may contain any text; characters that control a terminal are not printed.
 const CONTROL = /[\p{Cc}\p{Cf}\u2028\u2029]/gu;
 
-/** Text that is safe to print, whatever a workbook put into it. */
+/** Replaces the characters of a text that would control the terminal. */
 export function printable(text: string): string {
   return text.replaceAll(CONTROL, "?");
 }
@@ -41,8 +41,11 @@ function splitByWidth(widths: readonly number[], width: number): number[][] {
 }
 
 /**
- * A table as lines of text no wider than asked for where the columns allow it: what does not fit
- * follows in further blocks, each beginning with the first column again.
+ * A table as lines of text. Columns beyond the width follow in further blocks, each of which repeats the first column.
+ *
+ * @param columns - The columns from left to right.
+ * @param rows - The texts of the cells, row by row.
+ * @param width - The most characters of a line; only a column that is wider than this exceeds it.
  */
 export function textTable(
   columns: readonly TextColumn[],

@@ -4,7 +4,7 @@ import type { FunctionBridge } from "./functionBridge";
 import type { SheetStore, StoredFormula } from "./sheetStore";
 import { refersToSpill, withSpillBlocks } from "./spillReferences";
 
-/** The library forgets formula texts beyond 10,000 and then leaves cells out without a word. */
+/** The library forgets formula texts beyond 10,000, and then skips cells without a message. */
 const FORMULAS_IN_A_PASS = 9_000;
 const MOST_ROUNDS = 12;
 const ROUNDS_WITH_CHANCE = 3;
@@ -12,30 +12,30 @@ const CHANGING = ["RAND", "RANDBETWEEN", "RANDARRAY", "NOW", "TODAY"];
 const REFERRING_AT_WILL = ["INDIRECT", "OFFSET"];
 const AWARE_OF_EACH_OTHER = ["SUBTOTAL", "AGGREGATE"];
 
-/** What the passes work on. */
+/** The input of the passes. */
 export interface PassesInput {
   readonly sheets: readonly SheetStore[];
   readonly formulas: readonly StoredFormula[];
   readonly analysed: readonly AnalysedFormula[];
-  /** Formulas in an order in which each follows what it rests on. */
+  /** Formulas in an order in which each follows the formulas it depends on. */
   readonly order: readonly number[];
   readonly bridge: FunctionBridge;
   readonly newView: () => WorkbookLike;
 }
 
 interface Pass {
-  /** Kept from round to round only where something spills: the library remembers spills by view. */
+  /** Kept between passes only where a result spills, because the library remembers spills by view. */
   view: WorkbookLike | undefined;
   readonly formulas: readonly StoredFormula[];
 }
 
-/** Which formulas the library answered, and which never came to rest. */
+/** Which formulas the library calculated, and which never reached a final value. */
 export interface PassesOutcome {
   readonly leftOut: ReadonlySet<number>;
   readonly unsettled: ReadonlySet<number>;
 }
 
-/** Calculates everything in as many passes as the library needs, until nothing changes any more. */
+/** Calculates all formulas in as many passes as needed, until no value changes. */
 export class CalculationPasses {
   readonly #passes: readonly Pass[];
   readonly #sheets: ReadonlyMap<string, SheetStore>;
@@ -69,7 +69,7 @@ export class CalculationPasses {
   #plan(): Pass[] {
     const { order, formulas, analysed } = this.input;
     const wanted = order.filter((site) => analysed[site]?.problem?.keepsFileValue !== true);
-    // A subtotal skips other subtotals and so has to see them as formulas in every pass.
+    // SUBTOTAL ignores other subtotals, so they must be formulas in every pass.
     const everywhere = wanted.filter((site) =>
       AWARE_OF_EACH_OTHER.some((name) => analysed[site]?.references.functions.has(name))
     );

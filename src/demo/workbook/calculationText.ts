@@ -1,14 +1,13 @@
 import type { FormulaPiece } from "./formulaPieces";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 
-/** What stands in the calculated text for an argument of ours that was left out. */
+/** The mark for an omitted argument of one of our functions. */
 export const OMITTED_MARK = "\u0001omitted";
 
 /**
- * The text handed to the calculating library: every call of ours in the typed spelling, with the
- * number of the calling cell as an extra first argument, so that an answer's sentence and number
- * format find their way back to the cell, and with a mark for every argument left out, which the
- * library could not tell from a blank cell.
+ * The text that the calculating library receives. Each call of our functions is in the typed spelling. Its extra first argument is
+ * the number of the calling cell, by which the message and the number format of the result are found again. A mark replaces each
+ * omitted argument, because the library does not distinguish it from a blank cell.
  */
 export function calculationText(formula: string, site: number, names: OwnFunctionNames): string {
   const nesting: boolean[] = [];

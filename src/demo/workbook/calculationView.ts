@@ -11,7 +11,7 @@ type EachRow = (row: RowLike, rowNumber: number) => void;
 type EachCell = (cell: CellLike, columnNumber: number) => void;
 type UserFunctions = NonNullable<WorkbookLike["userFunctions"]>;
 
-// The library writes a spill by finding its formula's cell and then getting every other cell.
+// The library writes a spill by finding the cell of its formula and then each other cell.
 function viewSheet(sheet: SheetStore): WorksheetLike {
   let writing: StoredFormula | undefined;
   return {
@@ -53,7 +53,7 @@ function viewSheet(sheet: SheetStore): WorksheetLike {
   };
 }
 
-/** What the calculating library is handed instead of the workbook itself. */
+/** What the calculating library receives instead of the workbook. */
 export interface CalculationViewParts {
   readonly sheets: readonly SheetStore[];
   readonly definedNames: DefinedNamesLike;
@@ -62,8 +62,8 @@ export interface CalculationViewParts {
 }
 
 /**
- * A new view of the sheets. The library keeps parsed formulas and spills by view and forgets all
- * but 10,000 formula texts, so each pass over a part of the workbook has a view of its own.
+ * A new view of the sheets. The library keeps parsed formulas and spills by view, and forgets all but 10,000 formula texts, so each
+ * pass over a part of the workbook has its own view.
  */
 export function calculationView(parts: CalculationViewParts): WorkbookLike {
   const worksheets = parts.sheets.map(viewSheet);

@@ -5,16 +5,16 @@ import { calculationText } from "./calculationText";
 import type { TablePlace } from "./referenceWorld";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 
-/** Marks calls made through a defined name, which belong to no single cell. */
-export const NAME_SITE = -1;
+/** Marks calls made through a defined name, which belong to no particular cell. */
+const NAME_SITE = -1;
 
-/** The workbook's names as the calculation reads them. */
+/** The defined names of the workbook as the calculation reads them. */
 export interface CalculationNames extends DefinedNamesLike {
-  /** The texts a name stands for, seen from a sheet; undefined for an unknown name. */
+  /** The texts that a name refers to from a sheet; undefined for an unknown name. */
   find(name: string, sheet: string): readonly string[] | undefined;
 }
 
-/** Takes over the defined names, with our functions inside them in the spelling calculated. */
+/** Reads the defined names and writes the calls of our functions in them as the calculation needs them. */
 export function calculationNames(workbook: Workbook, names: OwnFunctionNames): CalculationNames {
   const sheets = workbook.worksheets.map((worksheet) => worksheet.name.toLowerCase());
   const entries = workbook.definedNames.getAllEntries().map((entry) => ({
@@ -43,7 +43,7 @@ interface TableModel {
   readonly tl?: { readonly row: number; readonly col: number };
 }
 
-/** Where each table of the workbook lies. */
+/** The place of each table of the workbook. */
 export function tablePlaces(workbook: Workbook): TablePlace[] {
   return workbook.worksheets.flatMap((worksheet) =>
     worksheet.getTables().flatMap((entry) => {

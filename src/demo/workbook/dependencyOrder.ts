@@ -1,8 +1,8 @@
-/** The order in which formulas can be calculated, and the circles among them. */
+/** The order in which formulas can be calculated, and the circular references among them. */
 export interface DependencyOrder {
-  /** Every formula, each after those it rests on. */
+  /** Every formula, each after those it depends on. */
   readonly order: readonly number[];
-  /** Formulas that rest on themselves, grouped by circle. */
+  /** Formulas that depend on themselves, grouped by circular reference. */
   readonly circles: readonly (readonly number[])[];
 }
 
@@ -12,8 +12,8 @@ interface Visit {
 }
 
 /**
- * Orders formulas by what they rest on and finds every circle (strongly connected components by
- * Tarjan's method, without recursion because a chain of formulas may be many thousands long).
+ * Orders formulas by dependency and finds every circular reference: strongly connected components by Tarjan's method, without
+ * recursion, because a chain of formulas may be many thousands long.
  */
 export function dependencyOrder(
   count: number,

@@ -5,7 +5,7 @@ import type { FunctionBridge } from "./functionBridge";
 import type { CellPlace, ErrorAnswer } from "./recalculationReport";
 import type { SheetStore, StoredCell, StoredFormula } from "./sheetStore";
 
-/** What is needed to explain the errors a workbook shows. */
+/** The input for explaining the errors of a workbook. */
 export interface ErrorSources {
   readonly sheets: readonly SheetStore[];
   readonly formulas: readonly StoredFormula[];
@@ -13,7 +13,7 @@ export interface ErrorSources {
   readonly bridge: FunctionBridge;
 }
 
-/** Finds every cell that shows an error and what is to be said about it. */
+/** Finds every cell that shows an error, and the message for it. */
 export class ErrorAnswers {
   readonly #sheets: ReadonlyMap<string, SheetStore>;
 
@@ -90,11 +90,11 @@ export class ErrorAnswers {
         const cell = sheet?.find(formula.row + down, formula.column + across);
         if (cell !== undefined && cell.ownFormula !== formula && cell.content !== null) {
           const size = `${rows?.length ?? 0} rows by ${rows?.[0]?.length ?? 0} columns`;
-          return `The answer fills ${size}, but ${cellAddress(cell.row, cell.col)} is not empty.`;
+          return `The result fills ${size}, but ${cellAddress(cell.row, cell.col)} is not empty.`;
         }
       }
     }
-    return "The cells the answer would fill are not free.";
+    return "The cells that the result would fill are not empty.";
   }
 }
 

@@ -1,7 +1,7 @@
 import { strFromU8, unzipSync } from "fflate";
 import { XMLParser } from "fast-xml-parser";
 
-/** A sheet by its name and by the id of its part. */
+/** A sheet by its name and the id of its part. */
 export interface Named {
   readonly name: string;
   readonly id: string;
@@ -11,7 +11,7 @@ const parser = new XMLParser({
   ignoreAttributes: false,
   attributeNamePrefix: "",
   removeNSPrefix: true,
-  // Characters written as numbers are read only with these.
+  // Without these options, numeric character references are not read.
   htmlEntities: true,
 });
 
@@ -25,7 +25,7 @@ export function sheetNames(workbookText: string): Named[] {
   const parsed = parser.parse(workbookText) as {
     workbook?: { sheets?: { sheet?: unknown } };
   };
-  // The relationship's id shares its local name with no other attribute of a sheet.
+  // No other attribute of a sheet has the same local name as the id of the relationship.
   return list(parsed.workbook?.sheets?.sheet).map((sheet) => ({
     name: String(sheet["name"]),
     id: String(sheet["id"]),
@@ -58,8 +58,8 @@ function formulaCells(sheetText: string): string[] {
 }
 
 /**
- * Every cell the file itself gives a formula, by sheet: what the workbook library makes of the file
- * is checked against this, so that no formula can go missing unnoticed.
+ * Every cell that has a formula in the file, by sheet. What the workbook library reads is checked against this list, so that no formula
+ * is lost without a message.
  */
 export function fileFormulas(file: Uint8Array): Map<string, string[]> {
   const wanted = /^xl\/(workbook\.xml|_rels\/workbook\.xml\.rels|worksheets\/[^/]+\.xml)$/;

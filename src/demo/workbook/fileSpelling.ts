@@ -1,7 +1,7 @@
 import { formulaVariables, storedWord } from "./formulaVariables";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 
-/** Built-in functions that files store behind `_xlfn.`, and those behind `_xlfn._xlws.`. */
+/** Built-in functions that files store with the prefix `_xlfn.`, and those with `_xlfn._xlws.`. */
 const NEWER = new Set(
   `ACOT ACOTH AGGREGATE ARABIC BASE BITAND BITLSHIFT BITOR BITRSHIFT BITXOR BYCOL BYROW CEILING.MATH
   CHOOSECOLS CHOOSEROWS COMBINA CONCAT COT COTH CSC CSCH DAYS DECIMAL DROP EXPAND FILTERXML FLOOR.MATH
@@ -23,8 +23,8 @@ function storedCall(word: string, names: OwnFunctionNames): string {
 }
 
 /**
- * A typed formula as a file stores it, so that the spreadsheet knows every name in it; a formula
- * already in the file's spelling comes back as it is.
+ * A typed formula as a file stores it, so that Excel recognizes every name in it. A formula that is already in this spelling does not
+ * change.
  */
 export function fileSpelling(formula: string, names: OwnFunctionNames): string {
   const pieces = names.pieces(formula);

@@ -8,20 +8,20 @@ import type { ReferenceWorld, TablePlace } from "./referenceWorld";
 import { functionReadingOnlyFirstCell } from "./severalCells";
 import type { StoredFormula } from "./sheetStore";
 
-/** Why a formula is not calculated, and whether the library is to be asked for it all the same. */
+/** Why a formula is not calculated, and whether the library is called for it anyway. */
 export interface FormulaProblem {
   readonly reason: string;
   readonly keepsFileValue: boolean;
 }
 
-/** What is known of one formula before anything is calculated. */
+/** What is known about a formula before the calculation. */
 export interface AnalysedFormula {
   readonly references: FormulaReferences;
   readonly usesOwnFunction: boolean;
   readonly problem: FormulaProblem | undefined;
 }
 
-/** What formulas are read against. */
+/** The names and functions that formulas may use. */
 export interface AnalysisWorld {
   readonly sheets: readonly string[];
   readonly tables: readonly TablePlace[];
@@ -35,9 +35,9 @@ const NOTHING: FormulaReferences = {
   undefinedNames: new Set(),
   definesNames: false,
 };
-/** Rewritten by us before the library sees it. */
+/** These are rewritten before the library receives the formula. */
 const REWRITTEN = "ANCHORARRAY";
-/** These look at the formulas themselves, which are rewritten before they are calculated. */
+/** These read the text of formulas, which is rewritten before the calculation. */
 const LOOK_AT_FORMULAS = ["FORMULATEXT", "ISFORMULA"];
 
 function keep(reason: string): FormulaProblem {
@@ -52,19 +52,19 @@ function pointsOutside(text: string, names: OwnFunctionNames): boolean {
   );
 }
 
-/** Deeper formulas the calculating library leaves out, or fails at. */
+/** The calculating library skips more deeply nested formulas, or fails. */
 const DEEPEST = 1_000;
-/** The calculating library makes a value of every cell of a block. */
+/** The calculating library creates a value for every cell of a block. */
 const MOST_CELLS_READ = 5_000_000;
 
 function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula {
   const tree = parseFormula(formula.calculationText);
   if (tree === undefined || formula.text === "") {
-    const problem = keep("it cannot be read as a formula here");
+    const problem = keep("it could not be read as a formula");
     return { references: NOTHING, usesOwnFunction: false, problem };
   }
   if (depthOf(tree) > DEEPEST) {
-    const problem = keep("it is nested too deeply to be calculated here");
+    const problem = keep("it is nested too deeply");
     return { references: NOTHING, usesOwnFunction: false, problem };
   }
   const place = {
@@ -85,13 +85,13 @@ function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula 
   });
   const looking = LOOK_AT_FORMULAS.find((name) => references.functions.has(name));
   let problem: FormulaProblem | undefined;
-  if (looking !== undefined) problem = keep(`${looking} is not offered here`);
+  if (looking !== undefined) problem = keep(`${looking} is not supported`);
   else if (cellsRead(tree) > MOST_CELLS_READ)
     problem = keep(`it reads more than ${MOST_CELLS_READ.toLocaleString("en-US")} cells`);
   else if (pointsOutside(formula.text, world.names))
-    problem = keep("it points at another workbook");
+    problem = keep("it refers to another workbook");
   else if (misread !== undefined) {
-    problem = keep(`${misread} is given several cells where only the first would be read here`);
+    problem = keep(`${misread} receives several cells, of which only the first would be read`);
   }
   return { references, usesOwnFunction, problem };
 }
@@ -108,7 +108,7 @@ function unknownProblem(
     const isDefinedName = world.definedNames.find(name, formula.sheet) !== undefined;
     if (unknown.has(name) && !isDefinedHere && !isDefinedName) {
       return {
-        reason: `the function ${name} is not known here`,
+        reason: `the function ${name} is not supported`,
         keepsFileValue: false,
       };
     }

@@ -8,7 +8,7 @@ export interface FormulaPlace {
   readonly site: number;
 }
 
-/** Finds the formulas inside a block of cells without walking every cell of the block. */
+/** Finds the formulas of a block without reading every cell of the block. */
 export class FormulaIndex {
   readonly #bySheet = new Map<string, Map<number, { row: number; site: number }[]>>();
 

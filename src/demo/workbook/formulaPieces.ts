@@ -1,4 +1,4 @@
-/** A stretch of formula text: a call's name, quoted text, punctuation that nests, or the rest. */
+/** A piece of a formula text: the name of a call, quoted text, punctuation that nests, or other text. */
 export interface FormulaPiece {
   readonly kind: "call" | "word" | "quoted" | "bracket" | "punctuation" | "space" | "other";
   readonly text: string;
@@ -60,7 +60,7 @@ function pieceAt(text: string, at: number): FormulaPiece {
   return { kind: "other", text: character };
 }
 
-/** Cuts formula text into pieces whose texts, joined, are the formula again. */
+/** Splits a formula into pieces, whose joined texts are the formula. */
 export function formulaPieces(formula: string): FormulaPiece[] {
   const pieces: FormulaPiece[] = [];
   for (let at = 0; at < formula.length;) {

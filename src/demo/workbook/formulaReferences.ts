@@ -4,11 +4,11 @@ import { type Area, type CellPosition, type ReferenceWorld, sheetSpan } from "./
 import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
 import { tableArea } from "./tableReferences";
 
-/** What a formula rests on. */
+/** What a formula depends on. */
 export interface FormulaReferences {
   readonly areas: readonly Area[];
   readonly functions: ReadonlySet<string>;
-  /** Names the workbook does not define; inside LET and LAMBDA the formula defines its own. */
+  /** Names that the workbook does not define; with LET and LAMBDA, a formula defines its own. */
   readonly undefinedNames: ReadonlySet<string>;
   readonly definesNames: boolean;
 }
@@ -99,7 +99,7 @@ class ReferenceCollector {
   }
 }
 
-/** Gathers what a formula at a place refers to, through names and tables. */
+/** Collects what a formula in a cell refers to, including through names and tables. */
 export function formulaReferences(
   tree: FormulaNode,
   place: CellPosition,

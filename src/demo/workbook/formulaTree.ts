@@ -1,7 +1,7 @@
 import { parse, tokenize } from "@cj-tech-master/excelts/formula";
 import { columnNumber } from "../../host/cellAddress";
 
-/** A reference to a cell inside a parsed formula. */
+/** A reference to a cell in a parsed formula. */
 export interface CellNode {
   readonly type: 5;
   readonly col: string;
@@ -10,7 +10,7 @@ export interface CellNode {
   readonly endSheet?: string;
 }
 
-/** The library's parsed formula, with the numbers it uses for the kinds of node. */
+/** A formula as the library has parsed it, with the numbers it uses for the kinds of node. */
 export type FormulaNode =
   | { readonly type: 1 | 2 | 3 | 4 | 16 }
   | CellNode
@@ -57,7 +57,7 @@ export type FormulaNode =
     }
   | { readonly type: 17; readonly areas: readonly FormulaNode[] };
 
-/** Parses a formula with the calculating library's own parser; undefined when it cannot. */
+/** Parses a formula with the parser of the calculating library; undefined when that fails. */
 export function parseFormula(text: string): FormulaNode | undefined {
   try {
     return parse(tokenize(text)) as unknown as FormulaNode;
@@ -85,7 +85,7 @@ export function childNodes(node: FormulaNode): readonly FormulaNode[] {
   }
 }
 
-/** How many levels a formula's parts are nested, counted without nesting itself. */
+/** The number of nested levels of a formula, counted without recursion. */
 export function depthOf(tree: FormulaNode): number {
   let depth = 0;
   for (let level: readonly FormulaNode[] = [tree]; level.length > 0; depth += 1)
@@ -93,7 +93,7 @@ export function depthOf(tree: FormulaNode): number {
   return depth;
 }
 
-/** How many cells the blocks in a formula come to; whole rows and columns do not count, of which only those in use are read. */
+/** The number of cells in the blocks of a formula. Whole rows and columns do not count, because only their cells in use are read. */
 export function cellsRead(tree: FormulaNode): number {
   if (tree.type !== 6) return childNodes(tree).reduce((sum, child) => sum + cellsRead(child), 0);
   const { start, end } = tree;
@@ -101,7 +101,7 @@ export function cellsRead(tree: FormulaNode): number {
   return height * (Math.abs(columnNumber(end.col) - columnNumber(start.col)) + 1);
 }
 
-/** A function's name without the prefixes files put before newer functions. */
+/** The name of a function without the prefix that files give to newer functions. */
 export function plainFunctionName(name: string): string {
   return name
     .toUpperCase()

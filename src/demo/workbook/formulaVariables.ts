@@ -5,7 +5,7 @@ const FILE_PREFIX = "_xlpm.";
 interface OpenCall {
   readonly name: string;
   position: number;
-  /** The words and everything else of the argument being read. */
+  /** The words and the other pieces of the argument that is read. */
   argument: FormulaPiece[];
 }
 
@@ -15,7 +15,7 @@ function isVariable(call: OpenCall): boolean {
   return call.name === "LAMBDA" || (call.name === "LET" && call.position % 2 === 0);
 }
 
-/** The names a formula gives to its own values with LET and LAMBDA, in capitals. */
+/** The names that a formula defines with LET and LAMBDA, in capitals. */
 export function formulaVariables(pieces: readonly FormulaPiece[]): ReadonlySet<string> {
   const variables = new Set<string>();
   const open: OpenCall[] = [];
@@ -41,7 +41,7 @@ export function formulaVariables(pieces: readonly FormulaPiece[]): ReadonlySet<s
   return variables;
 }
 
-/** A variable as a file stores it, any other word as it is. */
+/** A variable as a file stores it; any other word does not change. */
 export function storedWord(word: string, variables: ReadonlySet<string>): string {
   const isStored = word.toLowerCase().startsWith(FILE_PREFIX);
   return !isStored && variables.has(word.toUpperCase()) ? `${FILE_PREFIX}${word}` : word;

@@ -8,13 +8,13 @@ import {
 import { OMITTED_MARK } from "./calculationText";
 import type { StandInHost } from "../../host/standInHost";
 
-/** One call of ours as it was answered, for the sentences and number formats of its cells. */
+/** A call of one of our functions and its result, for the messages and number formats of its cells. */
 export interface AnsweredCall {
   readonly name: string;
   readonly rows: readonly (readonly AnswerCell[])[];
 }
 
-/** The calculating library's value, with the numbers it uses for the kinds of value. */
+/** A value of the calculating library, with the numbers it uses for the kinds of value. */
 type EngineValue =
   | { readonly kind: 0 }
   | { readonly kind: 1; readonly value: number }
@@ -81,15 +81,15 @@ function toEngineAnswer(rows: readonly (readonly AnswerCell[])[]): EngineValue {
   };
 }
 
-/** Lends the add-in's functions to the calculating library and remembers what each call answered. */
+/** Gives the functions of the add-in to the calculating library, and records the result of each call. */
 export class FunctionBridge {
-  /** Answered calls by the number of the calling formula, in the order they were made. */
+  /** Recorded calls by the number of the calling formula, in the order of the calls. */
   readonly calls = new Map<number, AnsweredCall[]>();
   callCount = 0;
 
   constructor(readonly host: StandInHost) {}
 
-  /** The functions as the library takes them, under the typed spelling. */
+  /** The functions as the library needs them, by their typed names. */
   engineFunctions(): ReadonlyMap<string, EngineFunction> {
     const functions = new Map<string, EngineFunction>();
     for (const name of this.host.functions.keys()) {
@@ -102,7 +102,7 @@ export class FunctionBridge {
     return functions;
   }
 
-  /** Forgets the calls of a formula about to be calculated again. */
+  /** Deletes the recorded calls of a formula before it is calculated again. */
   forget(site: number): void {
     this.calls.delete(site);
   }

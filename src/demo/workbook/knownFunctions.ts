@@ -4,8 +4,8 @@ import { SheetStore, StoredCell, type StoredFormula } from "./sheetStore";
 import { isErrorCell } from "../../host/cellValues";
 
 /**
- * Which of these function names the calculating library does not know. It publishes no list, so it
- * is asked: a call without arguments answers #NAME? only when the name is unknown.
+ * The function names that the calculating library does not know. It publishes no list, so each is called without arguments, which
+ * returns #NAME? only when the name is unknown.
  */
 export function unknownFunctions(names: Iterable<string>): Set<string> {
   const sheet = new SheetStore(1, "Names", []);

@@ -6,7 +6,7 @@ import { fileSpelling } from "./fileSpelling";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 import { type FormulaKind, SheetStore, StoredCell, type StoredFormula } from "./sheetStore";
 
-/** A formula the workbook library keeps out of reach, so that it cannot be calculated. */
+/** A formula that the workbook library does not make available, so that it cannot be calculated. */
 export interface UnreachableFormula {
   readonly sheet: string;
   readonly row: number;
@@ -14,7 +14,7 @@ export interface UnreachableFormula {
   readonly text: string;
 }
 
-/** The workbook's cells as the calculation takes them. */
+/** The cells of the workbook as the calculation needs them. */
 export interface LoadedSheets {
   readonly sheets: readonly SheetStore[];
   readonly formulas: readonly StoredFormula[];
@@ -33,7 +33,7 @@ const MERGED = 1;
 const HYPERLINK = 5;
 const FORMULA = 6;
 
-/** A value of the workbook library as a plain cell value: dates as serial numbers, runs as text. */
+/** A value of the workbook library as a plain cell value: a date as its serial number, formatted text as plain text. */
 export function plainValue(value: unknown): CellValue {
   if (typeof value === "number" || typeof value === "string" || typeof value === "boolean") {
     return value;
@@ -50,7 +50,7 @@ export function plainValue(value: unknown): CellValue {
 function formulaKind(model: CellFormulaModel, text: string, names: OwnFunctionNames): FormulaKind {
   if (model.isDynamicArray === true) return "dynamic";
   if (model.shareType === "array") return "array";
-  // A spelling no file of the spreadsheet's own would hold: the formula counts as freshly typed.
+  // No file that Excel saved has this spelling, so the formula counts as newly typed.
   return fileSpelling(text, names) === text ? "ordinary" : "dynamic";
 }
 
@@ -117,8 +117,8 @@ class SheetsLoader {
 }
 
 /**
- * Prepares the cells a formula fills beside its own: those of an older array formula become its
- * own to write, and what an earlier spill left behind is cleared before the spill is made anew.
+ * Prepares the other cells that a formula fills. The cells of an older array formula are written with it, and the values of an earlier
+ * spill are deleted before it spills again.
  */
 function layOutBlock(store: SheetStore, formula: StoredFormula): void {
   const block = formula.reference === undefined ? undefined : readAddress(formula.reference);
@@ -137,7 +137,7 @@ function layOutBlock(store: SheetStore, formula: StoredFormula): void {
   }
 }
 
-/** Takes every cell of the workbook into the form the calculation works on. */
+/** Reads every cell of the workbook in the form that the calculation needs. */
 export function loadSheets(workbook: Workbook, names: OwnFunctionNames): LoadedSheets {
   const loader = new SheetsLoader(names);
   const sheets = workbook.worksheets.map((worksheet) => loader.load(worksheet));

@@ -2,7 +2,7 @@ import { type FormulaPiece, formulaPieces } from "./formulaPieces";
 
 const FILE_PREFIX = "_xldudf_";
 
-/** The names of the add-in's functions in both spellings: as typed and as a file stores them. */
+/** The names of the functions of the add-in in both spellings: as typed, and as a file stores them. */
 export class OwnFunctionNames {
   readonly #byTypedName = new Map<string, string>();
   readonly #byFileName = new Map<string, string>();
@@ -17,17 +17,17 @@ export class OwnFunctionNames {
     }
   }
 
-  /** The spelling a file stores: `_xldudf_`, namespace and name, with underscores for dots. */
+  /** The spelling in a file: `_xldudf_`, namespace and name, with underscores instead of dots. */
   fileName(name: string): string {
     return `${FILE_PREFIX}${this.namespace}_${name}`.replaceAll(".", "_");
   }
 
-  /** The spelling a person types. */
+  /** The spelling that a person types. */
   typedName(name: string): string {
     return `${this.namespace}.${name}`;
   }
 
-  /** Whose call this is: the function's own name, or undefined when it is not one of ours. */
+  /** The name of the called function, or undefined when it is not one of ours. */
   find(word: string): { name: string; typed: boolean } | undefined {
     const upper = word.toUpperCase();
     const typed = this.#byTypedName.get(upper);
@@ -37,8 +37,8 @@ export class OwnFunctionNames {
   }
 
   /**
-   * The pieces of a formula without the qualifier some files carry before a stored name, such as
-   * `[2]!_xldudf_…`: it points at no workbook and only appears after the name was damaged.
+   * The pieces of a formula without the qualifier that some files have before a stored name, such as `[2]!_xldudf_…`. It refers to no
+   * workbook, and appears only after the name was damaged.
    */
   pieces(formula: string): FormulaPiece[] {
     const pieces = formulaPieces(formula);

@@ -9,11 +9,11 @@ function readBytes(path: string): Buffer {
   try {
     return readFileSync(path);
   } catch (error) {
-    throw new NotAWorkbook(`${path} cannot be read: ${(error as Error).message}.`);
+    throw new NotAWorkbook(`${path} could not be read: ${(error as Error).message}.`);
   }
 }
 
-/** Opens an .xlsx workbook, or says in one sentence why it cannot. */
+/** Opens an .xlsx workbook, or throws NotAWorkbook with the reason in one sentence. */
 export async function readWorkbookFile(path: string): Promise<WorkbookFile> {
   return workbookOfBytes(path, readBytes(path));
 }

@@ -4,9 +4,9 @@ import { NotAWorkbook } from "./workbookBytes";
 import { recalculateWorkbook, type RecalculatedWorkbook } from "./workbook";
 
 /**
- * Opens a workbook file, calculates every formula in it and gives the file to be written.
+ * Opens a workbook file, calculates every formula in it, and returns the file to write.
  *
- * @throws NotAWorkbook in one sentence when the file is none, or holds what the calculation fails at.
+ * @throws NotAWorkbook with the reason in one sentence, when the file is not a workbook or the calculation fails.
  */
 export async function recalculateFile(
   path: string,
@@ -18,7 +18,7 @@ export async function recalculateFile(
   } catch (cause) {
     const { message } = cause as Error;
     throw new NotAWorkbook(
-      `${path} cannot be calculated here: the workbook library fails at something in it (${message}).`,
+      `${path} could not be calculated. The workbook library failed: ${message}.`,
       { cause }
     );
   }

@@ -16,7 +16,7 @@ import type { StoredFormula } from "./sheetStore";
 import type { HostFault, StandInHost } from "../../host/standInHost";
 import { uncalculatedFormulas } from "./uncalculated";
 
-/** A recalculated workbook before it is written back. */
+/** A recalculated workbook before it is written. */
 export interface Recalculation {
   readonly loaded: LoadedSheets;
   readonly bridge: FunctionBridge;
@@ -45,12 +45,12 @@ function restsOn(
   };
 }
 
-// A faulty call is made again in every round.
+// A call with a fault is repeated in every pass.
 function withoutRepeats(faults: readonly HostFault[]): HostFault[] {
   return [...new Map(faults.map((fault) => [JSON.stringify(fault), fault])).values()];
 }
 
-/** Calculates every formula of a workbook, ours through the stand-in host, and accounts for each. */
+/** Calculates every formula of a workbook, our functions through the stand-in host, and reports on each. */
 export function recalculate(workbook: Workbook, host: StandInHost): Recalculation {
   const names = new OwnFunctionNames(host.namespace, host.functions.keys());
   const loaded = loadSheets(workbook, names);

@@ -1,18 +1,18 @@
 import type { HostFault } from "../../host/standInHost";
 
-/** A place in the workbook. */
+/** The place of a cell in the workbook. */
 export interface CellPlace {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
 }
 
-/** A cell whose answer is an error, with the sentence a preparer would be shown. */
+/** A cell that shows an error, with the message that Excel would show. */
 export interface ErrorAnswer extends CellPlace {
   readonly error: string;
-  /** What the function says; empty when the error carries no sentence. */
+  /** The message of the function; empty when the error has none. */
   readonly sentence: string;
-  /** The cell the error was taken over from, when it began elsewhere. */
+  /** The cell in which the error began, when that is another cell. */
   readonly takenFrom: CellPlace | undefined;
 }
 
@@ -22,7 +22,7 @@ export interface UncalculatedFormula extends CellPlace {
   readonly reason: string;
 }
 
-/** What became of every formula of a workbook. */
+/** The result of a recalculation for every formula of a workbook. */
 export interface RecalculationReport {
   readonly formulas: number;
   readonly formulasWithOwnFunctions: number;

@@ -7,14 +7,14 @@ export interface Area {
   readonly right: number;
 }
 
-/** A cell's place in the workbook. */
+/** The place of a cell in the workbook. */
 export interface CellPosition {
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
 }
 
-/** A table as far as references into it need it. */
+/** What references to a table need to know of it. */
 export interface TablePlace {
   readonly name: string;
   readonly sheet: string;
@@ -25,15 +25,15 @@ export interface TablePlace {
   readonly hasHeader: boolean;
 }
 
-/** The workbook's sheets, names and tables, which references are read against. */
+/** The sheets, names and tables that references are resolved with. */
 export interface ReferenceWorld {
   readonly sheets: readonly string[];
   readonly tables: readonly TablePlace[];
-  /** The text a name stands for on a sheet; several texts for a name of several blocks. */
+  /** The text that a name refers to on a sheet; several texts for a name of several blocks. */
   definedName(name: string, sheet: string): readonly string[] | undefined;
 }
 
-/** The sheets from one to another in the workbook's order; the home sheet when none is named. */
+/** The sheets from one to another in the order of the workbook; the sheet of the formula when none is named. */
 export function sheetSpan(
   world: ReferenceWorld,
   home: string,

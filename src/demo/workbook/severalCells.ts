@@ -1,8 +1,8 @@
 import { childNodes, type FormulaNode, plainFunctionName } from "./formulaTree";
 
 /**
- * Built-in functions of which the calculating library reads only the first cell where the
- * spreadsheet would answer for every cell. Measured; the positions are those meant for one value.
+ * Built-in functions for which the calculating library reads only the first cell, where Excel returns a result for every cell. Measured.
+ * The positions are those of arguments that take one value.
  */
 const EVERY_POSITION = new Set(
   `ABS CEILING CEILING.MATH CHAR CLEAN CODE CONCATENATE COS DATE DATEDIF DATEVALUE DAY DAYS DAYS360
@@ -40,10 +40,10 @@ const GIVES_SEVERAL = new Set(
 );
 const PASSES_SEVERAL_ON = new Set(["IF", "IFERROR", "IFNA"]);
 
-/** What is needed of the workbook to tell whether a formula's part is one cell or several. */
+/** What the workbook tells about whether a part of a formula is one cell or several. */
 export interface SeveralCellsWorld {
   isOwnFunction(name: string): boolean;
-  /** Whether a name stands for more than one cell. */
+  /** Whether a name refers to more than one cell. */
   nameIsSeveral(name: string): boolean;
 }
 
@@ -80,8 +80,8 @@ function isSeveral(node: FormulaNode, world: SeveralCellsWorld): boolean {
 }
 
 /**
- * The first built-in function in a formula that is given several cells where the library would
- * silently read only the first; undefined when there is none.
+ * The first built-in function of a formula that receives several cells, of which the library would read only the first; undefined when
+ * there is none.
  */
 export function functionReadingOnlyFirstCell(
   node: FormulaNode,

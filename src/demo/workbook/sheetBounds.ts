@@ -2,14 +2,14 @@ import { SaxParser, type SaxTag } from "@cj-tech-master/excelts/xml";
 import { readAddress } from "../../host/cellAddress";
 import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
 
-/** Cells that the sheets of a workbook may hold together. */
-export const MOST_CELLS = 500_000;
-/** Cells that merged cells and array formulas may fill together. */
-export const MOST_CELLS_OF_BLOCKS = 100_000;
-/** Cells that defined names may stand for together: a few whole columns. */
-export const MOST_CELLS_OF_NAMES = 5_000_000;
+/** The most cells of all sheets of a workbook. */
+const MOST_CELLS = 500_000;
+/** The most cells of all merged cells and array formulas. */
+const MOST_CELLS_OF_BLOCKS = 100_000;
+/** The most cells of all defined names: a few whole columns. */
+const MOST_CELLS_OF_NAMES = 5_000_000;
 
-/** Says what is beyond bounds in a workbook, as the end of a sentence that begins with its name. */
+/** Thrown for a workbook that is too large. The message is the end of a sentence that begins with the name of the file. */
 export class BeyondBounds extends Error {}
 
 const PARTS = /^xl\/(workbook|worksheets\/sheet\d+|tables\/[^/]+)\.xml$/;
@@ -17,7 +17,7 @@ const BLOCK = /\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+/gi;
 const CHARACTERS_AT_A_TIME = 65_536;
 const BEYOND_SHEET = "has cells beyond the last row or column of a sheet";
 const mostTaken = (what: string, count: number): BeyondBounds =>
-  new BeyondBounds(`${what} more than ${count.toLocaleString("en-US")} cells, the most taken here`);
+  new BeyondBounds(`${what} more than ${count.toLocaleString("en-US")} cells, which is the limit`);
 
 function cellsOf(reference: string): number {
   const block = readAddress(reference);
@@ -55,7 +55,7 @@ class SheetBounds {
       for (let at = 0; at < text.length && !found; at += CHARACTERS_AT_A_TIME)
         parser.write(text.slice(at, at + CHARACTERS_AT_A_TIME));
     } catch {
-      // What is no sheet at all, the workbook library refuses.
+      // The workbook library rejects a part that is not a sheet.
     }
     if (found) throw found;
   }
@@ -69,7 +69,7 @@ class SheetBounds {
         return this.#row > LAST_ROW ? new BeyondBounds(BEYOND_SHEET) : undefined;
       case "c":
         this.#cells += 1;
-        if (this.#cells > MOST_CELLS) return mostTaken("holds", MOST_CELLS);
+        if (this.#cells > MOST_CELLS) return mostTaken("has", MOST_CELLS);
         return isBeyondSheet(r) ? new BeyondBounds(BEYOND_SHEET) : undefined;
       case "col":
         return Number(max) > LAST_COLUMN ? new BeyondBounds(BEYOND_SHEET) : undefined;
@@ -105,11 +105,11 @@ class SheetBounds {
 }
 
 /**
- * Refuses a workbook whose sheets, tables or names are larger than a sheet can be, or than is calculated here: the workbook library
- * would try to make every row and cell of them.
+ * Rejects a workbook whose sheets, tables or names are larger than a sheet can be, or than the limits of this demo. The workbook library
+ * would otherwise create every row and cell of them.
  *
  * @param parts - The parts of a workbook by name.
- * @throws BeyondBounds at the first thing that is too large.
+ * @throws BeyondBounds for the first part that is too large.
  */
 export function refuseBeyondBounds(parts: ReadonlyMap<string, Uint8Array>): void {
   const bounds = new SheetBounds();

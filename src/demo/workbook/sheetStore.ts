@@ -1,30 +1,30 @@
 import type { CellLike, FormulaResultLike } from "@cj-tech-master/excelts/formula";
 import { type CellValue, isErrorCell } from "../../host/cellValues";
 
-/** How a formula's answer lands in the sheet: one cell, a spill, or a fixed older array range. */
+/** How the result of a formula fills the sheet: one cell, a spill, or the fixed range of an older array formula. */
 export type FormulaKind = "ordinary" | "dynamic" | "array";
 
-/** A formula of the workbook and what has become of it. */
+/** A formula of the workbook and its present result. */
 export interface StoredFormula {
-  /** Its number, which also marks the calls it makes. */
+  /** Its number, which also identifies the calls it makes. */
   readonly site: number;
   readonly sheet: string;
   readonly row: number;
   readonly column: number;
-  /** As the workbook holds it. */
+  /** As it is in the workbook. */
   readonly text: string;
   readonly kind: FormulaKind;
-  /** The array range or the spill as the file gives it. */
+  /** The array range or the spill in the file. */
   readonly reference: string | undefined;
-  /** As the library is asked to calculate it. */
+  /** As the library calculates it. */
   calculationText: string;
-  /** Its calculation text before references to whole spills became blocks. */
+  /** The text before references to whole spills were replaced by blocks. */
   spillText?: string;
-  /** Counts the passes that answered it. */
+  /** The number of passes that calculated it. */
   answers: number;
-  /** Whether the pass now running calculates it. */
+  /** Whether the present pass calculates it. */
   active: boolean;
-  /** How many rows and columns its answer fills. */
+  /** The number of rows and columns that its result fills. */
   height: number;
   width: number;
 }
@@ -36,9 +36,9 @@ interface Rectangle {
   readonly right: number;
 }
 
-/** The sheet's last row; below it a spill cannot reach. */
+/** The last row of a sheet, which limits a spill. */
 export const LAST_ROW = 1_048_576;
-/** The sheet's last column; right of it a spill cannot reach. */
+/** The last column of a sheet, which limits a spill. */
 export const LAST_COLUMN = 16_384;
 
 const BLANK = 0;
@@ -46,8 +46,8 @@ const LITERAL = 2;
 const FORMULA = 6;
 
 /**
- * A cell as the calculating library sees it. A formula that the running pass does not calculate
- * shows as the value it last had, which is how a large workbook is calculated in several passes.
+ * A cell as the calculating library reads it. A formula that the present pass does not calculate is read as its last value, so that a
+ * large workbook can be calculated in several passes.
  */
 export class StoredCell implements CellLike {
   constructor(
@@ -63,7 +63,7 @@ export class StoredCell implements CellLike {
     return this.content === null ? BLANK : LITERAL;
   }
 
-  // The library reads this only from cells of the formula type and takes "" for "none".
+  // The library reads this only for cells of the formula type, and "" means none.
   get formula(): string {
     return this.ownFormula?.active === true ? this.ownFormula.calculationText : "";
   }
@@ -85,8 +85,7 @@ export class StoredCell implements CellLike {
     this.content = toContent(value);
   }
 
-  // Undefined for a formula about to be calculated: the library would otherwise keep an old value
-  // wherever it does not know a name.
+  // Undefined before a formula is calculated: otherwise the library would keep an old value where it does not know a name.
   get result(): FormulaResultLike {
     if (this.ownFormula?.active === true || this.content === null) return undefined;
     return this.content;
@@ -119,12 +118,12 @@ export class SheetStore {
     readonly tables: readonly unknown[]
   ) {}
 
-  /** The cell at a place, when the sheet holds one there. */
+  /** The cell at a place, if there is one. */
   find(row: number, column: number): StoredCell | undefined {
     return this.rows.get(row)?.get(column);
   }
 
-  /** Puts a cell in its place. */
+  /** Puts a cell at its place. */
   put(cell: StoredCell): StoredCell {
     let row = this.rows.get(cell.row);
     if (row === undefined) {
@@ -137,7 +136,7 @@ export class SheetStore {
     return cell;
   }
 
-  /** The range in use, null for an empty sheet. */
+  /** The range in use; null for an empty sheet. */
   get dimensions(): Rectangle | null {
     if (this.#bottom === 0) return null;
     return { top: 1, left: 1, bottom: this.#bottom, right: this.#right };

@@ -9,7 +9,7 @@ export function refersToSpill(text: string): boolean {
   return text.toUpperCase().includes("ANCHORARRAY(");
 }
 
-/** The formula with every reference to a whole spill replaced by the block it fills at present. */
+/** The formula with each reference to a whole spill replaced by the block that the spill fills now. */
 export function withSpillBlocks(
   text: string,
   home: string,

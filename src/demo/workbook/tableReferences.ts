@@ -1,6 +1,6 @@
 import type { Area, CellPosition, TablePlace } from "./referenceWorld";
 
-/** A reference into a table, as the parsed formula gives it. */
+/** A reference to a table in a parsed formula. */
 export interface TableReference {
   readonly tableName: string;
   readonly columns: readonly string[];
@@ -15,7 +15,7 @@ function isInside(table: TablePlace, place: CellPosition): boolean {
   return withinRows && place.column >= table.left && place.column <= lastColumn;
 }
 
-/** The block of cells a reference into a table means at a place; undefined when it rests on none. */
+/** The block of cells that a reference to a table means in a cell; undefined when there is none. */
 export function tableArea(
   reference: TableReference,
   place: CellPosition,

@@ -5,7 +5,7 @@ import type { LoadedSheets } from "./loadSheets";
 import type { UncalculatedFormula } from "./recalculationReport";
 import type { StoredFormula } from "./sheetStore";
 
-/** What the account of uncalculated formulas is drawn from. */
+/** The input for the list of formulas that were not calculated. */
 export interface UncalculatedInput {
   readonly loaded: LoadedSheets;
   readonly analysed: readonly AnalysedFormula[];
@@ -42,11 +42,11 @@ function ownReason(
 ): string | undefined {
   const known = input.analysed[site]?.problem?.reason ?? circles.get(site);
   if (known !== undefined) return known;
-  if (input.outcome.leftOut.has(site)) return "the calculation gave no answer for it";
-  return input.outcome.unsettled.has(site) ? "its answer does not come to rest" : undefined;
+  if (input.outcome.leftOut.has(site)) return "the calculation returned no result";
+  return input.outcome.unsettled.has(site) ? "its result never stops changing" : undefined;
 }
 
-/** Every formula that was not calculated, and every formula that rests on one, with the reason. */
+/** Every formula that was not calculated, and every formula that depends on one, with the reason. */
 export function uncalculatedFormulas(input: UncalculatedInput): UncalculatedFormula[] {
   const { formulas, unreachable } = input.loaded;
   const circles = circleReasons(input);
@@ -68,12 +68,12 @@ export function uncalculatedFormulas(input: UncalculatedInput): UncalculatedForm
   });
   const outOfReach = unreachable.map((entry) => ({
     ...entry,
-    reason: "its cell also holds a link, which keeps the formula out of reach here",
+    reason: "its cell also has a hyperlink, so the formula could not be read",
   }));
   return [...named, ...outOfReach];
 }
 
-// A spill can make a formula rest on one later in the order, so this goes round until all is marked.
+// A spill can make a formula depend on one later in the order, so this repeats until all are marked.
 function spread(
   input: UncalculatedInput,
   reasons: Map<number, string>,
@@ -88,7 +88,7 @@ function spread(
         const origin = origins.get(cause);
         const formula = origin === undefined ? undefined : input.loaded.formulas[origin];
         if (origin === undefined || formula === undefined) continue;
-        reasons.set(site, `it rests on ${placeName(formula)}, which was not calculated`);
+        reasons.set(site, `it depends on ${placeName(formula)}, which was not calculated`);
         origins.set(site, origin);
         break;
       }

@@ -2,17 +2,17 @@ import { crc32 } from "@cj-tech-master/excelts/archive";
 import { Inflate } from "fflate";
 import { type PackedPart, ZipDirectory } from "./zipDirectory";
 
-/** Bytes that the parts of a workbook may come to together; several hundred thousand filled cells need less. */
+/** The most bytes of all parts of a workbook; several hundred thousand filled cells need less. */
 export const MOST_UNPACKED = 100_000_000;
-/** Parts that a workbook may have. */
+/** The most parts of a workbook. */
 export const MOST_PARTS = 10_000;
 
-/** Says why a zip file is not unpacked, as the end of a sentence that begins with its name. */
+/** Thrown for a zip file that is not unpacked. The message is the end of a sentence that begins with the name of the file. */
 export class NotUnpacked extends Error {}
 
 const STORED = 0;
 const DEFLATED = 8;
-/** So many bytes at a time come to sixteen million at most. */
+/** With this many bytes at a time, at most sixteen million are unpacked. */
 const BYTES_AT_A_TIME = 16_384;
 
 function inflated({ packed, size }: PackedPart): Uint8Array {
@@ -43,12 +43,12 @@ function packedParts(bytes: Uint8Array): Map<string, PackedPart> {
   const directory = new ZipDirectory(bytes);
   if (directory.count > MOST_PARTS)
     throw new NotUnpacked(
-      `holds more than ${MOST_PARTS.toLocaleString("en-US")} parts, which no workbook needs`
+      `has more than ${MOST_PARTS.toLocaleString("en-US")} parts, which is the limit`
     );
   const parts = new Map<string, PackedPart>();
   let sum = 0;
   for (const part of directory.parts()) {
-    // The libraries keep parts by name in plain objects, where this one name means something else.
+    // The libraries keep parts by name in plain objects, in which this name has another meaning.
     if (parts.has(part.name) || part.name === "__proto__")
       throw new RangeError("a part has no name of its own");
     parts.set(part.name, part);
@@ -56,17 +56,16 @@ function packedParts(bytes: Uint8Array): Map<string, PackedPart> {
   }
   if (sum > MOST_UNPACKED)
     throw new NotUnpacked(
-      `would unpack to more than ${String(MOST_UNPACKED / 1e6)} MB, which is more than is taken here`
+      `would unpack to more than ${String(MOST_UNPACKED / 1e6)} MB, which is the limit`
     );
   return parts;
 }
 
 /**
- * Unpacks a zip file, but never more of it than its directory says and than a workbook may have, so that no small file can
- * fill the memory.
+ * Unpacks a zip file, but never more than its directory says and the limits allow, so that a small file cannot fill the memory.
  *
  * @param bytes - The file's content.
- * @returns Its parts by name, each whole.
+ * @returns Its parts by name, each complete.
  * @throws NotUnpacked when it is too large or damaged.
  */
 export function unpackedParts(bytes: Uint8Array): Map<string, Uint8Array> {

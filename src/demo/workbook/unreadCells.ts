@@ -8,7 +8,7 @@ function isUnread(cell: Cell): boolean {
   return Number.isNaN(value) || (value instanceof Date && Number.isNaN(value.getTime()));
 }
 
-/** The first cell whose content the workbook library could not make out: a text it does not find, a number that is none. */
+/** The first cell whose content the workbook library could not read: a missing text, or a number that is not valid. */
 export function firstUnreadCell(workbook: Workbook): string | undefined {
   let found: string | undefined;
   for (const worksheet of workbook.worksheets) {

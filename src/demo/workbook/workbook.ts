@@ -6,7 +6,7 @@ import type { RecalculationReport, UncalculatedFormula } from "./recalculationRe
 import type { StandInHost } from "../../host/standInHost";
 import { writeBack } from "./writeBack";
 
-/** A recalculated workbook, ready to be written to a file. */
+/** A recalculated workbook as a file. */
 export interface RecalculatedWorkbook {
   readonly bytes: Uint8Array;
   readonly report: RecalculationReport;
@@ -23,13 +23,13 @@ function missedFormulas(file: Uint8Array, recalculation: Recalculation): Uncalcu
     cells.flatMap((address) => {
       const place = readAddress(address);
       if (place === undefined || seen.has(`${sheet}!${address}`)) return [];
-      const reason = "the workbook library did not take it over from the file";
+      const reason = "the workbook library did not read it from the file";
       return [{ sheet, row: place.top, column: place.left, text: "", reason }];
     })
   );
 }
 
-/** Calculates every formula of a workbook and gives the file to be written. */
+/** Calculates every formula of a workbook and returns the file to write. */
 export async function recalculateWorkbook(
   workbook: Workbook,
   host: StandInHost,

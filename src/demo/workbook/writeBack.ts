@@ -7,12 +7,12 @@ import type { OwnFunctionNames } from "./ownFunctionNames";
 import type { Recalculation } from "./recalculation";
 import type { SheetStore, StoredFormula } from "./sheetStore";
 
-/** Errors a file may hold as they are; the spreadsheet keeps newer ones in a way of its own. */
+/** Errors that a file stores as they are; Excel stores newer ones differently. */
 const ERRORS_IN_FILES = ["#NULL!", "#DIV/0!", "#VALUE!", "#REF!", "#NAME?", "#NUM!", "#N/A"];
 
 type FileValue = number | string | boolean | { error: "#VALUE!" };
 
-/** A value as a file holds it; a formula that answers with a blank cell shows 0. */
+/** A value as a file stores it; a formula that returns a blank cell shows 0. */
 export function fileValue(content: CellValue): FileValue {
   if (content === null) return 0;
   if (!isErrorCell(content)) return content;
@@ -27,7 +27,7 @@ function setFormat(cell: Cell, format: string | undefined): void {
   if (isGeneral) cell.numFmt = format;
 }
 
-/** A call that is the whole formula hands its number formats on to the cells; a nested one cannot. */
+/** A call that is the whole formula sets the number formats of the cells; a nested call cannot. */
 function wholeCall(formula: StoredFormula, recalculation: Recalculation): AnsweredCall | undefined {
   const pieces = recalculation.names.pieces(formula.text).filter(({ kind }) => kind !== "space");
   const [first] = pieces;
@@ -104,7 +104,7 @@ function writeBlock(
   }
 }
 
-/** Puts every answer into the workbook: values, spilled blocks, number formats and file spelling. */
+/** Writes every result to the workbook: values, spills, number formats and the spelling of files. */
 export function writeBack(workbook: Workbook, recalculation: Recalculation): void {
   const { loaded, names, report } = recalculation;
   const kept = new Set(

@@ -1,11 +1,11 @@
-/** A part of a zip file as the file's directory lists it, still packed. */
+/** A part of a zip file as its directory lists it, still compressed. */
 export interface PackedPart {
   readonly name: string;
-  /** 0 is stored as it is, 8 is deflated. */
+  /** 0 is stored without compression, 8 is deflated. */
   readonly method: number;
   readonly isEncrypted: boolean;
   readonly checksum: number;
-  /** Bytes it says it has once unpacked. */
+  /** The size after unpacking, in bytes, according to the directory. */
   readonly size: number;
   readonly packed: Uint8Array;
 }
@@ -20,10 +20,10 @@ const ENTRY_LENGTH = 46;
 const PART = 0x04034b50;
 const PART_LENGTH = 30;
 const LARGE_FIELDS = 1;
-/** Stands in a field whose number is among the large fields. */
+/** Marks a field whose number is among the large fields. */
 const ELSEWHERE = 0xffffffff;
 
-/** The directory of a zip file. Reading outside the file, or anything but a directory, throws a RangeError. */
+/** The directory of a zip file. Reading outside the file, or something other than a directory, throws a RangeError. */
 export class ZipDirectory {
   readonly count: number;
   readonly #bytes: Uint8Array;
@@ -49,7 +49,7 @@ export class ZipDirectory {
     }
   }
 
-  /** Every part in the directory's order, nothing of it unpacked. */
+  /** Every part in the order of the directory, not unpacked. */
   *parts(): Generator<PackedPart> {
     let at = this.#start;
     for (let index = 0; index < this.count; index += 1) {
@@ -73,7 +73,7 @@ export class ZipDirectory {
     }
   }
 
-  /** Bytes unpacked, bytes packed and the place of a part; what is too large for its field stands among the extra fields. */
+  /** The size unpacked, the size compressed and the place of a part; a number too large for its field is among the extra fields. */
   #sizes(entry: number, extra: number): number[] {
     const fields = [24, 20, 42].map((field) => this.#long(entry + field));
     let at = fields.includes(ELSEWHERE) ? extra : undefined;

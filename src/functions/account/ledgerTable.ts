@@ -25,18 +25,18 @@ const LABELS: Readonly<Record<LedgerEvent, string>> = {
 /** The payment history: headings, then one row per event. */
 export function ledgerTable(rows: readonly LedgerRow[]): AnswerTable {
   const cells = rows.map((row) => {
-    const { day, event, amount, failureToFile, failureToPay, interest, source } = row;
+    const { date, event, amount, failureToFile, failureToPay, interest, source } = row;
     return [
-      dateCell(day),
+      dateCell(date),
       LABELS[event],
       cellOrBlank(amount, moneyCell),
-      moneyCell(row.taxLeft),
+      moneyCell(row.unpaidTax),
       moneyCell(failureToFile),
       moneyCell(failureToPay),
       moneyCell(interest),
       moneyCell(failureToFile.plus(failureToPay).plus(interest)),
-      moneyCell(row.chargesLeft),
-      moneyCell(row.overpaid),
+      moneyCell(row.unpaidPenaltiesAndInterest),
+      moneyCell(row.overpayment),
       citation(source),
     ];
   });

@@ -47,22 +47,22 @@ export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
   const balance = given.totalTax.minus(given.paidOnTime);
   return {
     ...given,
-    payments: balance.greaterThan(0) ? [{ day: paidOn, amount: balance }] : [],
+    payments: balance.greaterThan(0) ? [{ date: paidOn, amount: balance }] : [],
     through: laterDate(paidOn, given.filedOn),
   };
 }
 
 /** The input of the charges from the arguments. */
 export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput {
-  const { totalTax, paidOnTime, paidOn, filedOn, assumedRate: rate, agreementBegins } = given;
+  const { totalTax, paidOnTime, paidOn, filedOn, validExtension, agreementBegins } = given;
   return paidAtOnce({
     dates: datesOf(given),
     totalTax,
     paidOnTime,
     paidOn,
     filedOn,
-    extended: given.validExtension,
+    validExtension,
     agreementBegins,
-    assumedRate: rate,
+    assumedRate: given.assumedRate,
   });
 }

@@ -1,7 +1,10 @@
+import { remembered } from "../../calendar/remembered";
 import { shortDate } from "../../calendar/writtenDate";
 import { clientDates, type ClientDates } from "../../calculation/dueDate/clientDates";
 import type { DisasterPostponement } from "../../calculation/dueDate/disasterPostponement";
 import type { Circumstances } from "../../calculation/dueDate/dueDate";
+import type { FilerType } from "../../calculation/filerType";
+import type { TaxYear } from "../../calculation/taxYear";
 import { rulebook, type Rulebook } from "../../rules/rulebook";
 import { InputError } from "../cells/inputError";
 import { optional, type Given } from "./argumentKind";
@@ -64,24 +67,20 @@ export function circumstancesOf(
   return { state: given.state, postponement: postponementOf(given) };
 }
 
-/** Dates by client: the rows of a client list ask for the same few again and again. */
-const known = new Map<string, ClientDates>();
-const MOST_KEPT = 5_000;
-
 /**
- * The dates that govern a client's return.
+ * The dates that govern a client's return. The rows of a client list ask for the same few again and again.
  *
  * @throws InputError for a postponement of one date, and NotInTableError for a tax year that the tables do not cover.
  */
 export function datesOf(given: Given<typeof client>): ClientDates {
-  const { taxYear: year, filerType: who } = given;
-  const circumstances = circumstancesOf(given);
-  const { state: residence = "", postponement: period } = circumstances;
-  const key = [year.lastDay, who, residence, period?.begins, period?.postponementEnds].join("|");
-  const found = known.get(key);
-  if (found) return found;
-  const dates = clientDates(year, who, circumstances, rulebook);
-  if (known.size >= MOST_KEPT) known.clear();
-  known.set(key, dates);
-  return dates;
+  return knownDates(given.taxYear, given.filerType, circumstancesOf(given));
 }
+
+const MOST_REMEMBERED = 5_000;
+const knownDates = remembered(
+  (year: TaxYear, filer: FilerType, circumstances: Circumstances): ClientDates =>
+    clientDates(year, filer, circumstances, rulebook),
+  (year, filer, { state: home = "", postponement: period }) =>
+    [year.lastDay, filer, home, period?.begins, period?.postponementEnds].join("|"),
+  MOST_REMEMBERED
+);

@@ -1,6 +1,6 @@
 import { calendarDate, type CalendarDate } from "../../calendar/calendarDate";
 import { parseUsDate } from "../../calendar/parseUsDate";
-import { fromSerialDay } from "../../calendar/serialDay";
+import { dateFromSerial } from "../../calendar/dateSerial";
 import { shortDate } from "../../calendar/writtenDate";
 import type { TaxYear } from "../../calculation/taxYear";
 import { isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
@@ -12,7 +12,7 @@ const LAST_DATE = calendarDate("2199-12-31");
 
 /** Reads a worksheet date or a date as text; `undefined` when it is neither. */
 export function readDate(value: CellValue): CalendarDate | undefined {
-  if (typeof value === "number") return Number.isFinite(value) ? fromSerialDay(value) : undefined;
+  if (typeof value === "number") return Number.isFinite(value) ? dateFromSerial(value) : undefined;
   return typeof value === "string" ? parseUsDate(value) : undefined;
 }
 

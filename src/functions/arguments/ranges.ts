@@ -1,6 +1,6 @@
 import { shortDate } from "../../calendar/writtenDate";
 import type { CalendarDate } from "../../calendar/calendarDate";
-import type { LatePayment } from "../../calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../calculation/penalty/underpaymentInterest";
 import { compareDates } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
 import { isEmptyCell } from "../cells/cellValue";
@@ -12,7 +12,7 @@ import { date, dateAfterYear } from "./date";
 import { dollars } from "./dollars";
 
 /** Payments as rows of date and amount. The payments come back in order of date; a blank range is no payment. */
-export const payments: RangeKind<readonly LatePayment[]> = {
+export const payments: RangeKind<readonly Payment[]> = {
   id: "payment-rows",
   title: "Rows of date and amount",
   description:
@@ -22,23 +22,23 @@ export const payments: RangeKind<readonly LatePayment[]> = {
   takes: "range",
   whenBlank: { means: [] },
   read: (range, name, { taxYear }) => {
-    const found: LatePayment[] = [];
+    const found: Payment[] = [];
     for (const { place, first, second } of pairedRows(name, range, "date and amount")) {
       if ([first, second].every((cell) => isEmptyCell(cell) || cell === 0)) continue;
-      const day = readArgument(date, place, first);
-      if (taxYear !== undefined && day < taxYear.firstDay)
+      const paidOn = readArgument(date, place, first);
+      if (taxYear !== undefined && paidOn < taxYear.firstDay)
         throw new InputError(
           place,
-          `${shortDate(day)} is before the tax year begins on ${shortDate(taxYear.firstDay)}. Check the date and the year.`
+          `${shortDate(paidOn)} is before the tax year begins on ${shortDate(taxYear.firstDay)}. Check the date and the year.`
         );
-      found.push({ day, amount: readArgument(dollars, place, second) });
+      found.push({ date: paidOn, amount: readArgument(dollars, place, second) });
     }
     if (found.length === 0)
       throw new InputError(
         name,
         "The range has no payment. Leave the argument out if nothing was paid."
       );
-    return found.sort((one, other) => compareDates(one.day, other.day));
+    return found.sort((one, other) => compareDates(one.date, other.date));
   },
 };
 

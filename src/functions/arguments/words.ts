@@ -1,6 +1,6 @@
 import { FILER_TYPES, type FilerType } from "../../calculation/filerType";
 import { FILING_STATUSES, type FilingStatus } from "../../calculation/filingStatus";
-import { METHODS, SEVERITIES, type RequestMethod, type Severity } from "../../rules/requestTables";
+import { METHODS, SEVERITIES, type RequestMethod, type Severity } from "../../rules/requestWords";
 import { isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";

@@ -1,5 +1,5 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { toSerialDay } from "../../calendar/serialDay";
+import { serialFromDate } from "../../calendar/dateSerial";
 import type { Decimal } from "../../money/dollars";
 import type { Source } from "../../rules/source";
 import { formattedNumbers } from "./numberFormats";
@@ -40,12 +40,12 @@ function formatted(value: number, numberFormat: string): AnswerCell {
 
 /** A date as a worksheet date. */
 export function dateCell(date: CalendarDate): AnswerCell {
-  return formatted(toSerialDay(date), DATE_FORMAT);
+  return formatted(serialFromDate(date), DATE_FORMAT);
 }
 
 /** A date with a mark beside it, such as the tax year of an older rule, where the host takes number formats. */
 export function markedDateCell(date: CalendarDate, mark: string): AnswerCell {
-  return formatted(toSerialDay(date), mark === "" ? DATE_FORMAT : `${DATE_FORMAT}" (${mark})"`);
+  return formatted(serialFromDate(date), mark === "" ? DATE_FORMAT : `${DATE_FORMAT}" (${mark})"`);
 }
 
 /** Dollars and cents. The amount is rounded already. */

@@ -1,11 +1,14 @@
+import { shortDate } from "../../calendar/writtenDate";
 import { combatZoneDueDate } from "../../calculation/dueDate/combatZoneDueDate";
 import { postponedDate } from "../../calculation/dueDate/disasterPostponement";
 import { installmentDueDate } from "../../calculation/dueDate/installmentDueDate";
+import { returnDueDate } from "../../calculation/dueDate/returnDueDate";
 import { dateTables, postponement, postponementOf } from "../arguments/client";
 import { date } from "../arguments/date";
 import { installmentNumber } from "../arguments/number";
 import { taxYear } from "../arguments/taxYear";
 import { dateCell } from "../cells/answerCell";
+import { InputError } from "../cells/inputError";
 import { rowFunction } from "../worksheetFunction";
 
 const INSTALLMENT = rowFunction({
@@ -82,8 +85,20 @@ const COMBATZONE = rowFunction({
       remark: "180 days and the 46 days of the filing season that were left on entry",
     },
   ],
-  calculate: ({ taxYear: year, enteredZoneOn, leftZoneOn }, rules) =>
-    dateCell(combatZoneDueDate(year, enteredZoneOn, leftZoneOn, rules)),
+  calculate: ({ taxYear: year, enteredZoneOn, leftZoneOn }, rules) => {
+    const { lastDay } = returnDueDate(year, "resident", {}, rules);
+    if (leftZoneOn < enteredZoneOn)
+      throw new InputError(
+        "leftZoneOn",
+        `${shortDate(leftZoneOn)} is before enteredZoneOn, ${shortDate(enteredZoneOn)}. Correct one of the two dates.`
+      );
+    if (enteredZoneOn > lastDay)
+      throw new InputError(
+        "enteredZoneOn",
+        `${shortDate(enteredZoneOn)} is after the regular due date, ${shortDate(lastDay)}, so service does not move it. Check the date and the year.`
+      );
+    return dateCell(combatZoneDueDate(year, enteredZoneOn, leftZoneOn, rules));
+  },
 });
 /**
  * Deadline to file and pay after combat zone service: 180 days after leaving, plus filing-season days left on entry.

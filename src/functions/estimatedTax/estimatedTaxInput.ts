@@ -1,7 +1,7 @@
 import { shortDate } from "../../calendar/writtenDate";
 import type { EstimatedTaxInput } from "../../calculation/estimatedTax/estimatedTaxPenalty";
 import { ZERO } from "../../money/dollars";
-import { entryOn } from "../../rules/datedTable";
+import { smallBalanceException } from "../../calculation/estimatedTax/smallBalanceException";
 import type { Rulebook } from "../../rules/rulebook";
 import { optional, type Given } from "../arguments/argumentKind";
 import { postponement, postponementOf } from "../arguments/client";
@@ -45,8 +45,8 @@ export function estimatedTaxInputOf(
   rules: Pick<Rulebook, "requiredAnnualPayment">
 ): EstimatedTaxInput {
   const { taxYear: year, withholding, currentYearTax, paidOn } = given;
-  const { leastTaxDue } = entryOn(rules.requiredAnnualPayment, year.lastDay).figures;
-  const tooLittle = currentYearTax?.minus(withholding).lessThan(leastTaxDue) ?? false;
+  const isExcepted =
+    currentYearTax !== undefined && smallBalanceException(year, currentYearTax, withholding, rules);
   if (paidOn !== undefined && paidOn < year.firstDay)
     throw new InputError(
       "paidOn",
@@ -54,7 +54,7 @@ export function estimatedTaxInputOf(
     );
   return {
     ...given,
-    requiredAnnualPayment: tooLittle ? ZERO : given.requiredAnnualPayment,
+    requiredAnnualPayment: isExcepted ? ZERO : given.requiredAnnualPayment,
     postponement: postponementOf(given),
   };
 }

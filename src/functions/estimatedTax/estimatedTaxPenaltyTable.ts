@@ -23,14 +23,14 @@ function rulings(sources: readonly Source[]): string {
 export function estimatedTaxPenaltyTable({ lines }: EstimatedTaxPenalty): AnswerTable {
   if (lines.length === 0)
     return [HEADINGS, ["No penalty", BLANK, BLANK, BLANK, BLANK, BLANK, moneyCell(ZERO), BLANK]];
-  const rows = lines.map(({ installment, amount, from, to, days, rate, addition, sources }) => [
+  const rows = lines.map(({ installment, amount, from, to, days, rate, penalty, sources }) => [
     installment,
     moneyCell(amount),
     dateCell(from),
     dateCell(to),
     days,
     percentCell(rate),
-    moneyCell(addition),
+    moneyCell(penalty),
     rulings(sources),
   ]);
   return [HEADINGS, ...rows];

@@ -19,7 +19,7 @@ const INCOMETAX = rowFunction({
     taxableIncome: dollars,
     preferentialIncome: optional(dollars, ZERO),
   },
-  tables: ["incomeTaxRates", "capitalGainRates"],
+  tables: ["incomeTaxRates", "taxTable", "capitalGainRates"],
   law: ["IRC sections 1(h), (j) and 3", "Form 1040 instructions, line 16"],
   examples: [
     {
@@ -170,7 +170,7 @@ const MINIMUMTAX = rowFunction({
     amtAdjustments: dollars,
     preferentialIncome: optional(dollars, ZERO),
   },
-  tables: ["alternativeMinimumTax", "capitalGainRates", "incomeTaxRates"],
+  tables: ["alternativeMinimumTax", "capitalGainRates", "incomeTaxRates", "taxTable"],
   law: ["IRC sections 55 and 56(b)(1)", "Form 6251"],
   examples: [{ formula: '=EXT.MINIMUMTAX(2025,"single",150000,15750)', answer: "0.00" }],
   calculate: ({ filingStatus: status, ...given }, rules) =>

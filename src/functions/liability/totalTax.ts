@@ -120,6 +120,7 @@ const PROJECTEDTAX = cellFunction({
     "standardDeduction",
     "selfEmploymentTax",
     "incomeTaxRates",
+    "taxTable",
     "capitalGainRates",
     "childTaxCredit",
   ],

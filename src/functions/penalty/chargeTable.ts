@@ -25,13 +25,13 @@ const HEADINGS = [
 ];
 
 const LABELS: Readonly<Record<ChargeKind, string>> = {
-  "failure to file": "Failure-to-file penalty",
-  "reduction for failure to pay": "Less failure-to-pay penalty for the same months",
-  "minimum for failure to file": "Increase to minimum penalty (more than 60 days late)",
-  "failure to pay": "Failure-to-pay penalty",
-  "failure to pay excused": "No failure-to-pay penalty: 90% paid, reasonable cause",
+  "failure-to-file penalty": "Failure-to-file penalty",
+  "less failure-to-pay penalty": "Less failure-to-pay penalty for the same months",
+  "increase to minimum penalty": "Increase to minimum penalty (more than 60 days late)",
+  "failure-to-pay penalty": "Failure-to-pay penalty",
+  "reasonable cause": "No failure-to-pay penalty: 90% paid, reasonable cause",
   "interest on tax": "Interest on the tax",
-  "interest on failure to file": "Interest on the failure-to-file penalty",
+  "interest on failure-to-file penalty": "Interest on the failure-to-file penalty",
 };
 
 const plain = (count: number): AnswerCell => count;

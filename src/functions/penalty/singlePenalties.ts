@@ -33,9 +33,9 @@ const LATEFILE = rowFunction({
     const { regular, extended } = datesOf(given);
     const input = {
       due: given.validExtension ? extended : regular,
-      unextended: regular,
+      regular,
       filedOn: given.filedOn,
-      netTax: given.unpaidTax,
+      unpaidTax: given.unpaidTax,
     };
     return moneyCell(toCents(failureToFilePenalty(input, rules).amount));
   },
@@ -89,7 +89,7 @@ const LATEPAY = rowFunction({
   calculate: (given, rules) => {
     const input = {
       due: datesOf(given).regular,
-      unpaid: given.unpaidTax,
+      unpaidTax: given.unpaidTax,
       payments: [],
       through: given.paidOn,
       agreementBegins: given.agreementBegins,

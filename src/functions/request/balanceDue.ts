@@ -86,11 +86,11 @@ const LINES = tableFunction({
   calculate: ({ totalTax, payments, paidWithRequest, filerType: who }, rules) => [
     ["Line", "Description", "Amount", "Checked", "Source"],
     ...requestLines(totalTax, payments, paidWithRequest, who, rules).map(
-      ({ line, what, amount, ticked, source }) => [
+      ({ line, what, amount, checked, source }) => [
         line,
         what,
         cellOrBlank(amount, wholeDollarCell),
-        ticked ? "X" : BLANK,
+        checked ? "X" : BLANK,
         citation(source),
       ]
     ),

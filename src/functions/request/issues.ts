@@ -40,12 +40,12 @@ const ISSUES = tableFunction({
       return [headings, ["none", "No issues found", BLANK, BLANK, BLANK, BLANK, BLANK]];
     return [
       headings,
-      ...found.map(({ severity, what, day, amount, about, remedy, source }) => [
+      ...found.map(({ severity, what, date, amount, details, remedy, source }) => [
         severity,
         what,
-        cellOrBlank(day, dateCell),
+        cellOrBlank(date, dateCell),
         cellOrBlank(amount, moneyCell),
-        about ?? BLANK,
+        details ?? BLANK,
         remedy,
         citation(source),
       ]),

@@ -1,5 +1,6 @@
 import { shortDate } from "../../calendar/writtenDate";
 import { charges } from "../../calculation/penalty/charges";
+import { isTimelyRequest } from "../../calculation/request/isTimelyRequest";
 import { ZERO } from "../../money/dollars";
 import { optional } from "../arguments/argumentKind";
 import { chargesTables, paidAtOnce } from "../arguments/chargesInput";
@@ -41,7 +42,7 @@ const MEMO = rowFunction({
     const dates = datesOf(given);
     const { totalTax, payments, paidWithRequest, requestedOn } = given;
     const { lastDay } = dates.regular;
-    if (requestedOn !== undefined && requestedOn > lastDay)
+    if (requestedOn !== undefined && !isTimelyRequest(requestedOn, dates.regular))
       throw new InputError(
         "requestedOn",
         `${shortDate(requestedOn)} is after the deadline to request the extension, ${shortDate(lastDay)}. A late request gives no extension, so there is no letter.`
@@ -53,7 +54,7 @@ const MEMO = rowFunction({
       paidOnTime: payments.plus(paidWithRequest),
       paidOn: until,
       filedOn: until,
-      extended: true,
+      validExtension: true,
       assumedRate: given.assumedRate,
     });
     const waiting =

@@ -76,11 +76,11 @@ const METHODLINES = tableFunction({
   examples: [{ formula: '=EXT.METHODLINES(2025,1500,"4/10/2026")', answer: "electronic payment" }],
   calculate: (given, rules) => [
     ["Method", "Available", "Deadline", "How", "Proof to keep", "Source"],
-    ...methodsFor(given, rules).map(({ method, closedBecause, lastDay, needs, proof, source }) => [
+    ...methodsFor(given, rules).map(({ method, closedBecause, deadline, how, proof, source }) => [
       method,
       closedBecause === undefined ? "yes" : `no: ${closedBecause}`,
-      dateCell(lastDay),
-      needs,
+      dateCell(deadline),
+      how,
       proof,
       citation(source),
     ]),

@@ -16,10 +16,10 @@ const CALENDAR = tableFunction({
     const dates = seasonCalendar(taxYear, filerType, circumstancesOf(given), rules);
     return [
       ["Deadline", "Date", "Weekday", "Original date", "Reason moved", "Source"],
-      ...dates.map(({ what, day, moves, source }) => [
-        what,
-        dateCell(day),
-        WEEKDAYS[weekdayOf(day)] ?? BLANK,
+      ...dates.map(({ label, date, moves, source }) => [
+        label,
+        dateCell(date),
+        WEEKDAYS[weekdayOf(date)] ?? BLANK,
         moves[0] ? dateCell(moves[0].from) : BLANK,
         moves.map(({ because }) => because).join("; "),
         [source, ...moves.map((move) => move.source)].map(citation).join("; "),

@@ -5,6 +5,7 @@ import { shortfall } from "../../calculation/request/shortfall";
 import { suggestedPayment } from "../../calculation/request/suggestedPayment";
 import { extensionInPlan } from "../../calculation/season/extensionInPlan";
 import { nextDate } from "../../calculation/season/nextDate";
+import { plannedDates } from "../../calculation/season/plannedDates";
 import { requestStage } from "../../calculation/season/requestStage";
 import { toCents } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
@@ -101,18 +102,21 @@ export function rosterRow(
     return moneyCell(suggestedPayment(input, rules));
   };
   const plannedCharges = (): AnswerCell => {
-    const extended = extensionInPlan(dates(), record(), given.asOf, rules);
-    const planned = given.plannedFilingDate;
-    const plannedPayment = given.plannedPaymentDate;
-    const filedOn =
-      record().filedOn ?? planned ?? (extended ? dates().extended.lastDay : given.asOf);
+    const { asOf, plannedFilingDate, plannedPaymentDate } = given;
+    const validExtension = extensionInPlan(dates(), record(), asOf, rules);
+    const filingPlan = {
+      record: record(),
+      plannedFilingDate,
+      plannedPaymentDate,
+      validExtension,
+      asOf,
+    };
     const input = paidAtOnce({
       dates: dates(),
       totalTax: needed.totalTax,
       paidOnTime: needed.payments.plus(given.paidWithRequest),
-      paidOn: record().paidOn ?? plannedPayment ?? filedOn,
-      filedOn,
-      extended,
+      ...plannedDates(dates(), filingPlan),
+      validExtension,
       assumedRate: given.assumedRate,
     });
     return moneyCell(charges(input, rules).total);

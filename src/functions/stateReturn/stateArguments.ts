@@ -1,6 +1,6 @@
-import { stateExtensionGranted } from "../../calculation/stateReturn/stateExtensionGranted";
 import { stateRule, type StateRule } from "../../calculation/stateReturn/stateRule";
 import type { TaxYear } from "../../calculation/taxYear";
+import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Given } from "../arguments/argumentKind";
 import { percentPaid } from "../arguments/percent";
@@ -27,27 +27,17 @@ export type AskedState = StateRule & { readonly taxYear: TaxYear };
 /**
  * The rule of a state.
  *
- * @throws NotInTableError for a state without a rule, or with an unverified rule unless `allowUnverified` is yes.
+ * @throws NotInTableError for a state without a rule, or with a rule in doubt unless `allowUnverified` is yes.
  */
 export function stateRuleFor(
   { taxYear, state, allowUnverified }: Given<typeof askedState>,
   rules: Pick<Rulebook, "stateExtensions">
 ): AskedState {
-  return { taxYear, ...stateRule(taxYear, state, allowUnverified, rules) };
-}
-
-/** Whether the state grants the extension in this situation. */
-export function isGranted(given: Given<typeof situation>, { rule }: StateRule): boolean {
-  return stateExtensionGranted(rule, given);
-}
-
-/** Whether the answer depends on the percent of the state tax that was paid. */
-export function needsPercentPaid(
-  { federalExtension, stateRequest }: Given<typeof situation>,
-  { rule }: StateRule
-): boolean {
-  return (
-    rule.grant === "automatic if paid" ||
-    (rule.grant === "with the federal extension if paid" && federalExtension && !stateRequest)
-  );
+  const asked = stateRule(taxYear, state, rules);
+  if (asked.doubt !== undefined && !allowUnverified)
+    throw new NotInTableError(
+      rules.stateExtensions,
+      `${asked.rule.name} is not shown because ${asked.doubt}. Check the state's current instructions, or set allowUnverified to yes.`
+    );
+  return { taxYear, ...asked };
 }

@@ -1,14 +1,9 @@
-import { stateDay } from "../../calculation/stateReturn/stateDay";
+import { stateDueDate } from "../../calculation/stateReturn/stateDueDate";
+import { stateExtensionGranted } from "../../calculation/stateReturn/stateExtensionGranted";
 import { BLANK, markedDateCell, type AnswerCell } from "../cells/answerCell";
+import { InputError } from "../cells/inputError";
 import { rowFunction, tableFunction } from "../worksheetFunction";
-import {
-  askedState,
-  isGranted,
-  needsPercentPaid,
-  situation,
-  stateRuleFor,
-  type AskedState,
-} from "./stateArguments";
+import { askedState, situation, stateRuleFor, type AskedState } from "./stateArguments";
 import { stateRuleTable } from "./stateRuleTable";
 
 const LAW = [
@@ -27,7 +22,7 @@ function stateDateCell(
     older: `rule of ${String(rule.sourceTaxYear)}`,
     undated: "undated rule",
   };
-  return markedDateCell(stateDay(taxYear, monthAndDay), marks[age]);
+  return markedDateCell(stateDueDate(taxYear, monthAndDay), marks[age]);
 }
 
 const STATEDUE = rowFunction({
@@ -72,8 +67,18 @@ const STATEEXTENDED = rowFunction({
   ],
   calculate: (given, rules) => {
     const asked = stateRuleFor(given, rules);
-    const { dueDay, extendedDay } = asked.rule;
-    return stateDateCell(asked, isGranted(given, asked) ? extendedDay : dueDay);
+    const { name, dueDay, extendedDay, percentPaid } = asked.rule;
+    switch (stateExtensionGranted(asked.rule, given)) {
+      case "granted":
+        return stateDateCell(asked, extendedDay);
+      case "not granted":
+        return stateDateCell(asked, dueDay);
+      case "percent paid unknown":
+        throw new InputError(
+          "percentPaid",
+          `The cell is blank. ${name} grants the extension only if ${percentPaid?.times(100).toString() ?? "part"}% of its tax is paid by the due date. Enter the percent paid.`
+        );
+    }
   },
 });
 /**
@@ -108,12 +113,11 @@ const STATERULE = tableFunction({
   calculate: (given, rules) => {
     const asked = stateRuleFor(given, rules);
     const { dueDay, extendedDay } = asked.rule;
-    const isUnknown = needsPercentPaid(given, asked) && given.percentPaid === undefined;
     const dates = {
       due: dueDay === undefined ? BLANK : stateDateCell(asked, dueDay),
       extended: extendedDay === undefined ? BLANK : stateDateCell(asked, extendedDay),
     };
-    return stateRuleTable(asked, dates, isUnknown ? undefined : isGranted(given, asked));
+    return stateRuleTable(asked, dates, stateExtensionGranted(asked.rule, given));
   },
 });
 /**

@@ -1,3 +1,4 @@
+import type { StateExtensionGranted } from "../../calculation/stateReturn/stateExtensionGranted";
 import type { StateRule } from "../../calculation/stateReturn/stateRule";
 import { BLANK, citation, type AnswerCell, type AnswerTable } from "../cells/answerCell";
 
@@ -9,6 +10,12 @@ const AGES = {
   undated: "the text has no year; check the state's current text",
 } satisfies Record<StateRule["age"], string>;
 
+const IN_THIS_CASE: Readonly<Record<StateExtensionGranted, string>> = {
+  granted: "granted",
+  "not granted": "not granted; the regular due date applies",
+  "percent paid unknown": "unknown: enter the percent of state tax paid by the due date",
+};
+
 const MOVED = "moved from weekends only";
 
 /**
@@ -16,12 +23,12 @@ const MOVED = "moved from weekends only";
  *
  * @param asked - The rule.
  * @param dates - Regular and extended due date, as cells.
- * @param isGranted - Whether the extension is granted in this case; `undefined` when that is unknown.
+ * @param granted - Whether the extension is granted in this case.
  */
 export function stateRuleTable(
   { rule, age }: StateRule,
   dates: { readonly due: AnswerCell; readonly extended: AnswerCell },
-  isGranted: boolean | undefined
+  granted: StateExtensionGranted
 ): AnswerTable {
   const source = citation(rule.source);
   const texts = (item: string, text: string | undefined): AnswerTable =>
@@ -32,20 +39,15 @@ export function stateRuleTable(
       ["Extension", BLANK, `${rule.name}: no return to extend`, source],
       ...texts("Condition", rule.condition),
     ];
-  const inThisCase =
-    isGranted === undefined
-      ? "unknown: enter the percent of state tax paid by the due date"
-      : isGranted
-        ? "granted"
-        : "not granted; the regular due date applies";
-  const dueInThisCase = isGranted ? dates.extended : dates.due;
+  const isUnknown = granted === "percent paid unknown";
+  const dueInThisCase = granted === "granted" ? dates.extended : dates.due;
   const year = rule.sourceTaxYear === undefined ? "none" : String(rule.sourceTaxYear);
   return [
     HEADINGS,
     ["Extension", BLANK, `${rule.name}: ${rule.grant}`, source],
     ["Regular due date", dates.due, MOVED, source],
     ["Extended due date", dates.extended, MOVED, source],
-    ["In this case", isGranted === undefined ? BLANK : dueInThisCase, inThisCase, source],
+    ["In this case", isUnknown ? BLANK : dueInThisCase, IN_THIS_CASE[granted], source],
     ...texts("Condition", rule.condition),
     ...texts("Request form", rule.requestForm ?? "none"),
     ...texts("Payment form", rule.paymentForm),

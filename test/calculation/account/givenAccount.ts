@@ -8,21 +8,21 @@ import {
 import { ledger, type LedgerInput, type LedgerRow } from "../../../src/calculation/account/ledger";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { FilerType } from "../../../src/calculation/filerType";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
 import { rulebook } from "../../../src/rules/rulebook";
 
-/** A day written YYYY-MM-DD. */
+/** A date written YYYY-MM-DD. */
 export const day = calendarDate;
 
 /** Dollars, or a rate, written as text. */
 export const usd = (text: string | number): Decimal => new Decimal(text);
 
 /** A payment on a day. */
-export const paid = (on: string, amount: string | number): LatePayment => ({
-  day: calendarDate(on),
+export const paid = (on: string, amount: string | number): Payment => ({
+  date: calendarDate(on),
   amount: new Decimal(amount),
 });
 
@@ -30,9 +30,9 @@ export const paid = (on: string, amount: string | number): LatePayment => ({
 export interface GivenAccount {
   readonly taxYear?: number;
   readonly totalTax?: string | number;
-  readonly payments: readonly LatePayment[];
+  readonly payments: readonly Payment[];
   readonly filedOn: string;
-  readonly extended?: boolean;
+  readonly validExtension?: boolean;
   readonly filerType?: FilerType;
   readonly agreementBegins?: string;
   readonly assumedRate?: AssumedRate;
@@ -40,14 +40,14 @@ export interface GivenAccount {
 
 /** The account's input for a described return: the tax of 2025, 20,000, without an extension. */
 export function ledgerInput(given: GivenAccount): LedgerInput {
-  const { taxYear = 2025, totalTax = 20_000, payments, filedOn, extended = false } = given;
+  const { taxYear = 2025, totalTax = 20_000, payments, filedOn, validExtension = false } = given;
   const { filerType = "resident", agreementBegins, assumedRate } = given;
   return {
     dates: clientDates(calendarTaxYear(taxYear), filerType, {}, rulebook),
     totalTax: usd(totalTax),
     payments,
     filedOn: day(filedOn),
-    extended,
+    validExtension,
     agreementBegins: agreementBegins === undefined ? undefined : day(agreementBegins),
     assumedRate,
   };
@@ -84,7 +84,7 @@ export function dollarsUpTo(most: number): fc.Arbitrary<Decimal> {
 /** Days from January 1 of the year in which the return is due, until eight months after that year. */
 const daysIn = fc.integer({ min: 0, max: 600 });
 
-/** Any account of the tax years 2019 to 2024: four payments at most, near nothing or near the whole tax in time. */
+/** Any account of the tax years 2019 to 2024: four payments at most, near nothing or near the whole tax on time. */
 export const anyAccount: fc.Arbitrary<LedgerInput> = fc
   .record({
     taxYear: fc.integer({ min: 2019, max: 2024 }),
@@ -102,10 +102,10 @@ export const anyAccount: fc.Arbitrary<LedgerInput> = fc
     const onTime = totalTax.times(shareOnTime).div(100).toDecimalPlaces(2);
     const rest = Decimal.max(totalTax.minus(onTime), 0);
     const later = shares.map(([days, percent]) => ({
-      day: after(days),
+      date: after(days),
       amount: rest.times(percent).div(100).toDecimalPlaces(2),
     }));
-    const payments = [{ day: dates.payment.lastDay, amount: onTime }, ...later];
-    payments.sort((one, other) => compareDates(one.day, other.day));
-    return { dates, totalTax, payments, filedOn: after(filedOn), extended };
+    const payments = [{ date: dates.payment.lastDay, amount: onTime }, ...later];
+    payments.sort((one, other) => compareDates(one.date, other.date));
+    return { dates, totalTax, payments, filedOn: after(filedOn), validExtension: extended };
   });

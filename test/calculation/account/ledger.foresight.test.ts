@@ -3,7 +3,7 @@ import { ledgerOf, paid, type GivenAccount } from "./givenAccount";
 
 /** Failure to pay so far on the day of each event. */
 const failureToPay = (given: GivenAccount): readonly (readonly string[])[] =>
-  ledgerOf(given).map((row) => [row.day, row.event, row.failureToPay.toString()]);
+  ledgerOf(given).map((row) => [row.date, row.event, row.failureToPay.toString()]);
 
 // Whether failure to pay is excused, and at which rate it runs, depends on how the return is filed in the end: every row is to be
 // judged on that, so that none shows what a later one takes back.
@@ -16,13 +16,21 @@ describe("an account seen from its end", () => {
 
   it("shows no failure to pay in any row where 90% was paid and the return keeps the extension", () => {
     // 26 CFR 301.6651-1(c)(3)
-    const rows = failureToPay({ payments: ninetyPercent, filedOn: "2026-10-15", extended: true });
+    const rows = failureToPay({
+      payments: ninetyPercent,
+      filedOn: "2026-10-15",
+      validExtension: true,
+    });
     expect(rows.map(([, , amount]) => amount)).toEqual(["0", "0", "0", "0", "0", "0"]);
   });
 
   it("shows it in every row where the return comes after the extended date", () => {
     // 0.5% of 1,500 for two months begun by May 20; of 1,000 for the one more begun by July 1
-    const rows = failureToPay({ payments: ninetyPercent, filedOn: "2026-11-01", extended: true });
+    const rows = failureToPay({
+      payments: ninetyPercent,
+      filedOn: "2026-11-01",
+      validExtension: true,
+    });
     expect(rows).toEqual([
       ["2026-04-15", "payment", "0"],
       ["2026-04-15", "tax due", "0"],
@@ -37,7 +45,7 @@ describe("an account seen from its end", () => {
     // 6651(h): only where the return is filed by its due date, extensions included
     const given = {
       payments: [paid("2026-04-15", 10_000), paid("2026-06-10", 1_000)],
-      extended: true,
+      validExtension: true,
       agreementBegins: "2026-04-16",
     };
     const rows = (filedOn: string): readonly string[] =>
@@ -47,14 +55,14 @@ describe("an account seen from its end", () => {
     expect(rows("2026-11-01")).toEqual(["0", "0", "100", "280", "325"]);
   });
 
-  it("shows no interest for days on which what is left was still paid in time", () => {
-    // April 15, 2022 was a holiday: a payment on Saturday and the rest on Monday, the last day, are both in time (section 7503)
+  it("shows no interest for days on which what is left was still paid on time", () => {
+    // April 15, 2022 was a holiday: a payment on Saturday and the rest on Monday, the last day, are both on time (section 7503)
     const rows = ledgerOf({
       taxYear: 2021,
       payments: [paid("2022-04-16", 10_000), paid("2022-04-18", 10_000)],
       filedOn: "2022-04-18",
     });
-    expect(rows.map(({ day, interest }) => [day, interest.toString()])).toEqual([
+    expect(rows.map(({ date: day, interest }) => [day, interest.toString()])).toEqual([
       ["2022-04-16", "0"],
       ["2022-04-18", "0"],
       ["2022-04-18", "0"],

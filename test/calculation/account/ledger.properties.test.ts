@@ -12,7 +12,7 @@ const whole = (input: LedgerInput): Decimal => chargedSoFar(lastOf(of(input)));
 const indexed = fc.nat({ max: 3 });
 
 const rising = (payments: LedgerInput["payments"]): LedgerInput["payments"] =>
-  [...payments].sort((one, other) => compareDates(one.day, other.day));
+  [...payments].sort((one, other) => compareDates(one.date, other.date));
 
 describe("the account of a return paid in parts, of any year", () => {
   it("has a row for each payment, and for the tax due, the return due and the return filed", () => {
@@ -20,26 +20,28 @@ describe("the account of a return paid in parts, of any year", () => {
       fc.property(anyAccount, (input) => {
         const rows = of(input);
         expect(rows).toHaveLength(input.payments.length + 3);
-        const days = rows.map((row) => row.day);
+        const days = rows.map((row) => row.date);
         expect(days).toEqual([...days].sort());
       }),
       RUNS
     );
   });
 
-  it("keeps what is left and paid equal to the tax, the charges and what is overpaid", () => {
+  it("keeps what is left and paid equal to the tax, the charges and what is overpayment", () => {
     fc.assert(
       fc.property(anyAccount, (input) => {
         let paid = ZERO;
         for (const row of of(input)) {
           if (row.event === "payment") paid = paid.plus(row.amount ?? ZERO);
-          const { taxLeft, chargesLeft, overpaid } = row;
+          const { unpaidTax, unpaidPenaltiesAndInterest, overpayment } = row;
           const charged = row.failureToFile.plus(row.failureToPay).plus(row.interest);
           const owed = input.totalTax.plus(charged);
-          expect(taxLeft.plus(chargesLeft).plus(paid).toFixed()).toBe(
-            owed.plus(overpaid).toFixed()
+          expect(unpaidTax.plus(unpaidPenaltiesAndInterest).plus(paid).toFixed()).toBe(
+            owed.plus(overpayment).toFixed()
           );
-          expect(overpaid.isZero() || (taxLeft.isZero() && chargesLeft.isZero())).toBe(true);
+          expect(
+            overpayment.isZero() || (unpaidTax.isZero() && unpaidPenaltiesAndInterest.isZero())
+          ).toBe(true);
         }
       }),
       RUNS
@@ -65,7 +67,7 @@ describe("the account of a return paid in parts, of any year", () => {
   it("ends with the charges of the whole", () => {
     fc.assert(
       fc.property(anyAccount, (input) => {
-        const through = lastOf(of(input)).day;
+        const through = lastOf(of(input)).date;
         const { total } = charges({ ...input, paidOnTime: ZERO, through }, rulebook);
         expect(whole(input).toString()).toBe(total.toString());
       }),
@@ -79,11 +81,11 @@ describe("the account of a return paid in parts, of any year", () => {
         const { dates, totalTax } = input;
         const paidOnTime = Decimal.min(input.payments[0]?.amount ?? ZERO, totalTax);
         const rest = {
-          day: addDays(dates.payment.lastDay, delay),
+          date: addDays(dates.payment.lastDay, delay),
           amount: totalTax.minus(paidOnTime),
         };
-        const payments = rising([{ day: dates.payment.countedFrom, amount: paidOnTime }, rest]);
-        const through = laterDate(rest.day, input.filedOn);
+        const payments = rising([{ date: dates.payment.countedFrom, amount: paidOnTime }, rest]);
+        const through = laterDate(rest.date, input.filedOn);
         const { total } = charges({ ...input, paidOnTime, payments: [rest], through }, rulebook);
         expect(whole({ ...input, payments }).toString()).toBe(total.toString());
       }),
@@ -109,16 +111,16 @@ describe("the account of a return paid in parts, of any year", () => {
     );
   });
 
-  // Only where the return is filed in time. Late, failure to file is reduced by the failure to pay of its months, and bears interest
-  // itself: paying a day earlier may cost cents more, since the addition that bears no interest turns into one that does.
-  it("never costs more, filed in time, for a payment made earlier", () => {
+  // Only where the return is filed on time. Late, failure to file is reduced by the failure to pay of its months, and bears interest
+  // itself: paying a day earlier may cost cents more, since the penalty that bears no interest turns into one that does.
+  it("never costs more, filed on time, for a payment made earlier", () => {
     fc.assert(
       fc.property(anyAccount, indexed, fc.integer({ min: 1, max: 300 }), (given, at, days) => {
-        const { dates, extended } = given;
+        const { dates, validExtension: extended } = given;
         const last = (extended ? dates.extended : dates.regular).lastDay;
         const input = { ...given, filedOn: given.filedOn < last ? given.filedOn : last };
         const payments = input.payments.map((payment, index) =>
-          index === at ? { ...payment, day: addDays(payment.day, -days) } : payment
+          index === at ? { ...payment, date: addDays(payment.date, -days) } : payment
         );
         const earlier = whole({ ...input, payments: rising(payments) });
         expect(earlier.lessThanOrEqualTo(whole(input))).toBe(true);

@@ -8,11 +8,11 @@ import { lastOf, ledgerInput, ledgerOf, paid, usd } from "./givenAccount";
 const texts = (rows: readonly LedgerRow[]): readonly string[] =>
   rows.map((row) =>
     [
-      row.day,
+      row.date,
       row.event,
       row.amount?.toString() ?? "-",
-      row.taxLeft.toString(),
-      row.overpaid.toString(),
+      row.unpaidTax.toString(),
+      row.overpayment.toString(),
       row.failureToFile.toString(),
       row.failureToPay.toString(),
     ].join(" | ")
@@ -29,10 +29,10 @@ describe("the account of a return paid in parts", () => {
     ledgerOf({
       payments: [paid("2026-04-15", 15_000), paid("2026-06-20", 2_000), paid("2026-10-15", 3_000)],
       filedOn: "2026-10-15",
-      extended: true,
+      validExtension: true,
     });
 
-  it("shows each event in the order of days, the payment of a day before what is due on it", () => {
+  it("shows each event in order of dates, the payment of a day before what is due on it", () => {
     // 26 U.S.C. 6651(a)(2), (b)(2): 0.5% a month of what is unpaid as it begins: three months on 5,000, three on 3,000
     expect(texts(inParts())).toEqual([
       "2026-04-15 | payment | 15000 | 5000 | 0 | 0 | 0",
@@ -44,7 +44,7 @@ describe("the account of a return paid in parts", () => {
     ]);
   });
 
-  it("lets a payment reduce the tax, so that interest runs on what is left and on interest so far", () => {
+  it("lets a payment reduce the tax, so that interest accrues on the unpaid tax and on the interest to date", () => {
     // 26 U.S.C. 6601(a), 6622; 6% in the second quarter of 2026, 7% in the third and fourth (the revenue rulings)
     const toJune = 5000 * (growth(6, 66) - 1);
     const toOctober = (3000 + toJune) * growth(6, 10) * growth(7, 107) - 3000;
@@ -61,19 +61,19 @@ describe("the account of a return paid in parts", () => {
       ...new Set(inParts().map(({ event, source }) => `${event}: ${source.citation}`)),
     ]).toEqual([
       expect.stringMatching(/^payment: .*page 9/),
-      expect.stringMatching(/^tax due: 26 U\.S\.C\. 6072/),
-      expect.stringMatching(/^return due: 26 U\.S\.C\. 6081/),
-      expect.stringMatching(/^return filed: 26 U\.S\.C\. 6081/),
+      expect.stringMatching(/^tax due: IRC sections? 6072/),
+      expect.stringMatching(/^return due: IRC sections? 6081/),
+      expect.stringMatching(/^return filed: IRC sections? 6081/),
     ]);
     const unextended = ledgerOf({ payments: [], filedOn: "2026-04-15" });
     expect(unextended.map(({ event, source }) => `${event}: ${source.citation}`)).toEqual([
-      expect.stringMatching(/^tax due: 26 U\.S\.C\. 6072/),
-      expect.stringMatching(/^return due: 26 U\.S\.C\. 6072/),
-      expect.stringMatching(/^return filed: 26 U\.S\.C\. 6072/),
+      expect.stringMatching(/^tax due: IRC sections? 6072/),
+      expect.stringMatching(/^return due: IRC sections? 6072/),
+      expect.stringMatching(/^return filed: IRC sections? 6072/),
     ]);
   });
 
-  it("is refused where no order of payments is held", () => {
+  it("is refused if the table has no order of payments", () => {
     const input = ledgerInput({ payments: [], filedOn: "2026-04-15" });
     const without = { ...rulebook, orderOfPayments: { ...rulebook.orderOfPayments, rows: [] } };
     expect(() => ledger(input, without)).toThrow(
@@ -111,7 +111,7 @@ describe("the account of a return paid in parts", () => {
   });
 
   it.each([
-    // Emancipation Day was kept on Friday, April 15, 2022: Monday was the last day (IR-2022-8, as reported elsewhere)
+    // Emancipation Day was observed on Friday, April 15, 2022: Monday was the last day (IR-2022-8, as reported elsewhere)
     ["2022-04-18", "0", "0"],
     ["2022-04-19", "25", "1.64"],
   ])("of 2021, paid on %s: failure to pay %s, interest %s", (on, failureToPay, charged) => {
@@ -120,7 +120,7 @@ describe("the account of a return paid in parts", () => {
       totalTax: 5000,
       payments: [paid(on, 5000)],
       filedOn: on,
-      extended: true,
+      validExtension: true,
     });
     const row = rows.find(({ event }) => event === "payment");
     expect(row?.failureToPay.toString()).toBe(failureToPay);
@@ -132,7 +132,7 @@ describe("the account of a return paid in parts", () => {
     );
   });
 
-  it("shows what is paid beyond the tax, and charges nothing where all was paid in time", () => {
+  it("shows what is paid beyond the tax, and charges nothing where all was paid on time", () => {
     const rows = ledgerOf({
       payments: [paid("2025-06-16", 15_000), paid("2026-04-15", 6_000)],
       filedOn: "2026-12-01",
@@ -152,7 +152,7 @@ describe("the account of a return paid in parts", () => {
     expect(texts(rows).at(-1)).toBe("2026-06-15 | return filed | - | 20000 | 0 | 1800 | 200");
   });
 
-  it("counts interest from April and the additions from June for a filer abroad", () => {
+  it("counts interest from April and the penalties from June for a taxpayer out of the country", () => {
     // 26 CFR 1.6081-5(a); section 6601(b)(1)
     const rows = ledgerOf({
       payments: [paid("2026-06-15", 20_000)],

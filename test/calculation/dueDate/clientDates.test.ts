@@ -8,7 +8,7 @@ import { filers, heldTaxYears, RUNS, states } from "../arbitrary";
 import { day } from "../given";
 
 describe("the dates of a client", () => {
-  // Form 4868 (2023): April 15, June 17 abroad, October 15.
+  // Form 4868 (2023): April 15, June 17 out of the country, October 15.
   it.each([
     ["resident", "2024-04-15", "2024-04-15", "2024-10-15"],
     ["out of country", "2024-06-17", "2024-04-15", "2024-10-15"],
@@ -20,14 +20,14 @@ describe("the dates of a client", () => {
     expect(dates.extended).toMatchObject({ act: "extended return", lastDay: extended });
   });
 
-  it("all move under relief that covers them", () => {
+  it("all move under a postponement that covers them", () => {
     const postponement = { begins: day("2025-02-14"), postponementEnds: day("2025-11-03") };
     const dates = clientDates(calendarTaxYear(2024), "out of country", { postponement }, rulebook);
     for (const date of [dates.regular, dates.payment, dates.extended])
       expect(date).toMatchObject({ lastDay: "2025-11-03", countedFrom: "2025-11-03" });
   });
 
-  it("refuses a tax year whose dates are not held", () => {
+  it("does not cover a tax year without due dates", () => {
     expect(() => clientDates(calendarTaxYear(2028), "resident", {}, rulebook)).toThrow(
       NotInTableError
     );

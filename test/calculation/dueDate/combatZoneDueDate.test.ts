@@ -3,7 +3,6 @@ import { describe, expect, it } from "vitest";
 import { addDays, daysBetween } from "../../../src/calendar/calendarDate";
 import { combatZoneDueDate } from "../../../src/calculation/dueDate/combatZoneDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { InputError } from "../../../src/inputError";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/combat-zone.json";
@@ -20,7 +19,7 @@ describe("the last day after service in a combat zone", () => {
     expect(daysBetween(day(inputs.left), day(found))).toBe(expected.daysInAll);
   });
 
-  it("does not move for weekends: the earlier day is the safe one", () => {
+  it("does not move for weekends, because the earlier date is safe", () => {
     expect(lastDay(2025, "2026-03-01", "2026-10-03")).toBe("2027-05-17");
     expect(lastDay(2025, "2026-03-01", "2026-10-01")).toBe("2027-05-15");
   });
@@ -29,33 +28,23 @@ describe("the last day after service in a combat zone", () => {
     expect(lastDay(2025, "2024-01-10", "2024-02-10")).toBe("2026-04-15");
   });
 
-  it("refuses to leave before entering", () => {
-    expect(() => lastDay(2025, "2026-03-02", "2026-03-01")).toThrow(
-      new InputError("left", "2026-03-01 is before the day of entering, 2026-03-02")
-    );
-    expect(() => lastDay(2025, "2026-03-02", "2026-03-02")).not.toThrow();
+  // 26 U.S.C. 7508(a): the date of entry and the last date of service count, also if they are one date or the due date itself.
+  it("counts one day of service, and service that begins on the due date", () => {
+    expect(lastDay(2025, "2026-03-02", "2026-03-02")).toBe("2026-10-13");
+    expect(lastDay(2025, "2026-04-15", "2026-09-30")).toBe("2027-03-30");
   });
 
-  it("takes the last timely day as day of entering and refuses the next", () => {
-    expect(() => lastDay(2025, "2026-04-15", "2026-09-30")).not.toThrow();
-    expect(() => lastDay(2025, "2026-04-16", "2026-09-30")).toThrow(
-      /^entered: 2026-04-16 is after the return was due, 2026-04-15; no day of the filing season/
-    );
-    expect(() => lastDay(2022, "2023-04-18", "2023-09-30")).not.toThrow();
-    expect(() => lastDay(2022, "2023-04-19", "2023-09-30")).toThrow(InputError);
-  });
-
-  // Executive Order 12744: the Arabian Peninsula is a combat zone from January 17, 1991 on (the day from memory).
-  it("refuses service that ended before the first combat zone it knows", () => {
+  // Executive Order 12744: the Arabian Peninsula is a combat zone from January 17, 1991 on (date from memory).
+  it("does not cover service that ended before the first combat zone in the table", () => {
     expect(lastDay(2025, "1991-01-17", "1991-01-17")).toBe("2026-04-15");
     expect(() => lastDay(2025, "1991-01-16", "1991-01-16")).toThrow(NotInTableError);
   });
 
-  it("refuses a tax year whose dates are not held", () => {
+  it("does not cover a tax year without due dates", () => {
     expect(() => lastDay(2028, "2029-01-10", "2029-02-10")).toThrow(NotInTableError);
   });
 
-  it("gives 180 days and at most the whole season, each day of later entry costing one", () => {
+  it("gives 180 days plus at most the whole season, one day less for each day of later entry", () => {
     fc.assert(
       fc.property(
         daysFrom("2025-11-01", "2026-04-14"),

@@ -12,7 +12,7 @@ import { day } from "../given";
 
 const postponement = { begins: day("2026-01-23"), postponementEnds: day("2026-06-08") };
 
-describe("disaster relief as announced", () => {
+describe("a disaster postponement as announced", () => {
   it.each(published.cases)("$case: $source.document", ({ inputs, expected }) => {
     const filerType = FILER_TYPES.find((known) => known === inputs.filerType) ?? "resident";
     const announced = {
@@ -33,7 +33,7 @@ describe("disaster relief as announced", () => {
   });
 });
 
-describe("a day in a relief period", () => {
+describe("a day in a postponement period", () => {
   // 26 U.S.C. 7508A(a): acts whose last day falls inside; release MS-2026-01 for the period.
   it.each([
     ["2026-01-22", "2026-01-22"],

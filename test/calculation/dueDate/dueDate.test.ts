@@ -4,7 +4,8 @@ import { addDays, weekdayOf } from "../../../src/calendar/calendarDate";
 import { legalHolidayOn } from "../../../src/calendar/legalHoliday";
 import { dueDate } from "../../../src/calculation/dueDate/dueDate";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { ACTS, rulebook, type Act } from "../../../src/rules/rulebook";
+import { rulebook } from "../../../src/rules/rulebook";
+import { act as acts, type Act } from "../../../src/rules/schema/dateTables";
 import { daysFrom, RUNS, states } from "../arbitrary";
 import { day, MADE_UP, state } from "../given";
 
@@ -12,8 +13,8 @@ const due = (act: Act, statutory: string, code?: string): ReturnType<typeof dueD
   dueDate(act, day(statutory), MADE_UP, code === undefined ? {} : { state: state(code) }, rulebook);
 
 describe("moving a due date", () => {
-  // 26 U.S.C. 7503 and 26 CFR 301.6651-1(b)(3): the weekend decides timeliness, the count keeps the day the law names.
-  it("moves the last day over a weekend, not the day from which lateness counts", () => {
+  // 26 U.S.C. 7503 and 26 CFR 301.6651-1(b)(3): the weekend decides timeliness, the count keeps the date the law names.
+  it("moves the last day over a weekend, not the date from which lateness counts", () => {
     const moved = due("return", "2023-04-15");
     expect(moved.lastDay).toBe("2023-04-18");
     expect(moved.countedFrom).toBe("2023-04-15");
@@ -25,7 +26,7 @@ describe("moving a due date", () => {
     });
   });
 
-  it("leaves a workday alone and gives the law that named it", () => {
+  it("does not move a workday and gives the law that named it", () => {
     const stands = due("return", "2026-04-15");
     expect(stands).toEqual({
       act: "return",
@@ -61,7 +62,7 @@ describe("moving a due date", () => {
     ["2020-07-15", "2020-07-15"],
     ["2020-07-16", "2020-07-16"],
   ])("2020: what is due %s may be done through %s", (statutory, lastDay) => {
-    for (const act of ACTS) {
+    for (const act of acts.options) {
       expect(due(act, statutory)).toMatchObject({ lastDay, countedFrom: lastDay });
     }
   });
@@ -77,42 +78,45 @@ describe("moving a due date", () => {
   });
 
   // 26 U.S.C. 7508A(a): the relieved period is disregarded, so lateness counts from its end.
-  it("relief moves both the last day and the day from which lateness counts", () => {
+  it("a postponement moves both the last day and the date from which lateness counts", () => {
     const postponement = { begins: day("2023-01-08"), postponementEnds: day("2023-11-16") };
     const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
     expect(moved).toMatchObject({ lastDay: "2023-11-16", countedFrom: "2023-11-16" });
     expect(moved.moves.map((move) => move.because)).toEqual([
       "Saturday, Sunday, Emancipation Day",
-      "disaster relief",
+      "disaster postponement",
     ]);
   });
 
-  // the same for every last day of the relief: invented periods, April 15 and 16, 2023 a weekend, 17 Emancipation Day
+  // the same for every last day of the postponement: invented periods, April 15 and 16, 2023 a weekend, 17 Emancipation Day
   it.each([
     ["2023-04-17", "2023-04-18", "2023-04-15"],
     ["2023-04-18", "2023-04-18", "2023-04-18"],
     ["2023-04-19", "2023-04-19", "2023-04-19"],
-  ])("relief through %s leaves %s to act, lateness counts from %s", (end, lastDay, countedFrom) => {
-    const postponement = { begins: day("2023-04-01"), postponementEnds: day(end) };
-    const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
-    expect(moved).toMatchObject({ lastDay, countedFrom });
-    expect(moved.moves.at(-1)?.to).toBe(lastDay);
-  });
+  ])(
+    "a postponement through %s leaves %s to act, lateness counts from %s",
+    (end, lastDay, countedFrom) => {
+      const postponement = { begins: day("2023-04-01"), postponementEnds: day(end) };
+      const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
+      expect(moved).toMatchObject({ lastDay, countedFrom });
+      expect(moved.moves.at(-1)?.to).toBe(lastDay);
+    }
+  );
 
   // 26 U.S.C. 7503: New Year's Day on a Thursday; a Sunday, then New Year's Day.
-  it("reaches from the first day whose holidays are held through the last", () => {
+  it("reaches from the first day whose holidays are in the table through the last", () => {
     expect(due("return", "2009-01-01").lastDay).toBe("2009-01-02");
     expect(due("return", "2028-12-31").lastDay).toBe("2029-01-02");
   });
 
-  it.each(["2008-12-31", "2029-01-01"])("refuses %s, whose holidays are not held", (statutory) => {
+  it.each(["2008-12-31", "2029-01-01"])("does not cover %s", (statutory) => {
     expect(() => due("return", statutory)).toThrow(NotInTableError);
   });
 
-  it("ends on a workday, never before the day the law names, by moves that join", () => {
+  it("ends on a workday, never before the date the law names, by moves that join", () => {
     fc.assert(
       fc.property(
-        fc.constantFrom(...ACTS),
+        fc.constantFrom(...acts.options),
         daysFrom("2009-01-01", "2028-12-20"),
         states,
         (act, statutory, where) => {
@@ -132,7 +136,7 @@ describe("moving a due date", () => {
     );
   });
 
-  it("with relief is never earlier than without", () => {
+  it("with a postponement is never earlier than without", () => {
     fc.assert(
       fc.property(
         daysFrom("2022-01-01", "2027-12-31"),

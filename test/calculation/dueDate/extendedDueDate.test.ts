@@ -23,7 +23,7 @@ describe("the due date with the extension", () => {
   });
 
   // 26 CFR 1.6081-4(b)(2): the six months run beside the two.
-  it("abroad is the same October day", () => {
+  it("out of the country is the same October day", () => {
     const found = extendedDueDate(calendarTaxYear(2025), "out of country", {}, rulebook);
     expect(found.lastDay).toBe("2026-10-15");
   });
@@ -51,13 +51,13 @@ describe("the due date with the extension", () => {
     expect(found.lastDay).toBe(due);
   });
 
-  it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
+  it.each([2008, 2028])("does not cover tax year %i", (year) => {
     expect(() => extendedDueDate(calendarTaxYear(year), "resident", {}, rulebook)).toThrow(
       NotInTableError
     );
   });
 
-  it("is six months after the day the law names, whatever moved that", () => {
+  it("is six months after the date the law names, whatever moved that", () => {
     const yearEnds = daysFrom("2021-01-01", "2027-12-31").map(lastDayOfMonth);
     fc.assert(
       fc.property(yearEnds, (lastDay) => {

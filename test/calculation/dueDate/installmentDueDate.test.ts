@@ -29,7 +29,7 @@ describe("the due date of an installment", () => {
   });
 
   // Release on the Los Angeles County wildfires: estimates of April to September 2025 to October 15.
-  it("moves with disaster relief", () => {
+  it("moves with a disaster postponement", () => {
     const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
     const days = numbers.map(
       (number) => installmentDueDate(calendarTaxYear(2025), number, postponement, rulebook).lastDay
@@ -44,7 +44,7 @@ describe("the due date of an installment", () => {
     );
   });
 
-  it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
+  it.each([2008, 2028])("does not cover tax year %i", (year) => {
     expect(() => installmentDueDate(calendarTaxYear(year), 1, undefined, rulebook)).toThrow(
       NotInTableError
     );

@@ -9,7 +9,7 @@ import { heldTaxYears, RUNS, states } from "../arbitrary";
 import { state } from "../given";
 
 // Every April date of 2010 to 2028: publishedDueDates.test.ts.
-describe("the last day to pay without interest", () => {
+describe("the payment due date", () => {
   // irs.gov page on the automatic two months: interest still from the regular date.
   it.each([
     ["resident", "2024-04-15"],
@@ -43,13 +43,13 @@ describe("the last day to pay without interest", () => {
     }
   });
 
-  it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
+  it.each([2008, 2028])("does not cover tax year %i", (year) => {
     expect(() => paymentDueDate(calendarTaxYear(year), "out of country", {}, rulebook)).toThrow(
       NotInTableError
     );
   });
 
-  it("is the return's day for a resident and a nonresident, before it abroad", () => {
+  it("is the return's day for a resident and a nonresident, before it out of the country", () => {
     fc.assert(
       fc.property(heldTaxYears, states, (year, where) => {
         const circumstances = { state: where };

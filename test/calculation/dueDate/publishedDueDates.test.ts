@@ -10,9 +10,9 @@ import dueDates from "../../fixtures/published/due-dates.json";
 import installments from "../../fixtures/published/installments.json";
 import { state } from "../given";
 
-/** The last day before a notice moved it for everyone. */
+/** The last day before a nationwide postponement moved it. */
 const beforePostponement = ({ lastDay, moves }: DueDate): string =>
-  moves.find((move) => move.because === "postponed for everyone")?.from ?? lastDay;
+  moves.find((move) => move.because === "nationwide postponement")?.from ?? lastDay;
 
 const numbers = [1, 2, 3, 4] as const;
 
@@ -30,7 +30,7 @@ describe("due dates of 2010 to 2028", () => {
         returnDueDate(year, "resident", { state: state(code) }, rulebook),
         paymentDueDate(year, "resident", { state: state(code) }, rulebook),
       ]),
-      abroad: [
+      "out of country": [
         returnDueDate(year, "out of country", {}, rulebook),
         returnDueDate(year, "nonresident", {}, rulebook),
         paymentDueDate(year, "nonresident", {}, rulebook),

@@ -27,7 +27,7 @@ describe("the due date of a return", () => {
   });
 
   // 26 CFR 1.6081-5(a)(5), (6): the June day is a day of its own, Patriots' Day does not reach it.
-  it("abroad is in June whatever state was left behind", () => {
+  it("out of the country is in June whatever state was left behind", () => {
     const year = calendarTaxYear(2018);
     const found = returnDueDate(year, "out of country", { state: state("MA") }, rulebook);
     expect(found).toMatchObject({ lastDay: "2019-06-17", countedFrom: "2019-06-15" });
@@ -39,13 +39,13 @@ describe("the due date of a return", () => {
     expect(found.source.citation).toContain("6072(a)");
   });
 
-  it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
+  it.each([2008, 2028])("does not cover tax year %i", (year) => {
     expect(() => returnDueDate(calendarTaxYear(year), "resident", {}, rulebook)).toThrow(
       NotInTableError
     );
   });
 
-  it("comes two months later abroad, never earlier for any state", () => {
+  it("comes two months later out of the country, never earlier for any state", () => {
     fc.assert(
       fc.property(heldTaxYears, states, (year, where) => {
         const here = returnDueDate(year, "resident", { state: where }, rulebook);

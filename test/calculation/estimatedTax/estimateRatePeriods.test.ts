@@ -17,9 +17,9 @@ function periodsOf(taxYear: number): readonly string[] {
   );
 }
 
-// Rates: the quarterly revenue rulings. 26 U.S.C. 6621(b)(2)(B): for the addition of section 6654, the rate that applies in the third
+// Rates: the quarterly revenue rulings. 26 U.S.C. 6621(b)(2)(B): for the penalty of section 6654, the rate that applies in the third
 // month after the tax year applies to the first fifteen days of the fourth too.
-describe("rate periods of the addition on underpaid estimates", () => {
+describe("rate periods of the estimated tax penalty", () => {
   it("carry the first quarter's rate through April 15 where the second's is higher", () => {
     // 3% in the first quarter of 2022, 4% in the second
     expect(periodsOf(2021)).toEqual(["2021-04-15 2022-04-15 365 0.03 365 4"]);

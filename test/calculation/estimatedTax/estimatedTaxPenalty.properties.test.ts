@@ -12,7 +12,7 @@ import { anyEstimates, dollarsUpTo, lineTexts, RUNS } from "./givenEstimates";
 
 const of = (input: EstimatedTaxInput): EstimatedTaxPenalty => estimatedTaxPenalty(input, rulebook);
 
-/** Whether one addition is no more than another but for the half cents to which the lines of both round. */
+/** Whether one penalty is no more than another but for the half cents to which the lines of both round. */
 function noMoreThan(one: EstimatedTaxPenalty, other: EstimatedTaxPenalty): boolean {
   const rounding = 0.005 * (one.lines.length + other.lines.length);
   return one.amount.minus(other.amount).lessThanOrEqualTo(rounding);
@@ -20,12 +20,15 @@ function noMoreThan(one: EstimatedTaxPenalty, other: EstimatedTaxPenalty): boole
 
 const indexed = fc.nat({ max: 5 });
 
-describe("the addition on underpaid estimates, of any year", () => {
-  it("adds up from its lines, each in cents and of days that bear it", () => {
+describe("the estimated tax penalty of any year", () => {
+  it("adds up from its lines, each in cents and of days that count", () => {
     fc.assert(
       fc.property(anyEstimates, (input) => {
         const { lines, amount } = of(input);
-        const sum = lines.reduce((total: Decimal, { addition }) => total.plus(addition), ZERO);
+        const sum = lines.reduce(
+          (total: Decimal, { penalty: addition }) => total.plus(addition),
+          ZERO
+        );
         expect(amount.toString()).toBe(sum.toString());
         for (const line of lines) {
           expect(line.from < line.to).toBe(true);
@@ -37,7 +40,7 @@ describe("the addition on underpaid estimates, of any year", () => {
     );
   });
 
-  it("comes installment by installment, day by day, as the money fills the earliest first", () => {
+  it("comes installment by installment, day by day, as payments are applied to the earliest first", () => {
     fc.assert(
       fc.property(anyEstimates, (input) => {
         const keys = of(input).lines.map(({ installment, from, to }) =>
@@ -66,7 +69,7 @@ describe("the addition on underpaid estimates, of any year", () => {
     );
   });
 
-  it("does not ask in what order the payments stand", () => {
+  it("does not depend on the order of the payments", () => {
     fc.assert(
       fc.property(anyEstimates, (input) => {
         const turned = [...input.payments].reverse();
@@ -80,7 +83,7 @@ describe("the addition on underpaid estimates, of any year", () => {
     fc.assert(
       fc.property(anyEstimates, indexed, fc.integer({ min: 1, max: 400 }), (input, at, days) => {
         const earlier = input.payments.map((payment, index) =>
-          index === at ? { ...payment, day: addDays(payment.day, -days) } : payment
+          index === at ? { ...payment, date: addDays(payment.date, -days) } : payment
         );
         expect(noMoreThan(of({ ...input, payments: earlier }), of(input))).toBe(true);
       }),
@@ -88,7 +91,7 @@ describe("the addition on underpaid estimates, of any year", () => {
     );
   });
 
-  it("is never more where the rest is paid earlier", () => {
+  it("is never more where the balance is paid earlier", () => {
     fc.assert(
       fc.property(anyEstimates, fc.integer({ min: 0, max: 400 }), (input, days) => {
         const { paidOn } = input;

@@ -1,20 +1,20 @@
 import { describe, expect, it } from "vitest";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import { ZERO } from "../../../src/money/dollars";
 import published from "../../fixtures/published/estimated-tax.json";
-import { additionOf, day, MADE_UP, paid, rulesFrom, usd } from "./givenEstimates";
+import { penaltyOf, day, MADE_UP, paid, rulesFrom, usd } from "./givenEstimates";
 
 const FROM_2003 = rulesFrom("2003-01-01");
 
-const read = (written: readonly { day: string; amount: string }[]): readonly LatePayment[] =>
+const read = (written: readonly { day: string; amount: string }[]): readonly Payment[] =>
   written.map((payment) => paid(payment.day, payment.amount));
 
-describe("the addition on underpaid estimates as published", () => {
+describe("the estimated tax penalty as published", () => {
   it.each(published.regularMethod)(
     "$case: every printed line ($source.document)",
     ({ inputs, expected }) => {
       const { taxYear, requiredAnnualPayment, withholding } = inputs;
-      const { lines, amount } = additionOf(
+      const { lines, amount } = penaltyOf(
         { taxYear, requiredAnnualPayment, withholding, payments: read(inputs.payments) },
         FROM_2003
       );
@@ -24,7 +24,7 @@ describe("the addition on underpaid estimates as published", () => {
           amount: line.amount.toString(),
           days: line.days,
           rate: line.rate.toString(),
-          addition: line.addition.toFixed(2),
+          addition: line.penalty.toFixed(2),
         }))
       ).toEqual(expected.lines);
       expect(amount.toFixed(2)).toBe(expected.total);
@@ -34,13 +34,13 @@ describe("the addition on underpaid estimates as published", () => {
   it.each(published.days)("$case: days of each part ($source.document)", ({ inputs, expected }) => {
     const { taxYear, requiredAnnualPayment } = inputs;
     const payments = read(inputs.payments);
-    const { lines } = additionOf({ taxYear, requiredAnnualPayment, payments }, FROM_2003);
+    const { lines } = penaltyOf({ taxYear, requiredAnnualPayment, payments }, FROM_2003);
     const first = lines.filter(({ installment }) => installment === 1);
     expect(first.map((line) => [line.amount.toString(), line.days])).toEqual(
       expected.firstInstallment
     );
     // "2,000 still unpaid at the end of the first rate period": only the first payment made
-    const open = additionOf(
+    const open = penaltyOf(
       { taxYear, requiredAnnualPayment, payments: payments.slice(0, 1) },
       FROM_2003
     ).lines.find(({ amount, to }) => amount.equals(2000) && to === "2008-06-30");
@@ -51,7 +51,7 @@ describe("the addition on underpaid estimates as published", () => {
   it(`${paidEarly.case}: 15 days fewer (${paidEarly.source.document})`, () => {
     const { taxYear, paidOn } = paidEarly.inputs;
     const days = (given: { paidOn?: string }): readonly number[] => {
-      const { lines } = additionOf({ taxYear, requiredAnnualPayment: 4000, ...given });
+      const { lines } = penaltyOf({ taxYear, requiredAnnualPayment: 4000, ...given });
       return [1, 2, 3, 4].map((installment) =>
         lines
           .filter((line) => line.installment === installment)
@@ -86,7 +86,7 @@ describe("26 CFR 1.6654-1(c), Example 1, by days instead of whole months", () =>
     "1,000 short on $due costs the example's dollars",
     ({ due, index }) => {
       const payments = dues.map((on) => paid(on, on === due ? short : inputs.installment));
-      const { amount } = additionOf(
+      const { amount } = penaltyOf(
         { taxYear: 1972, requiredAnnualPayment: required, payments },
         at6
       );
@@ -96,12 +96,9 @@ describe("26 CFR 1.6654-1(c), Example 1, by days instead of whole months", () =>
 
   it("all four paid short cost the sum of these, 64 cents from the example's 160 by whole months", () => {
     const payments = dues.map((on) => paid(on, short));
-    const { amount } = additionOf(
-      { taxYear: 1972, requiredAnnualPayment: required, payments },
-      at6
-    );
+    const { amount } = penaltyOf({ taxYear: 1972, requiredAnnualPayment: required, payments }, at6);
     const alone = dues.map((due) =>
-      additionOf(
+      penaltyOf(
         {
           taxYear: 1972,
           requiredAnnualPayment: required,

@@ -3,12 +3,12 @@ import { estimatedTaxPenalty } from "../../../src/calculation/estimatedTax/estim
 import { calendarTaxYear, fiscalTaxYear } from "../../../src/calculation/taxYear";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
-import { additionOf, day, lineTexts, paid, usd } from "./givenEstimates";
+import { penaltyOf, day, lineTexts, paid, usd } from "./givenEstimates";
 
 /** Four installments of 1,000. */
 const REQUIRED = 4000;
 
-describe("the addition on underpaid estimates, in other years and circumstances", () => {
+describe("the estimated tax penalty in other years and circumstances", () => {
   it("counts a fiscal year's installments from its own end", () => {
     // 6654(k): the corresponding months; a year ending June 30, 2025
     const taxYear = fiscalTaxYear(day("2025-06-30"));
@@ -25,8 +25,8 @@ describe("the addition on underpaid estimates, in other years and circumstances"
     ]);
   });
 
-  it("counts from the end of a disaster relief", () => {
-    // California, relief from January 7 to October 15, 2025 (CA-2025-01, as reported elsewhere)
+  it("counts from the end of a disaster postponement", () => {
+    // California, postponement from January 7 to October 15, 2025 (CA-2025-01, as reported elsewhere)
     const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
     const input = {
       taxYear: calendarTaxYear(2025),
@@ -48,15 +48,15 @@ describe("the addition on underpaid estimates, in other years and circumstances"
     ]);
   });
 
-  it("is refused for a year whose dates are not held, and beyond the published rates", () => {
+  it("is refused for a year that the tables do not cover, and beyond the published rates", () => {
     const open = { requiredAnnualPayment: REQUIRED };
-    expect(() => additionOf({ ...open, taxYear: 2008 })).toThrow(NotInTableError);
-    expect(() => additionOf({ ...open, taxYear: 2028 })).toThrow(NotInTableError);
-    expect(() => additionOf({ ...open, taxYear: 2026 })).toThrow(NotInTableError);
-    const latest = additionOf({ ...open, taxYear: 2026, assumedRate: "latest" });
-    const at7 = additionOf({ ...open, taxYear: 2026, assumedRate: usd("0.07") });
+    expect(() => penaltyOf({ ...open, taxYear: 2008 })).toThrow(NotInTableError);
+    expect(() => penaltyOf({ ...open, taxYear: 2028 })).toThrow(NotInTableError);
+    expect(() => penaltyOf({ ...open, taxYear: 2026 })).toThrow(NotInTableError);
+    const latest = penaltyOf({ ...open, taxYear: 2026, assumedRate: "latest" });
+    const at7 = penaltyOf({ ...open, taxYear: 2026, assumedRate: usd("0.07") });
     expect(lineTexts(latest)).toEqual(lineTexts(at7));
-    const at9 = additionOf({ ...open, taxYear: 2026, assumedRate: usd("0.09") });
+    const at9 = penaltyOf({ ...open, taxYear: 2026, assumedRate: usd("0.09") });
     expect(at9.amount.greaterThan(at7.amount)).toBe(true);
     expect(at9.lines.at(-1)?.sources).toEqual([]);
   });
@@ -67,7 +67,7 @@ describe("the addition on underpaid estimates, in other years and circumstances"
       paid(on, 1000)
     );
     expect(
-      lineTexts(additionOf({ taxYear: 2026, requiredAnnualPayment: REQUIRED, payments }))
+      lineTexts(penaltyOf({ taxYear: 2026, requiredAnnualPayment: REQUIRED, payments }))
     ).toEqual(["1 1000 2026-04-15 2026-05-15 30 0.06 365 4.93"]);
   });
 });

@@ -15,7 +15,7 @@ const lines = (payments: readonly ReturnType<typeof paid>[], withholding = 0, pa
       farmerOrFisherman: true,
     },
     rulebook
-  ).lines.map(({ installment, amount, from, to, days, addition }) =>
+  ).lines.map(({ installment, amount, from, to, days, penalty: addition }) =>
     [installment, amount.toFixed(), from, to, days, addition.toFixed(2)].join(" ")
   );
 

@@ -13,10 +13,10 @@ import { day, dollarsUpTo, RUNS, usd } from "./givenEstimates";
 
 const ORDINARY: FirstInstallmentInput = {
   taxYear: calendarTaxYear(2026),
-  status: "joint",
+  filingStatus: "joint",
   currentYearTax: usd(24_000),
   priorYearTax: usd(20_000),
-  priorAdjustedGrossIncome: usd(120_000),
+  priorYearAgi: usd(120_000),
   farmerOrFisherman: false,
   withholding: usd(8_000),
   overpaymentApplied: usd(0),
@@ -72,7 +72,7 @@ describe("the first installment", () => {
     expect(() => first({ taxYear: calendarTaxYear(2002) })).toThrow(NotInTableError);
   });
 
-  it("paid in time leaves no addition on the first installment, a cent less does", () => {
+  it("paid on time leaves no penalty on the first installment, a cent less does", () => {
     fc.assert(
       fc.property(
         dollarsUpTo(90_000),
@@ -96,7 +96,7 @@ describe("the first installment", () => {
                 taxYear,
                 requiredAnnualPayment: required,
                 withholding,
-                payments: [{ day: day("2024-04-15"), amount }],
+                payments: [{ date: day("2024-04-15"), amount }],
               },
               rulebook
             ).lines.filter((line) => line.installment === 1).length;

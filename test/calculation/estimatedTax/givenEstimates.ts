@@ -6,7 +6,7 @@ import {
   type EstimatedTaxPenalty,
   type EstimatedTaxInput,
 } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
@@ -19,23 +19,32 @@ export { day, MADE_UP, paid, usd };
 export const dueOn = (countedFrom: string, lastDay = countedFrom): DueDate =>
   madeByHand(countedFrom, lastDay, "installment");
 
-/** The tables that the addition is worked out from. */
+/** The tables that the penalty is calculated from. */
 export type EstimateRules = Pick<
   Rulebook,
-  "installments" | "legalHolidays" | "nationwidePostponements" | "underpaymentRate"
+  | "installments"
+  | "legalHolidays"
+  | "nationwidePostponements"
+  | "requiredAnnualPayment"
+  | "underpaymentRate"
 >;
 
 /**
- * The rulebook carried back before the tax year from which dates are held, for published examples of earlier years.
+ * The rulebook carried back before the tax year that the tables cover, for published examples of earlier years.
  *
- * The 15th of April, June, September and January stands in section 6654(c)(2) all that time, and the addition counts from these days
+ * The 15th of April, June, September and January stands in section 6654(c)(2) all that time, and the penalty counts from these days
  * whatever the weekday. Only the workday after a weekend needs the holidays of the year; no example pays on such a day.
  */
 export function rulesFrom(first: string): EstimateRules {
   const from = day(first);
-  const { installments, legalHolidays } = rulebook;
+  const { installments, legalHolidays, requiredAnnualPayment } = rulebook;
   return {
     ...rulebook,
+    requiredAnnualPayment: {
+      ...requiredAnnualPayment,
+      knownFrom: from,
+      entries: requiredAnnualPayment.entries.map((entry) => ({ ...entry, from })),
+    },
     installments: {
       ...installments,
       knownFrom: from,
@@ -50,13 +59,13 @@ export interface GivenEstimates {
   readonly taxYear: number;
   readonly requiredAnnualPayment: string | number;
   readonly withholding?: string | number;
-  readonly payments?: readonly LatePayment[];
+  readonly payments?: readonly Payment[];
   readonly paidOn?: string;
   readonly assumedRate?: AssumedRate;
 }
 
-/** The addition of a described year. */
-export function additionOf(
+/** The penalty of a described year. */
+export function penaltyOf(
   given: GivenEstimates,
   rules: EstimateRules = rulebook
 ): EstimatedTaxPenalty {
@@ -73,7 +82,7 @@ export function additionOf(
   );
 }
 
-/** Lines as text: installment, amount, from, to, days, rate, divisor, addition. */
+/** Lines as text: installment, amount, from, to, days, rate, divisor, penalty. */
 export function lineTexts({ lines }: EstimatedTaxPenalty): readonly string[] {
   return lines.map((line) =>
     [
@@ -84,7 +93,7 @@ export function lineTexts({ lines }: EstimatedTaxPenalty): readonly string[] {
       line.days,
       line.rate.toString(),
       line.divisor,
-      line.addition.toFixed(2),
+      line.penalty.toFixed(2),
     ].join(" ")
   );
 }
@@ -102,7 +111,7 @@ export function dollarsUpTo(most: number): fc.Arbitrary<Decimal> {
 
 const daysIn = fc.integer({ min: 0, max: 500 });
 
-/** Any year's estimates: tax years whose dates and rates are held, payments from January until after the addition has ended. */
+/** Any year's estimates: tax years whose dates and rates are held, payments from January until after the penalty has ended. */
 export const anyEstimates: fc.Arbitrary<EstimatedTaxInput> = fc
   .record({
     taxYear: fc.integer({ min: 2009, max: 2025 }),
@@ -117,7 +126,7 @@ export const anyEstimates: fc.Arbitrary<EstimatedTaxInput> = fc
     return {
       ...dollars,
       taxYear: calendarTaxYear(taxYear),
-      payments: payments.map(([days, amount]) => ({ day: after(days), amount })),
+      payments: payments.map(([days, amount]) => ({ date: after(days), amount })),
       paidOn: paidOn === undefined ? undefined : after(paidOn),
     };
   });

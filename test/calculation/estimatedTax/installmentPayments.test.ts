@@ -61,7 +61,7 @@ describe("payments laid against installments, as published", () => {
     );
     const creditedThrough = dues.map((due) =>
       payments
-        .filter((payment) => payment.day <= due)
+        .filter((payment) => payment.date <= due)
         .reduce((sum, payment) => sum.plus(payment.amount), ZERO)
     );
     expect(

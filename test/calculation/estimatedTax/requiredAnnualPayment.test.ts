@@ -13,10 +13,10 @@ import { dollarsUpTo, RUNS, usd } from "./givenEstimates";
 
 const ORDINARY: RequiredAnnualPaymentInput = {
   taxYear: calendarTaxYear(2026),
-  status: "single",
+  filingStatus: "single",
   currentYearTax: usd(100_000),
   priorYearTax: usd(20_000),
-  priorAdjustedGrossIncome: usd(120_000),
+  priorYearAgi: usd(120_000),
   farmerOrFisherman: false,
 };
 
@@ -53,7 +53,7 @@ describe("the required annual payment", () => {
     ["separate", "150000", "22000"],
     ["single", "75000.01", "20000"],
   ] as const)("%s with last year's income at %s is %s", (status, income, dollars) => {
-    expect(required({ status, priorAdjustedGrossIncome: usd(income) })).toBe(dollars);
+    expect(required({ filingStatus: status, priorYearAgi: usd(income) })).toBe(dollars);
   });
 
   it("is the lesser of the two shares, whichever that is", () => {
@@ -99,7 +99,7 @@ describe("the required annual payment", () => {
         (status, currentYearTax, priorYearTax, income, more, farmerOrFisherman) => {
           const given = { ...ORDINARY, status, currentYearTax, priorYearTax, farmerOrFisherman };
           const at = (priorAdjustedGrossIncome: typeof income): typeof income =>
-            requiredAnnualPayment({ ...given, priorAdjustedGrossIncome }, rulebook);
+            requiredAnnualPayment({ ...given, priorYearAgi: priorAdjustedGrossIncome }, rulebook);
           const dollars = at(income);
           const ofThisYear = farmerOrFisherman
             ? currentYearTax.times(2).div(3)

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/estimated-tax.json";
-import { additionOf, paid, rulesFrom, usd, type EstimateRules } from "./givenEstimates";
+import { penaltyOf, paid, rulesFrom, usd, type EstimateRules } from "./givenEstimates";
 
 /** Ordinary dates: the printed factor of 2020 leaves the postponement to July 15 aside (the form was not changed for it). */
 const ordinaryDates: EstimateRules = {
@@ -12,15 +12,15 @@ const ordinaryDates: EstimateRules = {
 /** So much that the cents to which each line rounds do not show in a factor of five decimals. */
 const REQUIRED = "400000000";
 
-/** The addition on four equal unpaid installments, by the dollar. */
+/** The penalty on four equal unpaid installments, by the dollar. */
 function factor(taxYear: number, rules: EstimateRules, paidOn?: string): string {
   const given = { taxYear, requiredAnnualPayment: REQUIRED };
-  const { amount } = additionOf(paidOn === undefined ? given : { ...given, paidOn }, rules);
+  const { amount } = penaltyOf(paidOn === undefined ? given : { ...given, paidOn }, rules);
   return amount.div(REQUIRED).toFixed(5);
 }
 
-// The short method spreads all payments evenly: its factor is the regular method's addition on one dollar in four unpaid quarters.
-describe("the addition on equal unpaid installments", () => {
+// The short method spreads all payments evenly: its factor is the regular method's penalty on one dollar in four unpaid quarters.
+describe("the penalty on equal unpaid installments", () => {
   it.each(published.shortMethodFactors)(
     "is the printed factor of $case ($source.document, $source.mark)",
     ({ inputs, expected }) => {
@@ -50,7 +50,7 @@ describe("the addition on equal unpaid installments", () => {
       const whole = { taxYear, requiredAnnualPayment, withholding, payments, paidOn };
       const alone = { taxYear, requiredAnnualPayment: underpayment.toString(), paidOn };
       for (const given of [whole, alone]) {
-        const { amount } = additionOf(given, ordinaryDates);
+        const { amount } = penaltyOf(given, ordinaryDates);
         const off = amount.minus(expected.addition).abs().toNumber();
         expect(off).toBeLessThanOrEqual(Number(expected.within));
       }

@@ -146,13 +146,14 @@ describe("any business", () => {
           const of = (paid: typeof wages) =>
             businessIncomeDeduction(
               {
-                ...{ taxYear, status, qualifiedIncome, taxableIncome },
-                ...{
-                  preferentialIncome: zero,
-                  wages: paid,
-                  property: zero,
-                  specifiedService: false,
-                },
+                taxYear,
+                status,
+                qualifiedIncome,
+                taxableIncome,
+                preferentialIncome: zero,
+                wages: paid,
+                property: zero,
+                specifiedService: false,
               },
               rulebook
             );

@@ -48,7 +48,10 @@ const TOPS: Readonly<Record<number, Readonly<Record<string, readonly [number, nu
 };
 const columns = HELD.flatMap((taxYear) =>
   Object.entries(TOPS[taxYear] ?? {}).map(([status, [zero, fifteen]]) => ({
-    ...{ taxYear, status, zero, fifteen },
+    taxYear,
+    status,
+    zero,
+    fifteen,
   }))
 );
 

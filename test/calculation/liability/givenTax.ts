@@ -29,7 +29,7 @@ export type Written = Readonly<Partial<Record<ReturnItem, string | number>>>;
 /** What is known of a return, read. */
 export function known(written: Written): ReturnItems {
   const read = Object.entries(written).map(([name, amount]) => [name, usd(amount)] as const);
-  return Object.fromEntries(read) as ReturnItems;
+  return Object.fromEntries(read);
 }
 
 /** The seed is fixed so that the same suite always asks the same questions. */

@@ -15,7 +15,10 @@ describe("adjusted gross income", () => {
   it("is shown line by line, in whole dollars", () => {
     expect(
       lines("single", {
-        ...{ wages: 20_000.4, interest: 100.5, businessProfit: 100_000, longTermGain: -9_000 },
+        wages: 20_000.4,
+        interest: 100.5,
+        businessProfit: 100_000,
+        longTermGain: -9_000,
         adjustments: 1_000,
       })
     ).toEqual([
@@ -24,7 +27,7 @@ describe("adjusted gross income", () => {
       ["Business profit or loss", 100_000],
       ["Capital gain or loss", -3_000],
       ["Total income", 117_101],
-      ["Less half of self-employment tax", -7_065],
+      ["Less deductible part of self-employment tax", -7_065],
       ["Less other adjustments", -1_000],
       ["Adjusted gross income", 109_036],
     ]);
@@ -41,9 +44,18 @@ describe("adjusted gross income", () => {
 
   it("counts every kind of income once", () => {
     const each = {
-      ...{ wages: 1, interest: 2, ordinaryDividends: 4, retirementDistributions: 8, pensions: 16 },
-      ...{ rentalIncome: 32, partnershipIncome: 64, unemployment: 128, otherIncome: 256 },
-      ...{ longTermGain: 512, shortTermGain: 1_024, taxableSocialSecurity: 2_048 },
+      wages: 1,
+      interest: 2,
+      ordinaryDividends: 4,
+      retirementDistributions: 8,
+      pensions: 16,
+      rentalIncome: 32,
+      partnershipIncome: 64,
+      unemployment: 128,
+      otherIncome: 256,
+      longTermGain: 512,
+      shortTermGain: 1_024,
+      taxableSocialSecurity: 2_048,
     };
     expect(income("single", each)).toBe(4_095);
   });
@@ -133,7 +145,7 @@ describe("what later steps need", () => {
     );
     expect(sourced.map(({ what }) => what)).toEqual([
       "Capital gain or loss",
-      "Less half of self-employment tax",
+      "Less deductible part of self-employment tax",
     ]);
   });
 });

@@ -23,9 +23,9 @@ describe("net earnings from self-employment", () => {
     expect(of(-5_000)).toBe("0");
   });
 
-  it("are not known for a year whose figures are not held", () => {
+  it("are refused for a tax year that the table does not cover", () => {
     expect(() => netEarnings(calendarTaxYear(2021), usd(1_000), rulebook)).toThrow(
-      "held only from 2022-01-01 on"
+      "There is no figure for 1/1/2021. The table begins on 1/1/2022"
     );
   });
 });

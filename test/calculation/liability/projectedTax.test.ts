@@ -83,9 +83,15 @@ describe("any projection", () => {
           const of = (priorYearTax: number, more: number) =>
             projectedTax(
               {
-                ...{ taxYear, status, priorYearTaxableIncome, priorYearTax: usd(priorYearTax) },
-                ...{ ordinary: ordinary.plus(more), businessProfit: zero, gain: zero },
-                ...{ deductions: zero, children: 0 },
+                taxYear,
+                status,
+                priorYearTaxableIncome,
+                priorYearTax: usd(priorYearTax),
+                ordinary: ordinary.plus(more),
+                businessProfit: zero,
+                gain: zero,
+                deductions: zero,
+                children: 0,
               },
               rulebook
             );

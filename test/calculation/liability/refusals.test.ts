@@ -13,6 +13,7 @@ import { ordinaryTax } from "../../../src/calculation/liability/ordinaryTax";
 import { projectedTax } from "../../../src/calculation/liability/projectedTax";
 import { scheduleTax } from "../../../src/calculation/liability/scheduleTax";
 import { selfEmploymentTax } from "../../../src/calculation/liability/selfEmploymentTax";
+import { selfEmploymentTaxDeduction } from "../../../src/calculation/liability/selfEmploymentTaxDeduction";
 import { seniorDeduction } from "../../../src/calculation/liability/seniorDeduction";
 import { standardDeduction } from "../../../src/calculation/liability/standardDeduction";
 import { stateAndLocalDeduction } from "../../../src/calculation/liability/stateAndLocalDeduction";
@@ -27,16 +28,25 @@ import { known, NOT_HELD, usd, year } from "./givenTax";
 
 const some = usd(50_000);
 const business = {
-  ...{ qualifiedIncome: some, taxableIncome: some, preferentialIncome: usd(0), wages: some },
-  ...{ property: some, specifiedService: false },
+  qualifiedIncome: some,
+  taxableIncome: some,
+  preferentialIncome: usd(0),
+  wages: some,
+  property: some,
+  specifiedService: false,
 };
 const changes = {
-  ...{ priorYearTax: some, priorYearTaxableIncome: some, ordinary: usd(0), businessProfit: usd(0) },
-  ...{ gain: usd(0), deductions: usd(0), children: 0 },
+  priorYearTax: some,
+  priorYearTaxableIncome: some,
+  ordinary: usd(0),
+  businessProfit: usd(0),
+  gain: usd(0),
+  deductions: usd(0),
+  children: 0,
 };
 const minimum = { taxableIncome: some, amtAdjustments: some, preferentialIncome: usd(0) };
 
-/** Each calculation with its own table as the first that refuses. */
+/** Each calculation with the table that refuses the year first. */
 const CALCULATIONS: Readonly<Record<string, readonly [string, (of: TaxYear) => unknown]>> = {
   scheduleTax: ["income-tax-rates", (of) => scheduleTax(of, "single", some, rulebook)],
   ordinaryTax: ["income-tax-rates", (of) => ordinaryTax(of, "single", some, rulebook)],
@@ -46,6 +56,10 @@ const CALCULATIONS: Readonly<Record<string, readonly [string, (of: TaxYear) => u
     (of) => standardDeduction(of, "single", 0, undefined, rulebook),
   ],
   selfEmploymentTax: ["self-employment-tax", (of) => selfEmploymentTax(of, some, some, rulebook)],
+  selfEmploymentTaxDeduction: [
+    "self-employment-tax",
+    (of) => selfEmploymentTaxDeduction(of, some, rulebook),
+  ],
   additionalMedicareTax: [
     "additional-medicare-tax",
     (of) => additionalMedicareTax(of, "single", some, some, rulebook),
@@ -96,22 +110,25 @@ const cases = Object.entries(CALCULATIONS).flatMap(([name, [file, work]]) =>
   NOT_HELD.map((taxYear) => ({ name, file, work, taxYear }))
 );
 
-describe("a year that is not held", () => {
+describe("a tax year that the tables do not cover", () => {
   it.each(cases)("$taxYear is refused by $name", ({ taxYear, file, work }) => {
-    const day = `${String(taxYear)}-01-01`;
+    const date = `1/1/${String(taxYear)}`;
     expect(() => work(year(taxYear))).toThrow(NotInTableError);
-    expect(() => work(year(taxYear))).toThrow(`no figure for ${day}`);
+    expect(() => work(year(taxYear))).toThrow(`no figure for ${date}.`);
     expect(() => work(year(taxYear))).toThrow(`(rules/${file}`);
   });
 
-  it("is also the year before the first for a projection, which needs two", () => {
+  it("is also the year before the first one for a projection, which needs two years", () => {
     const of = year(2022);
     expect(() => projectedTax({ taxYear: of, status: "single", ...changes }, rulebook)).toThrow(
-      "no figure for 2021-01-01"
+      "no figure for 1/1/2021."
     );
   });
 
-  it.each(Object.values(liabilityTables))("lies outside $id", ({ knownFrom, knownThrough }) => {
-    expect([knownFrom, knownThrough]).toEqual(["2022-01-01", "2026-12-31"]);
-  });
+  it.each(Object.values(liabilityTables))(
+    "is outside the dates of $id",
+    ({ knownFrom, knownThrough }) => {
+      expect([knownFrom, knownThrough]).toEqual(["2022-01-01", "2026-12-31"]);
+    }
+  );
 });

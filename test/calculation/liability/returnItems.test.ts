@@ -14,8 +14,12 @@ describe("the items of a return", () => {
 
   it("may be losses only where the law knows a loss", () => {
     expect([...MAY_BE_NEGATIVE].sort()).toEqual([
-      ...["businessProfit", "longTermGain", "otherIncome", "partnershipIncome"],
-      ...["rentalIncome", "shortTermGain"],
+      "businessProfit",
+      "longTermGain",
+      "otherIncome",
+      "partnershipIncome",
+      "rentalIncome",
+      "shortTermGain",
     ]);
   });
 

@@ -48,7 +48,11 @@ describe("standard or itemized", () => {
 // Pub. L. 119-21 secs. 70103, 70201 to 70203, 70424.
 describe("deductions beside either", () => {
   const given = {
-    ...{ wages: 100_000, tips: 3_000, overtime: 2_000, carLoanInterest: 1_000, aged: 1 },
+    wages: 100_000,
+    tips: 3_000,
+    overtime: 2_000,
+    carLoanInterest: 1_000,
+    aged: 1,
     charitableCash: 1_500,
   };
 
@@ -71,32 +75,38 @@ describe("deductions beside either", () => {
     ]);
     expect(amounts(2026, "single", given)).toEqual([
       ["Less standard deduction", -18_150],
-      ["Less cash gifts without itemizing", -1_000],
+      ["Less cash contributions to charity", -1_000],
       ...deductions,
       ["Taxable income", 70_350],
     ]);
   });
 
-  const giftsOf = (year: number, status: string, written: Written) =>
+  const contributionsOf = (year: number, status: string, written: Written) =>
     amounts(year, status, { wages: 90_000, ...written }).filter(([what]) =>
-      String(what).includes("gifts")
+      String(what).includes("cash contributions")
     );
 
-  it("gifts count up to 2,000 on a joint return, and not beside itemized deductions", () => {
-    const gifts = (status: string, written: Written) => giftsOf(2026, status, written);
-    expect(gifts("joint", { charitableCash: 5_000 })[0]?.[1]).toBe(-2_000);
-    expect(gifts("joint", { charitableCash: 1_999 })[0]?.[1]).toBe(-1_999);
+  it("cash contributions count up to 2,000 on a joint return, and not beside itemized deductions", () => {
+    const contributions = (status: string, written: Written) =>
+      contributionsOf(2026, status, written);
+    expect(contributions("joint", { charitableCash: 5_000 })[0]?.[1]).toBe(-2_000);
+    expect(contributions("joint", { charitableCash: 1_999 })[0]?.[1]).toBe(-1_999);
     for (const status of ["single", "head", "separate", "survivor"]) {
-      expect(gifts(status, { charitableCash: 5_000 })[0]?.[1]).toBe(-1_000);
+      expect(contributions(status, { charitableCash: 5_000 })[0]?.[1]).toBe(-1_000);
     }
-    expect(gifts("joint", { charitableCash: 5_000, itemizedDeductions: 60_000 })).toEqual([]);
+    expect(contributions("joint", { charitableCash: 5_000, itemizedDeductions: 60_000 })).toEqual(
+      []
+    );
   });
 
   // Pub. L. 119-21, section 70424: tax years beginning after December 31, 2025.
-  it.each([2022, 2023, 2024, 2025])("gifts without itemizing do not count in %i", (year) => {
-    for (const status of ["joint", "single"])
-      expect(giftsOf(year, status, { charitableCash: 5_000 })).toEqual([]);
-  });
+  it.each([2022, 2023, 2024, 2025])(
+    "cash contributions without itemizing do not count in %i",
+    (year) => {
+      for (const status of ["joint", "single"])
+        expect(contributionsOf(year, status, { charitableCash: 5_000 })).toEqual([]);
+    }
+  );
 });
 
 describe("the business income deduction in it", () => {
@@ -141,8 +151,11 @@ describe("the limit on itemized deductions", () => {
   it("does not bite where the business income deduction keeps income below that edge", () => {
     // 700,000 less 80,000 is 620,000, below 640,600
     const given = {
-      ...{ wages: 300_000, partnershipIncome: 400_000, qualifiedBusinessIncome: 400_000 },
-      ...{ businessWages: 400_000, itemizedDeductions: 100_000 },
+      wages: 300_000,
+      partnershipIncome: 400_000,
+      qualifiedBusinessIncome: 400_000,
+      businessWages: 400_000,
+      itemizedDeductions: 100_000,
     };
     expect(amounts(2026, "single", given)).toEqual([
       ["Less itemized deductions", -100_000],
@@ -158,7 +171,9 @@ describe("what the minimum tax adds back", () => {
     expect(amtAdjustments(2025, "single", { wages: 90_000 })).toBe(15_750);
     expect(
       amtAdjustments(2025, "single", {
-        ...{ wages: 90_000, itemizedDeductions: 20_000, stateAndLocalTaxes: 9_000 },
+        wages: 90_000,
+        itemizedDeductions: 20_000,
+        stateAndLocalTaxes: 9_000,
         minimumTaxItems: 1_000,
       })
     ).toBe(10_000);

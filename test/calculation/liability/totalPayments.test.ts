@@ -7,7 +7,9 @@ import { known } from "./givenTax";
 describe("payments for line 5", () => {
   it("are withholding, estimates, last year's overpayment and refundable credits", () => {
     const items = known({
-      ...{ withholding: 12_000.25, estimatedPayments: 4_000, overpaymentApplied: 1_500.5 },
+      withholding: 12_000.25,
+      estimatedPayments: 4_000,
+      overpaymentApplied: 1_500.5,
       refundableCredits: 300,
     });
     expect(totalPayments(items).toString()).toBe("17800.75");

@@ -12,7 +12,11 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { known, RUNS, statuses, usd, years } from "./givenTax";
 
 const COUNTS: Readonly<Partial<Record<ReturnItem, number>>> = {
-  ...{ childrenUnder17: 6, otherDependents: 4, aged: 2, blind: 2, specifiedService: 1 },
+  childrenUnder17: 6,
+  otherDependents: 4,
+  aged: 2,
+  blind: 2,
+  specifiedService: 1,
 };
 
 function amountOf(name: ReturnItem): fc.Arbitrary<number> {

@@ -26,14 +26,14 @@ describe("a return worked by hand", () => {
       taxes(2025, "joint", { wages: 120_000, childrenUnder17: 2, withholding: 14_000 })
     ).toEqual([
       ["Income tax", 10_146],
-      ["Less credit for children and other dependents", -4_400],
+      ["Less child tax credit and credit for other dependents", -4_400],
     ]);
   });
 
   it("a single filer with a parent to care for, 2025: $500, section 24(h)(4)", () => {
     expect(taxes(2025, "single", { wages: 75_750, otherDependents: 1 })).toEqual([
       ["Income tax", 8_120],
-      ["Less credit for children and other dependents", -500],
+      ["Less child tax credit and credit for other dependents", -500],
     ]);
   });
 
@@ -52,12 +52,15 @@ describe("a return worked by hand", () => {
   it("wages, dividends and a gain above the thresholds, 2025", () => {
     // 364,250, of it 65,000 preferential: 57,231 + 35% of 48,725 = 74,284.75, and 15% of 65,000; 0.9% of 100,000; 3.8% of 80,000
     const given = {
-      ...{ wages: 300_000, interest: 10_000, ordinaryDividends: 20_000 },
-      ...{ qualifiedDividends: 15_000, longTermGain: 50_000 },
+      wages: 300_000,
+      interest: 10_000,
+      ordinaryDividends: 20_000,
+      qualifiedDividends: 15_000,
+      longTermGain: 50_000,
     };
     expect(taxes(2025, "single", given)).toEqual([
       ["Income tax", 84_035],
-      ["Additional Medicare tax", 900],
+      ["Additional Medicare Tax", 900],
       ["Net investment income tax", 3_040],
     ]);
   });
@@ -67,7 +70,7 @@ describe("a return worked by hand", () => {
     const given = { wages: 1_000_000, itemizedDeductions: 100_000, stateAndLocalTaxes: 60_000 };
     expect(taxes(2026, "joint", given)).toEqual([
       ["Income tax", 253_665],
-      ["Additional Medicare tax", 6_750],
+      ["Additional Medicare Tax", 6_750],
     ]);
   });
 
@@ -133,11 +136,11 @@ describe("credits", () => {
     ]);
     expect(taxes(2025, "head", { wages: 30_000, childrenUnder17: 1, credits: 100 })).toEqual([
       ["Income tax", 638],
-      ["Less credit for children and other dependents", -638],
+      ["Less child tax credit and credit for other dependents", -638],
     ]);
     expect(taxes(2025, "head", { wages: 60_000, childrenUnder17: 1, credits: 100 })).toEqual([
       ["Income tax", 4_025],
-      ["Less credit for children and other dependents", -2_200],
+      ["Less child tax credit and credit for other dependents", -2_200],
       ["Less other credits", -100],
     ]);
   });
@@ -145,7 +148,7 @@ describe("credits", () => {
   it("income shrinks that for children before it is held to the tax", () => {
     // single 2024: 250,000 is 50,000 above, 2,500 off 4,000
     const found = taxes(2024, "single", { wages: 250_000, childrenUnder17: 2 });
-    expect(found).toContainEqual(["Less credit for children and other dependents", -1_500]);
+    expect(found).toContainEqual(["Less child tax credit and credit for other dependents", -1_500]);
   });
 });
 
@@ -153,12 +156,12 @@ describe("what carries over between the lines", () => {
   it("self-employment uses the Medicare threshold that wages leave", () => {
     // 150,000 and 92,350 are 42,350 above 200,000: 381.15
     const found = taxes(2025, "single", { wages: 150_000, businessProfit: 100_000 });
-    expect(found).toContainEqual(["Additional Medicare tax", 381]);
+    expect(found).toContainEqual(["Additional Medicare Tax", 381]);
   });
 
   it("lines that rest on the law of the year name it, and the total stands last", () => {
     const { lines, amount: owed } = total(2025, "single", { wages: 250_000, interest: 5_000 });
-    for (const what of ["Income tax", "Additional Medicare tax", "Net investment income tax"]) {
+    for (const what of ["Income tax", "Additional Medicare Tax", "Net investment income tax"]) {
       expect(lines.find((line) => line.what === what)?.source?.citation).not.toBe("");
       expect(lines.find((line) => line.what === what)?.source).toBeDefined();
     }

@@ -23,22 +23,22 @@ describe("the working of the charges", () => {
     const given = { taxYear: 2025, totalTax: "20000", paidOnTime: "16000", payments };
     const lines = linesOf({ ...given, filedOn: "2026-05-20" });
     expect(lines.map((line) => line.kind)).toEqual([
-      "failure to file",
-      "reduction for failure to pay",
-      "failure to pay",
-      "failure to pay",
+      "failure-to-file penalty",
+      "less failure-to-pay penalty",
+      "failure-to-pay penalty",
+      "failure-to-pay penalty",
       "interest on tax",
       "interest on tax",
       "interest on tax",
-      "interest on failure to file",
-      "interest on failure to file",
+      "interest on failure-to-file penalty",
+      "interest on failure-to-file penalty",
     ]);
     // two months at 5% of 4,000; a month of 4,000 and one of 3,000 at 0.5%; three months of 3,000
     expect(written(lines).slice(0, 4)).toEqual([
-      "failure to file 400.00",
-      "reduction for failure to pay -35.00",
-      "failure to pay 20.00",
-      "failure to pay 45.00",
+      "failure-to-file penalty 400.00",
+      "less failure-to-pay penalty -35.00",
+      "failure-to-pay penalty 20.00",
+      "failure-to-pay penalty 45.00",
     ]);
     expect(lines[3]).toMatchObject({ from: "2026-05-16", to: "2026-08-15", months: 3 });
     expect(lines[3]?.base?.toString()).toBe("3000");
@@ -50,30 +50,30 @@ describe("the working of the charges", () => {
     const lines = linesOf({ ...given, filedOn: "2026-06-15" });
     // two months of 50, less two of 5, up to 525
     expect(written(lines).slice(0, 4)).toEqual([
-      "failure to file 100.00",
-      "reduction for failure to pay -10.00",
-      "minimum for failure to file 435.00",
-      "failure to pay 10.00",
+      "failure-to-file penalty 100.00",
+      "less failure-to-pay penalty -10.00",
+      "increase to minimum penalty 435.00",
+      "failure-to-pay penalty 10.00",
     ]);
   });
 
-  it("has no line of a minimum that the addition reaches", () => {
+  it("has no line of a minimum that the penalty reaches", () => {
     // two months at 5% of 9,000 are more than the minimum of 525
     const given = { taxYear: 2025, totalTax: "9000", paidOnTime: "0", filedOn: "2026-06-15" };
     expect(written(linesOf(given)).slice(0, 2)).toEqual([
-      "failure to file 900.00",
-      "reduction for failure to pay -90.00",
+      "failure-to-file penalty 900.00",
+      "less failure-to-pay penalty -90.00",
     ]);
     const lines = linesOf(given);
-    expect(lines.map(({ kind }) => kind)).not.toContain("minimum for failure to file");
+    expect(lines.map(({ kind }) => kind)).not.toContain("increase to minimum penalty");
     expect(lines[0]).toMatchObject({ from: "2026-04-16", to: "2026-06-15", months: 2 });
   });
 
   it("shows the excuse as a line of nothing with the law behind it", () => {
     const payments = [paid("2026-10-15", "2000")];
     const given = { taxYear: 2025, totalTax: "20000", paidOnTime: "18000", payments };
-    const [line, ...interest] = linesOf({ ...given, extended: true, filedOn: "2026-10-15" });
-    expect(line).toMatchObject({ kind: "failure to pay excused", amount: ZERO });
+    const [line, ...interest] = linesOf({ ...given, validExtension: true, filedOn: "2026-10-15" });
+    expect(line).toMatchObject({ kind: "reasonable cause", amount: ZERO });
     expect(line?.source?.citation).toContain("301.6651-1(c)(3)");
     expect(interest.map(({ days }) => days)).toEqual([76, 92, 15]);
   });
@@ -84,7 +84,7 @@ describe("the working of the charges", () => {
     const without = lines.filter((line) => line.source === undefined);
     expect(without.map((line) => [line.kind, line.from])).toEqual([
       ["interest on tax", "2026-12-31"],
-      ["interest on failure to file", "2026-12-31"],
+      ["interest on failure-to-file penalty", "2026-12-31"],
     ]);
   });
 
@@ -106,9 +106,9 @@ describe("the working of the charges", () => {
       fc.property(anyReturn, (given) => {
         const lines = chargeLines(charges(given, rulebook));
         const off = lines.filter((line) => line.amount.isNegative() && !line.amount.isZero());
-        expect(off.every((line) => line.kind === "reduction for failure to pay")).toBe(true);
+        expect(off.every((line) => line.kind === "less failure-to-pay penalty")).toBe(true);
         const paidWithRequest = lines
-          .filter((line) => line.kind === "failure to pay")
+          .filter((line) => line.kind === "failure-to-pay penalty")
           .reduce((sum, line) => sum.plus(line.amount), ZERO);
         const reduction = off.reduce((sum, line) => sum.plus(line.amount), ZERO);
         expect(reduction.plus(paidWithRequest).greaterThanOrEqualTo("-0.01")).toBe(true);

@@ -2,12 +2,12 @@ import { describe, expect, it } from "vitest";
 import { paid } from "../given";
 import { chargesOf, parts, type GivenReturn } from "./givenReturn";
 
-// Interest amounts are worked out day by day from the published rates; additions by hand from the shares in the statute.
+// Interest amounts are calculated day by day from the published rates; penalties by hand from the shares in the statute.
 const nothing = {
   failureToFile: "0.00",
   failureToPay: "0.00",
   interestOnTax: "0.00",
-  interestOnAddition: "0.00",
+  interestOnPenalty: "0.00",
   total: "0.00",
 };
 
@@ -30,24 +30,24 @@ describe("due on a Saturday: tax year 2022, April 15, 2023 moved to the 18th", (
     });
   });
 
-  it("filed and paid on Wednesday costs both additions and interest on both from the 15th", () => {
+  it("filed and paid on Wednesday costs both penalties and interest on both from the 15th", () => {
     const payments = [paid("2023-04-19", "10000")];
     expect(parts(chargesOf({ ...given, payments, filedOn: "2023-04-19" }))).toEqual({
       failureToFile: "450.00",
       failureToPay: "50.00",
       interestOnTax: "7.67",
-      interestOnAddition: "0.35",
+      interestOnPenalty: "0.35",
       total: "508.02",
     });
   });
 
-  it("worked out through a day on which payment would still be timely, nothing is charged yet", () => {
+  it("calculated through a date on which payment would still be timely, nothing is charged yet", () => {
     for (const through of ["2023-04-14", "2023-04-15", "2023-04-17", "2023-04-18"])
       expect(parts(chargesOf({ ...given, through, filedOn: "2023-04-14" }))).toEqual(nothing);
   });
 });
 
-describe("90% paid by April 15, 2026, the rest with the extended return on October 15", () => {
+describe("90% paid by April 15, 2026, the balance with the extended return on October 15", () => {
   // 26 CFR 301.6651-1(c)(3)
   it.each([
     ["89.99%", "17998", { failureToPay: "60.06", interestOnTax: "67.19", total: "127.25" }],
@@ -56,7 +56,7 @@ describe("90% paid by April 15, 2026, the rest with the extended return on Octob
   ])("%s: %s of $20,000", (_share, paidOnTime, expected) => {
     const rest = 20000 - Number(paidOnTime);
     const payments = [paid("2026-10-15", rest)];
-    const given = { taxYear: 2025, totalTax: "20000", paidOnTime, extended: true, payments };
+    const given = { taxYear: 2025, totalTax: "20000", paidOnTime, validExtension: true, payments };
     const charged = chargesOf({ ...given, filedOn: "2026-10-15" });
     expect(parts(charged)).toEqual({ ...nothing, ...expected });
     expect(charged.excused !== undefined).toBe(expected.failureToPay === "0.00");
@@ -83,7 +83,7 @@ describe("nothing owed", () => {
   });
 });
 
-describe("abroad, tax year 2025", () => {
+describe("out of the country, tax year 2025", () => {
   const given = {
     taxYear: 2025,
     totalTax: "12000",
@@ -113,16 +113,16 @@ describe("abroad, tax year 2025", () => {
 });
 
 describe("an extended return filed October 16, a day late", () => {
-  const given = { taxYear: 2025, totalTax: "20000", paidOnTime: "16000", extended: true };
+  const given = { taxYear: 2025, totalTax: "20000", paidOnTime: "16000", validExtension: true };
 
   // 26 U.S.C. 6651(a)(1), (c)(1): one month at 5%, less half a percent of the same month; seven months of half a percent.
-  it("and paid with it costs one month of one addition and seven of the other", () => {
+  it("and paid with it costs one month of one penalty and seven of the other", () => {
     const payments = [paid("2026-10-16", "4000")];
     expect(parts(chargesOf({ ...given, payments, filedOn: "2026-10-16" }))).toEqual({
       failureToFile: "180.00",
       failureToPay: "140.00",
       interestOnTax: "135.04",
-      interestOnAddition: "0.03",
+      interestOnPenalty: "0.03",
       total: "455.07",
     });
   });
@@ -134,12 +134,12 @@ describe("an extended return filed October 16, a day late", () => {
       failureToFile: "200.00",
       failureToPay: "60.00",
       interestOnTax: "51.06",
-      interestOnAddition: "0.04",
+      interestOnPenalty: "0.04",
       total: "311.10",
     });
   });
 
-  it("though 90% was paid loses the presumption", () => {
+  it("though 90% was paid loses the 90% test", () => {
     const payments = [paid("2026-10-16", "2000")];
     const charged = chargesOf({ ...given, paidOnTime: "18000", payments, filedOn: "2026-10-16" });
     expect(charged.excused).toBeUndefined();
@@ -147,7 +147,7 @@ describe("an extended return filed October 16, a day late", () => {
   });
 });
 
-describe("ordinary year, nothing asked: tax year 2023, filed and paid May 16, 2024", () => {
+describe("ordinary year, no request: tax year 2023, filed and paid May 16, 2024", () => {
   it("costs two months begun of both and interest on both from April 15", () => {
     const payments = [paid("2024-05-16", "10000")];
     const given = { taxYear: 2023, totalTax: "10000", paidOnTime: "0", payments };
@@ -155,7 +155,7 @@ describe("ordinary year, nothing asked: tax year 2023, filed and paid May 16, 20
       failureToFile: "900.00",
       failureToPay: "100.00",
       interestOnTax: "67.98",
-      interestOnAddition: "6.12",
+      interestOnPenalty: "6.12",
       total: "1074.10",
     });
   });

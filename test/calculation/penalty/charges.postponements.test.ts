@@ -40,17 +40,17 @@ describe("a postponement for everyone", () => {
     }
   );
 
-  it("of 2020 reached the June day abroad, that of 2021 did not", () => {
+  it("of 2020 reached the June day out of the country, that of 2021 did not", () => {
     const abroad: Partial<GivenReturn> = { filerType: "out of country" };
     expect(filedAndPaid(2019, "2020-07-15", abroad)).toEqual(NOTHING);
-    // May 17, 2021 ended the time for interest, June 15 the time abroad
+    // May 17, 2021 ended the time for interest, June 15 the time out of the country
     const [failureToFile, failureToPay, interest] = filedAndPaid(2020, "2021-06-15", abroad);
     expect([failureToFile, failureToPay]).toEqual(["0.00", "0.00"]);
     expect(Number(interest)).toBeGreaterThan(0);
   });
 });
 
-describe("disaster relief", () => {
+describe("a disaster postponement", () => {
   // IR-2024-146: San Diego County, January 21 to June 17, 2024.
   const april = { circumstances: postponement("2024-01-21", "2024-06-17") };
 
@@ -69,16 +69,19 @@ describe("disaster relief", () => {
   });
 
   // Kentucky, February 14 to November 3, 2025: both the April and the October day.
-  it("over April and October moves both: a November return is timely, asked for or not", () => {
+  it("over April and October moves both: a November return is timely, requested or not", () => {
     const both = { circumstances: postponement("2025-02-14", "2025-11-03") };
     expect(filedAndPaid(2024, "2025-11-03", both)).toEqual(NOTHING);
-    expect(filedAndPaid(2024, "2025-11-03", { ...both, extended: true })).toEqual(NOTHING);
-    expect(filedAndPaid(2024, "2025-11-04", { ...both, extended: true })[0]).toBe("450.00");
+    expect(filedAndPaid(2024, "2025-11-03", { ...both, validExtension: true })).toEqual(NOTHING);
+    expect(filedAndPaid(2024, "2025-11-04", { ...both, validExtension: true })[0]).toBe("450.00");
   });
 
   // Parts of Texas, July 2, 2025 to February 2, 2026: the October day alone.
   it("over October alone leaves payment due in April and the extended return due at its end", () => {
-    const october = { circumstances: postponement("2025-07-02", "2026-02-02"), extended: true };
+    const october = {
+      circumstances: postponement("2025-07-02", "2026-02-02"),
+      validExtension: true,
+    };
     const payments = [paid("2026-02-02", "2000")];
     const given = { taxYear: 2024, totalTax: "20000", ...october, payments };
     const charged = chargesOf({ ...given, paidOnTime: "18000", filedOn: "2026-02-02" });
@@ -90,7 +93,7 @@ describe("disaster relief", () => {
     expect(charged.excused).toBeDefined();
     const unextended = chargesOf({
       ...given,
-      extended: false,
+      validExtension: false,
       paidOnTime: "18000",
       filedOn: "2026-02-02",
     });

@@ -10,16 +10,13 @@ import { dollarsUpTo, RUNS } from "../arbitrary";
 import { day, dueOn, MADE_UP, paid, usd } from "../given";
 import { anyReturn, chargesInput, chargesOf, parts } from "./givenReturn";
 
-function sinceLongAgo<Figure extends string>(
-  table: DatedTable<Figure>,
-  figures: DatedTable<Figure>["entries"][number]["figures"]
-): DatedTable<Figure> {
+function sinceLongAgo<Figures>(table: DatedTable<Figures>, figures: Figures): DatedTable<Figures> {
   const from = day("1970-01-01");
   return { ...table, knownFrom: from, entries: [{ from, figures, source: MADE_UP }] };
 }
 
 describe("charges as published", () => {
-  // No minimum then; interest of 1970 is left out by a rate of nothing, the example gives the additions alone.
+  // No minimum then; interest of 1970 is left out by a rate of nothing, the example gives the penalties alone.
   const of1970 = {
     ...rulebook,
     failureToFileMinimum: sinceLongAgo(rulebook.failureToFileMinimum, { amount: usd(0) }),
@@ -35,7 +32,7 @@ describe("charges as published", () => {
         paidOnTime: usd(0),
         payments: [paid(inputs.paidOn, inputs.tax)],
         filedOn: day(inputs.filedOn),
-        extended: false,
+        validExtension: false,
         through: day(inputs.paidOn),
       },
       of1970
@@ -45,9 +42,9 @@ describe("charges as published", () => {
 });
 
 describe("charges", () => {
-  const late = { taxYear: 2025, totalTax: "20000", paidOnTime: "15000", extended: true };
+  const late = { taxYear: 2025, totalTax: "20000", paidOnTime: "15000", validExtension: true };
 
-  it("are refused beyond the published rates, and worked out at an assumed one", () => {
+  it("are refused beyond the published rates, and calculated at an assumed one", () => {
     const payments = [paid("2027-02-01", "5000")];
     const given = { ...late, payments, filedOn: "2026-10-15" };
     expect(() => chargesOf(given)).toThrow(NotInTableError);
@@ -67,7 +64,7 @@ describe("charges", () => {
     expect(untimely.failureToPay.amount.toFixed(2)).toBe("200.00");
   });
 
-  it("take a payment before the due date as paid in time", () => {
+  it("take a payment before the due date as paid on time", () => {
     const given = {
       taxYear: 2025,
       totalTax: "20000",
@@ -98,7 +95,7 @@ describe("charges", () => {
     );
   });
 
-  it("are nothing where all was paid in time, however late the return", () => {
+  it("are nothing where all was paid on time, however late the return", () => {
     fc.assert(
       fc.property(anyReturn, dollarsUpTo(1000), (given, over) => {
         const paidOnTime = given.totalTax.plus(over);
@@ -113,7 +110,7 @@ describe("charges", () => {
   it("never fall when the return comes later, without an extension", () => {
     fc.assert(
       fc.property(anyReturn, fc.integer({ min: 0, max: 90 }), (given, delay) => {
-        const unextended = { ...given, extended: false };
+        const unextended = { ...given, validExtension: false };
         const filedLater = addDays(given.filedOn, delay);
         const sooner = charges(unextended, rulebook).total;
         const later = charges({ ...unextended, filedOn: filedLater }, rulebook).total;
@@ -127,8 +124,8 @@ describe("charges", () => {
     fc.assert(
       fc.property(anyReturn, (given) => {
         fc.pre(given.filedOn <= given.dates.extended.lastDay);
-        const without = charges({ ...given, extended: false }, rulebook).total;
-        const extended = charges({ ...given, extended: true }, rulebook).total;
+        const without = charges({ ...given, validExtension: false }, rulebook).total;
+        const extended = charges({ ...given, validExtension: true }, rulebook).total;
         expect(extended.lessThanOrEqualTo(without)).toBe(true);
       }),
       RUNS
@@ -138,9 +135,9 @@ describe("charges", () => {
   it("never fall as tax goes unpaid for longer, without an extension", () => {
     fc.assert(
       fc.property(anyReturn, fc.integer({ min: 0, max: 200 }), (given, delay) => {
-        const unextended = { ...given, extended: false };
-        const delayed = given.payments.map(({ day: on, amount }) => ({
-          day: addDays(on, delay),
+        const unextended = { ...given, validExtension: false };
+        const delayed = given.payments.map(({ date: on, amount }) => ({
+          date: addDays(on, delay),
           amount,
         }));
         const sooner = charges(unextended, rulebook).total;
@@ -152,7 +149,7 @@ describe("charges", () => {
     );
   });
 
-  it("cost interest from April whoever files and whatever was asked", () => {
+  it("cost interest from April for every filer, with or without an extension", () => {
     for (const filerType of ["resident", "out of country"] as const) {
       const given = { ...late, filerType, through: "2026-12-31", filedOn: "2026-06-15" };
       const [first] = charges(chargesInput(given), rulebook).interestOnTax.periods;

@@ -5,7 +5,7 @@ import {
   failureToPayPenalty,
   type FailureToPayPenalty,
 } from "../../../src/calculation/penalty/failureToPayPenalty";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, RUNS } from "../arbitrary";
 import { day, dueOn, paid, usd } from "../given";
@@ -13,11 +13,11 @@ import { day, dueOn, paid, usd } from "../given";
 function failureToPay(
   due: string,
   unpaid: string,
-  payments: readonly LatePayment[],
+  payments: readonly Payment[],
   through = "2032-12-31"
 ): FailureToPayPenalty {
   return failureToPayPenalty(
-    { due: dueOn(due), unpaid: usd(unpaid), payments, through: day(through) },
+    { due: dueOn(due), unpaidTax: usd(unpaid), payments, through: day(through) },
     rulebook.failureToPay
   );
 }
@@ -28,7 +28,7 @@ const reduction = (
   addition: FailureToPayPenalty
 ): string => concurrentMonths(dueOn(filingDue), months, dueOn(paymentDue), addition).toFixed(2);
 
-describe("the months that bear both additions", () => {
+describe("the months that have both penalties", () => {
   // 26 CFR 301.6651-1(f): Example 1(a) takes 4 of 5 months on $100, Example 2 takes 5 of 8 on $500.
   it("are those of the regulation's examples", () => {
     const first = failureToPay("1970-04-15", "100", [paid("1970-08-21", "100")]);
@@ -60,7 +60,7 @@ describe("the months that bear both additions", () => {
   });
 
   it("are none where nothing is charged for failure to pay", () => {
-    expect(reduction("2025-04-15", 5, "2025-04-15", { charged: [], amount: usd(0) })).toBe("0.00");
+    expect(reduction("2025-04-15", 5, "2025-04-15", { periods: [], amount: usd(0) })).toBe("0.00");
   });
 
   it("stop where failure to pay has reached its quarter", () => {
@@ -76,14 +76,16 @@ describe("the months that bear both additions", () => {
     expect(reduction("2021-10-15", 2, "2021-05-17", addition)).toBe("7.50");
   });
 
-  it("never take off more than the addition for failure to pay, and more months never less", () => {
+  it("never take off more than the failure-to-pay penalty, and more months never less", () => {
     fc.assert(
       fc.property(
         fc.array(daysFrom("2025-04-16", "2026-12-31"), { maxLength: 3 }),
         fc.integer({ min: 1, max: 4 }),
         fc.boolean(),
         (daysOfPayment, months, extended) => {
-          const payments = [...daysOfPayment].sort().map((on) => ({ day: on, amount: usd("300") }));
+          const payments = [...daysOfPayment]
+            .sort()
+            .map((on) => ({ date: on, amount: usd("300") }));
           const addition = failureToPay("2025-04-15", "1000", payments, "2026-12-31");
           const due = dueOn(extended ? "2025-10-15" : "2025-04-15");
           const off = concurrentMonths(due, months, dueOn("2025-04-15"), addition);

@@ -25,7 +25,7 @@ function minimum(
   )?.amount.toString();
 }
 
-describe("the minimum addition", () => {
+describe("the minimum penalty", () => {
   it.each(published.amounts)("is $expected: $case ($source.document)", ({ inputs, expected }) => {
     const year = String(inputs.dueYear);
     const ofYear = ["01-01", "04-15", "12-31"].map((due) => `${year}-${due}`);
@@ -48,7 +48,7 @@ describe("the minimum addition", () => {
     expect(minimum(due, filedOn, "9000", "2026-04-15")).toBe(amount);
   });
 
-  it("is counted from the day the law names, not from the workday after it", () => {
+  it("is counted from the date the law names, not from the workday after it", () => {
     // TY2022: due Saturday April 15, 2023, timely through Tuesday April 18; 60 days from the 15th end June 14.
     const due = dueOn("2023-04-15", "2023-04-18");
     const filedOn = (on: string): boolean =>

@@ -23,7 +23,7 @@ const beforeTheMinimum = {
   },
 };
 
-/** The addition alone, on a return due and filed on the days given. */
+/** The penalty alone, on a return due and filed on the days given. */
 function addition(
   netTax: string,
   filedOn: string,
@@ -31,7 +31,7 @@ function addition(
   unextended = due
 ): FailureToFilePenalty {
   return failureToFilePenalty(
-    { due, unextended, filedOn: day(filedOn), netTax: usd(netTax) },
+    { due, regular: unextended, filedOn: day(filedOn), unpaidTax: usd(netTax) },
     rulebook
   );
 }
@@ -46,7 +46,7 @@ describe("failure to file as published", () => {
       ? failureToPayPenalty(
           {
             due,
-            unpaid: usd(beside.unpaid),
+            unpaidTax: usd(beside.unpaid),
             payments: [paid(beside.paidOn, beside.unpaid)],
             through: day(beside.paidOn),
           },
@@ -55,7 +55,7 @@ describe("failure to file as published", () => {
       : undefined;
     const filedOn = day(inputs.filedOn);
     const found = failureToFilePenalty(
-      { due, unextended: due, filedOn, netTax: usd(inputs.netTax), failureToPay },
+      { due, regular: due, filedOn, unpaidTax: usd(inputs.netTax), failureToPay },
       beforeTheMinimum
     );
     expect({
@@ -104,7 +104,7 @@ describe("the minimum", () => {
     ["5250", "2026-06-15", "525.00"],
     ["6000", "2026-06-15", "600.00"],
     ["0", "2026-06-15", "0.00"],
-  ])("on %s, filed %s, makes the addition %s", (netTax, filedOn, amount) => {
+  ])("on %s, filed %s, makes the penalty %s", (netTax, filedOn, amount) => {
     expect(dollars(netTax, filedOn)).toBe(amount);
   });
 
@@ -114,11 +114,11 @@ describe("the minimum", () => {
     const filedOn = day("2026-09-30");
     const unpaid = usd("2200");
     const failureToPay = failureToPayPenalty(
-      { due, unpaid, payments: [], through: filedOn },
+      { due, unpaidTax: unpaid, payments: [], through: filedOn },
       rulebook.failureToPay
     );
     const found = failureToFilePenalty(
-      { due, unextended: due, filedOn, netTax: unpaid, failureToPay },
+      { due, regular: due, filedOn, unpaidTax: unpaid, failureToPay },
       rulebook
     );
     // 550 less 55 would be 495
@@ -164,7 +164,8 @@ describe("failure to file", () => {
         fc.integer({ min: 0, max: 60 }),
         (netTax, filedOn, delay) => {
           const filed = (on: typeof filedOn): typeof netTax =>
-            failureToFilePenalty({ due, unextended: due, filedOn: on, netTax }, rulebook).amount;
+            failureToFilePenalty({ due, regular: due, filedOn: on, unpaidTax: netTax }, rulebook)
+              .amount;
           const later = filed(addDays(filedOn, delay));
           expect(later.greaterThanOrEqualTo(filed(filedOn))).toBe(true);
           const quarter = netTax.times("0.25");
@@ -185,11 +186,11 @@ describe("failure to file", () => {
     fc.assert(
       fc.property(dollarsUpTo(50_000), daysFrom("2026-04-16", "2026-06-14"), (netTax, filedOn) => {
         const failureToPay = failureToPayPenalty(
-          { due, unpaid: netTax, payments: [], through: filedOn },
+          { due, unpaidTax: netTax, payments: [], through: filedOn },
           rulebook.failureToPay
         );
         const found = failureToFilePenalty(
-          { due, unextended: due, filedOn, netTax, failureToPay },
+          { due, regular: due, filedOn, unpaidTax: netTax, failureToPay },
           rulebook
         );
         expect(found.amount.plus(failureToPay.amount).equals(found.gross)).toBe(true);

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import {
   failureToPayPenalty,
   type FailureToPayPenalty,
@@ -10,13 +10,13 @@ import { day, dueOn, paid, usd } from "../given";
 
 const april15 = dueOn("2026-04-15");
 
-/** The addition on an amount due April 15, 2026, with what is given of the rest. */
+/** The penalty on an amount due April 15, 2026, with what is given of the rest. */
 function addition(
   unpaid: string,
   through: string,
-  payments: readonly LatePayment[]
+  payments: readonly Payment[]
 ): FailureToPayPenalty {
-  const input = { due: april15, unpaid: usd(unpaid), payments, through: day(through) };
+  const input = { due: april15, unpaidTax: usd(unpaid), payments, through: day(through) };
   return failureToPayPenalty(input, rulebook.failureToPay);
 }
 const dollars = (...given: Parameters<typeof addition>): string =>
@@ -43,13 +43,13 @@ describe("a part payment", () => {
     const found = addition("1000", "2028-12-31", payments);
     // 1,000 for one month, 600 for two
     expect(found.amount.toFixed(2)).toBe("11.00");
-    expect(found.charged.map(({ months, base }) => [months, base.toString()])).toEqual([
+    expect(found.periods.map(({ months, base }) => [months, base.toString()])).toEqual([
       [1, "1000"],
       [2, "600"],
     ]);
   });
 
-  it("does not count after the day asked for", () => {
+  it("does not count after the last date of the calculation", () => {
     expect(dollars("1000", "2026-06-15", [paid("2026-06-16", "1000")])).toBe("10.00");
   });
 
@@ -57,7 +57,7 @@ describe("a part payment", () => {
     // 48 months on 1,000, two on 500, no more: 240 + 5
     const found = addition("1000", "2036-04-15", [paid("2030-04-15", "500")]);
     expect(found.amount.toFixed(2)).toBe("245.00");
-    const share = found.charged.reduce((sum, run) => sum.plus(run.share), usd(0));
+    const share = found.periods.reduce((sum, run) => sum.plus(run.share), usd(0));
     expect(share.toString()).toBe("0.25");
   });
 });
@@ -67,7 +67,7 @@ describe("an installment agreement", () => {
     failureToPayPenalty(
       {
         due: april15,
-        unpaid: usd("1000"),
+        unpaidTax: usd("1000"),
         payments: [],
         through: day(through),
         agreementBegins: day(from),
@@ -82,7 +82,7 @@ describe("an installment agreement", () => {
     ["2026-06-15", "2026-06-15", "7.50"],
     ["2026-06-16", "2026-06-15", "10.00"],
     ["2026-03-01", "2026-06-15", "5.00"],
-  ])("from %s makes the addition through %s %s", (from, through, amount) => {
+  ])("from %s makes the penalty through %s %s", (from, through, amount) => {
     expect(underAgreement(from, through)).toBe(amount);
   });
 
@@ -100,8 +100,8 @@ describe("an installment agreement", () => {
     ["1999-12-31", "2000-02-29", "5.00"],
     // October 16, November 16, December 16, January 16
     ["1999-10-15", "2000-02-15", "17.50"],
-  ])("on tax due %s makes the addition through %s %s", (due, through, amount) => {
-    const input = { due: dueOn(due), unpaid: usd("1000"), payments: [], through: day(through) };
+  ])("on tax due %s makes the penalty through %s %s", (due, through, amount) => {
+    const input = { due: dueOn(due), unpaidTax: usd("1000"), payments: [], through: day(through) };
     const agreed = { ...input, agreementBegins: addDays(day(due), 1) };
     expect(failureToPayPenalty(agreed, rulebook.failureToPay).amount.toFixed(2)).toBe(amount);
   });

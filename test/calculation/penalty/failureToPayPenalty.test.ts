@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays, addMonths } from "../../../src/calendar/calendarDate";
 import { monthsBegun } from "../../../src/calendar/monthOfDelinquency";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import {
   failureToPayPenalty,
   type FailureToPayPenalty,
@@ -15,14 +15,14 @@ import { day, dueOn, paid, usd } from "../given";
 
 const april15 = dueOn("2026-04-15");
 
-/** The addition on an amount due April 15, 2026, with what is given of the rest. */
+/** The penalty on an amount due April 15, 2026, with what is given of the rest. */
 function addition(
   unpaid: string,
   through: string,
-  payments: readonly LatePayment[] = [],
+  payments: readonly Payment[] = [],
   due = april15
 ): FailureToPayPenalty {
-  const input = { due, unpaid: usd(unpaid), payments, through: day(through) };
+  const input = { due, unpaidTax: usd(unpaid), payments, through: day(through) };
   return failureToPayPenalty(input, rulebook.failureToPay);
 }
 const dollars = (...given: Parameters<typeof addition>): string =>
@@ -33,7 +33,7 @@ describe("failure to pay as published", () => {
     const { due, unpaid, paidOn } = inputs;
     const found = addition(unpaid, paidOn, [paid(paidOn, unpaid)], dueOn(due));
     expect(found.amount.toFixed(2)).toBe(expected.addition);
-    expect(found.charged.map(({ months, base }) => [months, base.toString()])).toEqual([
+    expect(found.periods.map(({ months, base }) => [months, base.toString()])).toEqual([
       [expected.months, expected.base],
     ]);
   });
@@ -103,13 +103,13 @@ describe("failure to pay", () => {
   });
 
   it("of nothing is nothing", () => {
-    expect(addition("0", "2030-12-31")).toMatchObject({ charged: [] });
+    expect(addition("0", "2030-12-31")).toMatchObject({ periods: [] });
   });
 
   it("is half a percent by months begun, at most a quarter", () => {
     fc.assert(
       fc.property(dollarsUpTo(100_000), daysFrom("2026-04-16", "2036-12-31"), (unpaid, through) => {
-        const input = { due: april15, unpaid, payments: [], through };
+        const input = { due: april15, unpaidTax: unpaid, payments: [], through };
         const months = Math.min(50, monthsBegun(april15.countedFrom, through));
         const found = failureToPayPenalty(input, rulebook.failureToPay).amount;
         expect(found.equals(unpaid.times(months).times("0.005"))).toBe(true);
@@ -127,13 +127,13 @@ describe("failure to pay", () => {
         (unpaid, daysLate, delay) => {
           const through = day("2032-01-01");
           const half = unpaid.div(2);
-          const paidOn = (days: number): readonly LatePayment[] => [
-            { day: addDays(april15.countedFrom, days), amount: half },
+          const paidOn = (days: number): readonly Payment[] => [
+            { date: addDays(april15.countedFrom, days), amount: half },
           ];
           const amounts = [paidOn(daysLate), paidOn(daysLate + delay), []].map(
             (payments) =>
               failureToPayPenalty(
-                { due: april15, unpaid, payments, through },
+                { due: april15, unpaidTax: unpaid, payments, through },
                 rulebook.failureToPay
               ).amount
           );
@@ -146,15 +146,15 @@ describe("failure to pay", () => {
     );
   });
 
-  it("charges runs of months that follow one another", () => {
+  it("charges periods of months that follow one another", () => {
     fc.assert(
       fc.property(
         fc.array(daysFrom("2026-04-16", "2030-12-31"), { maxLength: 4 }),
         (daysOfPayment) => {
           const payments = [...daysOfPayment]
             .sort()
-            .map((on): LatePayment => ({ day: on, amount: usd("100") }));
-          const { charged } = addition("1000", "2030-12-31", payments);
+            .map((on): Payment => ({ date: on, amount: usd("100") }));
+          const { periods: charged } = addition("1000", "2030-12-31", payments);
           let next = 1;
           for (const run of charged) {
             expect(run.firstMonth).toBe(next);

@@ -3,7 +3,7 @@ import { compareDates, type CalendarDate } from "../../../src/calendar/calendarD
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { Circumstances } from "../../../src/calculation/dueDate/dueDate";
 import type { FilerType } from "../../../src/calculation/filerType";
-import type { LatePayment } from "../../../src/calculation/penalty/underpaymentInterest";
+import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { charges, type Charges, type ChargesInput } from "../../../src/calculation/penalty/charges";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
@@ -16,9 +16,9 @@ export interface GivenReturn {
   readonly taxYear: number;
   readonly totalTax: string;
   readonly paidOnTime: string;
-  readonly payments?: readonly LatePayment[];
+  readonly payments?: readonly Payment[];
   readonly filedOn: string;
-  readonly extended?: boolean;
+  readonly validExtension?: boolean;
   readonly through?: string;
   readonly filerType?: FilerType;
   readonly circumstances?: Circumstances;
@@ -26,17 +26,17 @@ export interface GivenReturn {
   readonly assumedRate?: AssumedRate;
 }
 
-/** The calculation's input for a described return; worked out through the last of filing and payments where no day is given. */
+/** The calculation's input for a described return; calculated through the last of filing and payments where no day is given. */
 export function chargesInput(given: GivenReturn): ChargesInput {
   const {
     taxYear,
     payments = [],
-    extended = false,
+    validExtension = false,
     filerType = "resident",
     circumstances = {},
   } = given;
   const filedOn = day(given.filedOn);
-  const days = [filedOn, ...payments.map((payment) => payment.day)].sort();
+  const days = [filedOn, ...payments.map((payment) => payment.date)].sort();
   const through = given.through === undefined ? (days.at(-1) ?? filedOn) : day(given.through);
   return {
     dates: clientDates(calendarTaxYear(taxYear), filerType, circumstances, rulebook),
@@ -44,7 +44,7 @@ export function chargesInput(given: GivenReturn): ChargesInput {
     paidOnTime: usd(given.paidOnTime),
     payments,
     filedOn,
-    extended,
+    validExtension,
     through,
     agreementBegins: given.agreementBegins === undefined ? undefined : day(given.agreementBegins),
     assumedRate: given.assumedRate,
@@ -62,7 +62,7 @@ export function parts(charged: Charges): Readonly<Record<string, string>> {
     failureToFile: charged.failureToFile.amount.toFixed(2),
     failureToPay: charged.failureToPay.amount.toFixed(2),
     interestOnTax: charged.interestOnTax.amount.toFixed(2),
-    interestOnAddition: charged.interestOnAddition.amount.toFixed(2),
+    interestOnPenalty: charged.interestOnPenalty.amount.toFixed(2),
     total: charged.total.toFixed(2),
   };
 }
@@ -85,8 +85,8 @@ export const anyReturn: fc.Arbitrary<ChargesInput> = fc
   })
   .map((given) => {
     const payments = given.payments
-      .map(([on, amount]) => ({ day: on, amount }))
-      .sort((one, other) => compareDates(one.day, other.day));
+      .map(([on, amount]) => ({ date: on, amount }))
+      .sort((one, other) => compareDates(one.date, other.date));
     return {
       dates: clientDates(
         calendarTaxYear(given.taxYear),
@@ -98,7 +98,7 @@ export const anyReturn: fc.Arbitrary<ChargesInput> = fc
       paidOnTime: given.totalTax.times(given.shareOnTime).div(100).toDecimalPlaces(2),
       payments,
       filedOn: given.filedOn,
-      extended: given.extended,
+      validExtension: given.extended,
       through: lastDay as CalendarDate,
     };
   });

@@ -3,9 +3,8 @@ import { addDays, daysInYear, yearOf } from "../../../src/calendar/calendarDate"
 import { dailyCompounding } from "../../../src/calculation/penalty/dailyCompounding";
 import { publishedPeriods, wholePeriod } from "../../../src/calculation/penalty/publishedPeriods";
 import { Decimal } from "../../../src/money/dollars";
-import type { DatedTable } from "../../../src/rules/datedTable";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { rulebook } from "../../../src/rules/rulebook";
+import { rulebook, type Rulebook } from "../../../src/rules/rulebook";
 import { day, MADE_UP, usd } from "../given";
 
 const table = rulebook.underpaymentRate;
@@ -20,7 +19,7 @@ describe("a whole period", () => {
     });
   });
 
-  it("that begins on the last day of a quarter bears the next quarter's rate", () => {
+  it("that begins on the last day of a quarter has the next quarter's rate", () => {
     const period = wholePeriod(day("2026-03-31"), { table });
     expect(period).toMatchObject({ to: "2026-06-30", days: 91 });
     expect(period.rate.toString()).toBe("0.06");
@@ -28,7 +27,7 @@ describe("a whole period", () => {
 
   it("ends with the year where the same rate goes on into a leap year", () => {
     const from = day("2023-06-01");
-    const oneRate: DatedTable<"rate"> = {
+    const oneRate: Rulebook["underpaymentRate"] = {
       ...table,
       knownFrom: from,
       knownThrough: day("2025-05-31"),

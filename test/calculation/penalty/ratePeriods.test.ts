@@ -28,7 +28,7 @@ describe("rate periods", () => {
     expect(periods.reduce((sum, period) => sum + period.days, 0)).toBe(expected);
   });
 
-  // Rates, days and divisors of fourteen tax years against the factors printed on Form 2210. That addition is not compounded,
+  // Rates, days and divisors of fourteen tax years against the factors printed on Form 2210. That penalty is not compounded,
   // and takes the rate of the first quarter through April 15 (section 6621(b)(2)(B)).
   it.each(shortMethod.cases)(
     "yield the short-method factor of $case ($source.document)",
@@ -92,7 +92,7 @@ describe("rate periods", () => {
     ]);
   });
 
-  it("refuse days before the first rate held", () => {
+  it("refuse days before the first rate in the table", () => {
     expect(() => ratePeriods(day("1994-12-30"), day("1995-02-01"), rates)).toThrow(NotInTableError);
     expect(ratePeriods(day("1994-12-31"), day("1995-02-01"), rates)[0]?.days).toBe(32);
   });

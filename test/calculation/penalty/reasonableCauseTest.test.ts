@@ -9,13 +9,13 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { RUNS } from "../arbitrary";
 import { day, dueOn, usd } from "../given";
 
-/** 90% of $20,000 paid by April 15, 2026, the rest with the extended return on October 15: every condition is met. */
+/** 90% of $20,000 paid by April 15, 2026, the balance with the extended return on October 15: every condition is met. */
 const met: ReasonableCauseTestInput = {
-  extended: true,
+  validExtension: true,
   regular: dueOn("2026-04-15"),
   extendedDue: dueOn("2026-10-15", "2026-10-15", "extended return"),
   totalTax: usd("20000"),
-  unpaid: usd("2000"),
+  unpaidTax: usd("2000"),
   paidInFullOn: day("2026-10-15"),
   filedOn: day("2026-10-15"),
 };
@@ -23,21 +23,21 @@ const presumed = (change: Partial<ReasonableCauseTestInput>): boolean =>
   reasonableCauseTest({ ...met, ...change }, rulebook) !== undefined;
 
 // 26 CFR 301.6651-1(c)(3).
-describe("the presumption of reasonable cause", () => {
+describe("the 90% test of reasonable cause", () => {
   it("holds when every condition is met, by the regulation", () => {
     const source = reasonableCauseTest(met, rulebook);
-    expect(source?.citation).toBe("26 CFR 301.6651-1(c)(3)");
+    expect(source?.citation).toBe("Regulations section 301.6651-1(c)(3)");
     expect(source?.confidence).toBe("official");
   });
 
-  // Pub. L. 91-172, section 943(d): there was no addition to be spared for returns due before 1970.
-  it("is refused for due dates before the law of the addition began", () => {
+  // Pub. L. 91-172, section 943(d): there was no penalty to be spared for returns due before 1970.
+  it("is refused for due dates before the law of the penalty began", () => {
     expect(presumed({ regular: dueOn("1970-01-01") })).toBe(true);
     expect(() => presumed({ regular: dueOn("1969-12-31") })).toThrow(NotInTableError);
   });
 
   it("does not hold without a valid extension", () => {
-    expect(presumed({ extended: false })).toBe(false);
+    expect(presumed({ validExtension: false })).toBe(false);
   });
 
   // The manual for examiners as reported (secondary); the regulation's own words would protect the extension period.
@@ -68,12 +68,12 @@ describe("the presumption of reasonable cause", () => {
     ["90%", "2000.00", true],
     ["90.01%", "1998.00", true],
   ])("with %s paid, %s open of $20,000: %s", (_share, unpaid, holds) => {
-    expect(presumed({ unpaid: usd(unpaid) })).toBe(holds);
+    expect(presumed({ unpaidTax: usd(unpaid) })).toBe(holds);
   });
 
   it("has nothing to excuse where nothing is unpaid", () => {
-    expect(presumed({ unpaid: usd("0") })).toBe(false);
-    expect(presumed({ totalTax: usd("0"), unpaid: usd("0") })).toBe(false);
+    expect(presumed({ unpaidTax: usd("0") })).toBe(false);
+    expect(presumed({ totalTax: usd("0"), unpaidTax: usd("0") })).toBe(false);
   });
 
   it("turns exactly at a tenth of the tax", () => {
@@ -85,7 +85,7 @@ describe("the presumption of reasonable cause", () => {
           fc.pre(unpaidCents <= taxCents);
           const holds = presumed({
             totalTax: usd(taxCents).div(100),
-            unpaid: usd(unpaidCents).div(100),
+            unpaidTax: usd(unpaidCents).div(100),
           });
           expect(holds).toBe(unpaidCents * 10 <= taxCents);
         }

@@ -3,12 +3,11 @@ import { describe, expect, it } from "vitest";
 import { addDays, daysBetween } from "../../../src/calendar/calendarDate";
 import {
   underpaymentInterest,
-  type LatePayment,
+  type Payment,
 } from "../../../src/calculation/penalty/underpaymentInterest";
 import { ZERO } from "../../../src/money/dollars";
-import type { DatedTable } from "../../../src/rules/datedTable";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { rulebook } from "../../../src/rules/rulebook";
+import { rulebook, type Rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/interest-factors.json";
 import { daysFrom, dollarsUpTo, RUNS } from "../arbitrary";
 import { day, MADE_UP, paid, usd } from "../given";
@@ -20,7 +19,7 @@ function interest(
   amount: string,
   due: string,
   through: string,
-  payments: readonly LatePayment[] = []
+  payments: readonly Payment[] = []
 ): string {
   const found = underpaymentInterest(usd(amount), day(due), payments, day(through), rates);
   return found.amount.toFixed(2);
@@ -51,7 +50,7 @@ describe("interest as published", () => {
     expect(daysBetween(day(due), day(taxPaid))).toBe(expected.simpleDays);
     expect(simple.toFixed(2)).toBe(expected.simpleInterest);
     const from = day("1983-01-01");
-    const table: DatedTable<"rate"> = {
+    const table: Rulebook["underpaymentRate"] = {
       ...rates.table,
       knownFrom: from,
       knownThrough: day("1983-06-30"),
@@ -77,13 +76,13 @@ describe("interest on an amount due April 15, 2026", () => {
     expect(interest("0", "2026-04-15", "2026-12-31")).toBe("0.00");
   });
 
-  it("stops with the payment in full, whatever day is asked for", () => {
+  it("stops with the payment in full, whatever the last date", () => {
     const payments = [paid("2026-06-30", "10000")];
     expect(interest("10000", "2026-04-15", "2026-12-31", payments)).toBe("125.70");
     expect(interest("10000", "2026-04-15", "2030-12-31", payments)).toBe("125.70");
   });
 
-  it("stops with the day asked for when the payment comes later", () => {
+  it("stops with the last date of the calculation when the payment comes later", () => {
     const payments = [paid("2026-12-01", "10000")];
     expect(interest("10000", "2026-04-15", "2026-06-30", payments)).toBe("125.70");
   });
@@ -118,7 +117,7 @@ describe("interest", () => {
     const later = daysFrom("2023-04-16", "2026-12-31");
     fc.assert(
       fc.property(dollarsUpTo(100_000), later, later, (amount, paidOn, through) => {
-        const payments = [{ day: paidOn, amount: amount.div(3) }];
+        const payments = [{ date: paidOn, amount: amount.div(3) }];
         const found = underpaymentInterest(amount, day("2023-04-15"), payments, through, rates);
         const sum = found.periods.reduce((total, step) => total.plus(step.interest), ZERO);
         expect(sum.minus(found.amount).abs().lessThan("1e-15")).toBe(true);
@@ -166,7 +165,7 @@ describe("interest", () => {
         const through = day("2026-12-31");
         const [early, late] = one <= other ? [one, other] : [other, one];
         const withHalfPaid = (on: typeof early): typeof amount =>
-          underpaymentInterest(amount, due, [{ day: on, amount: amount.div(2) }], through, rates)
+          underpaymentInterest(amount, due, [{ date: on, amount: amount.div(2) }], through, rates)
             .amount;
         const unpaid = underpaymentInterest(amount, due, [], through, rates).amount;
         expect(withHalfPaid(late).lessThanOrEqualTo(unpaid)).toBe(true);

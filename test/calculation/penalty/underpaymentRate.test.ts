@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
+import { shortDate } from "../../../src/calendar/writtenDate";
 import { underpaymentRate } from "../../../src/calculation/penalty/underpaymentRate";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -28,32 +29,34 @@ describe("the underpayment rate", () => {
     expect(rateOn(on)).toBe(rate);
   });
 
-  // Secondary: two tables read off irs.gov give 7% for the first quarter of 2026 and 6% for the second.
+  // Secondary: two tables copied from irs.gov give 7% for the first quarter of 2026 and 6% for the second.
   it.each([
     ["2026-03-31", "0.07"],
     ["2026-04-01", "0.06"],
     ["2026-06-30", "0.06"],
     ["2026-07-01", "0.07"],
-  ])("on %s is %s at the turn of a quarter", (on, rate) => {
+  ])("on %s is %s at the end of a quarter", (on, rate) => {
     expect(rateOn(on)).toBe(rate);
   });
 
-  it("comes with its source where published, without where assumed", () => {
+  it("has a source if published, and none if assumed", () => {
     expect(underpaymentRate(knownThrough, { table }).source?.citation).toMatch(/^Rev\. Rul\./);
     const assumed = underpaymentRate(beyond, { table, assumedRate: usd("0.065") });
     expect(assumed.rate.toString()).toBe("0.065");
     expect(assumed.source).toBeUndefined();
   });
 
-  it("refuses a day beyond the last published quarter unless a rate is assumed", () => {
+  it("does not cover a date after the last published quarter unless a rate is assumed", () => {
     expect(() => underpaymentRate(beyond, { table })).toThrow(NotInTableError);
-    expect(() => underpaymentRate(beyond, { table })).toThrow(knownThrough);
+    expect(() => underpaymentRate(beyond, { table })).toThrow(
+      `The table covers dates through ${shortDate(knownThrough)}`
+    );
     const latest = underpaymentRate(beyond, { table, assumedRate: "latest" });
     expect(latest.rate.equals(underpaymentRate(knownThrough, { table }).rate)).toBe(true);
     expect(latest.source).toBeUndefined();
   });
 
-  it("refuses a day before the first rate held, assumed or not", () => {
+  it("does not cover a date before the first rate in the table, assumed or not", () => {
     const before = addDays(table.knownFrom, -1);
     expect(() => underpaymentRate(before, { table })).toThrow(NotInTableError);
     expect(() => underpaymentRate(before, { table, assumedRate: "latest" })).toThrow(
@@ -61,7 +64,7 @@ describe("the underpayment rate", () => {
     );
   });
 
-  it("is never replaced by the assumed one where published", () => {
+  it("is never replaced by the assumed one if published", () => {
     fc.assert(
       fc.property(daysFrom("1995-01-01", knownThrough), (on) => {
         const published = underpaymentRate(on, { table });

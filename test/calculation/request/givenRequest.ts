@@ -3,7 +3,7 @@ import type { FilerType } from "../../../src/calculation/filerType";
 import type { Carrier, ClientRequest } from "../../../src/calculation/request/clientRequest";
 import type { RequestRecord } from "../../../src/calculation/season/requestRecord";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import type { RequestMethod } from "../../../src/rules/requestTables";
+import type { RequestMethod } from "../../../src/rules/requestWords";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, fiscalYear, state, usd } from "../given";
 

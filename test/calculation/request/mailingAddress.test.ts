@@ -20,8 +20,9 @@ const to = (
   year: TaxYear,
   written: string,
   paidWithRequest: boolean,
-  byCarrier = false
-): PaperAddress => mailingAddress(year, residence(written), paidWithRequest, byCarrier, rulebook);
+  byDeliveryService = false
+): PaperAddress =>
+  mailingAddress(year, residence(written), paidWithRequest, byDeliveryService, rulebook);
 
 const EDITIONS = [2022, 2023, 2024, 2025];
 const RESIDENCES = [...STATES, "estate", "nonresident"];
@@ -59,7 +60,7 @@ describe("where a paper request goes", () => {
     }
   });
 
-  it("is what the chart says or is refused, whoever asks", () => {
+  it("is what the chart says or is refused, for every filer", () => {
     for (const { edition, written, paidWithRequest, row } of everyCase) {
       const ask = () => to(calendarTaxYear(edition), written, paidWithRequest).lines;
       if (row) expect(ask()).toEqual(row.expected);
@@ -80,27 +81,27 @@ describe("where a paper request goes", () => {
         ).toBe(paidWithRequest);
   });
 
-  it("names what the chart leaves out", () => {
+  it("has an error for a residence that the chart does not name", () => {
     expect(() => to(calendarTaxYear(2025), "MP", true)).toThrow(
-      "Where a paper request goes (Form 4868): the chart of 2025 names no address for MP (rules/mailing-addresses.json)"
+      "The chart of 2025 has no address for MP (rules/mailing-addresses.json)"
     );
   });
 
   it.each([
-    [2021, "no figure for 2021-12-31; held only from 2022-12-31 on"],
-    [2026, "no figure for 2026-12-31; known only through 2025-12-31"],
-  ])("is not held in the edition of %d", (year, sentence) => {
+    [2021, "There is no figure for 12/31/2021. The table begins on 12/31/2022"],
+    [2026, "There is no figure for 12/31/2026. The table covers dates through 12/31/2025"],
+  ])("is not in the table for the form of %d", (year, sentence) => {
     for (const written of RESIDENCES)
-      for (const byCarrier of [false, true])
-        expect(() => to(calendarTaxYear(year), written, true, byCarrier)).toThrow(sentence);
+      for (const byDeliveryService of [false, true])
+        expect(() => to(calendarTaxYear(year), written, true, byDeliveryService)).toThrow(sentence);
   });
 
   // Form 4868 is for the tax year beginning in its year: common practice, no source.
-  it("goes by the year in which a fiscal year begins", () => {
+  it("uses the form of the year in which a fiscal year begins", () => {
     const cincinnati = "Cincinnati, OH 45280-2503";
     expect(to(fiscalYear("2025-06-30"), "CA", true).lines).toContain(cincinnati);
     expect(to(fiscalYear("2026-06-30"), "CA", true).lines).toContain("Louisville, KY 40293-1300");
-    expect(() => to(fiscalYear("2022-06-30"), "CA", true)).toThrow("2021-12-31");
+    expect(() => to(fiscalYear("2022-06-30"), "CA", true)).toThrow("12/31/2021");
   });
 });
 
@@ -158,7 +159,7 @@ describe("where a private carrier brings it", () => {
   });
 });
 
-describe("the chart held", () => {
+describe("the chart in the table", () => {
   it("has one row at most for a residence", () => {
     for (const { edition, written, paidWithRequest } of everyCase) {
       const rows = rulebook.mailingAddresses.rows.filter(

@@ -3,11 +3,11 @@ import { methodIssues } from "../../../src/calculation/request/methodIssues";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
-  methodIssues(givenRequest(given)).map(({ check, about }) =>
+  methodIssues(givenRequest(given)).map(({ check, details: about }) =>
     about === undefined ? check : `${check}: ${about}`
   );
 
-describe("findings on the way a request goes", () => {
+describe("issues with the method of a request", () => {
   // Form 4868 (2025), when to file: fiscal-year filers ask on paper.
   it.each([
     ["e-file", ["fiscal year not on paper: e-file"]],
@@ -19,14 +19,14 @@ describe("findings on the way a request goes", () => {
     expect(found({ ...fiscal, ...(method ? { method } : {}) })).toEqual(issues);
   });
 
-  it("of a calendar year let every way be", () => {
+  it("of a calendar year leave every method available", () => {
     for (const method of ["e-file", "electronic payment", "paper"] as const)
       expect(found({ method })).toEqual([]);
   });
 
   // Form 4868 (2025), paying electronically: the payment carries the request.
   it.each([
-    ["electronic payment", "0", ["no payment to mark"]],
+    ["electronic payment", "0", ["no electronic payment"]],
     ["electronic payment", "0.01", []],
     ["e-file", "0", []],
     ["paper", "0", []],
@@ -36,10 +36,10 @@ describe("findings on the way a request goes", () => {
 
   // Form 4868 (2025), private delivery services; 26 U.S.C. 7502(f).
   it.each([
-    ["designated", "5000", "paper", ["carrier to a post office box"]],
+    ["designated", "5000", "paper", ["carrier to a P.O. box"]],
     ["designated", "0", "paper", []],
     ["not designated", "0", "paper", ["carrier not designated"]],
-    ["not designated", "0.01", "paper", ["carrier to a post office box", "carrier not designated"]],
+    ["not designated", "0.01", "paper", ["carrier to a P.O. box", "carrier not designated"]],
     ["not designated", "5000", "e-file", []],
     ["not designated", "5000", "electronic payment", []],
   ] as const)(
@@ -49,19 +49,19 @@ describe("findings on the way a request goes", () => {
     }
   );
 
-  it("take a carrier for a sign of paper where no way is said", () => {
+  it("take a delivery service to mean paper if no method is given", () => {
     expect(found({ carrier: "not designated", paidWithRequest: "0" })).toEqual([
       "carrier not designated",
     ]);
-    expect(found({ carrier: "designated" })).toEqual(["carrier to a post office box"]);
+    expect(found({ carrier: "designated" })).toEqual(["carrier to a P.O. box"]);
   });
 
   // Form 4868 (2025), line 8: living and working outside the country.
   it.each([
-    [true, "resident", ["abroad ticked: resident"]],
-    [true, "nonresident", ["abroad ticked: nonresident"]],
+    [true, "resident", ["line 8 checked: resident"]],
+    [true, "nonresident", ["line 8 checked: nonresident"]],
     [true, "out of country", []],
-    [false, "out of country", ["abroad not ticked"]],
+    [false, "out of country", ["line 8 not checked"]],
     [false, "resident", []],
     [false, "nonresident", []],
     [undefined, "out of country", []],

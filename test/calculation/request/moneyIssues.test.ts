@@ -5,21 +5,21 @@ import { rulebook } from "../../../src/rules/rulebook";
 import { dollarsUpTo, RUNS } from "../arbitrary";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
-/** The findings with their dollars and day, as text. */
+/** The issues with their dollars and day, as text. */
 const found = (given: GivenRequest) =>
-  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, day }) =>
+  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, date: day }) =>
     [check, amount?.toString(), day].filter((part) => part !== undefined).join(" ")
   );
 
-// 26 CFR 301.6651-1(c)(3): 90% of 20,000 is 18,000; 26 U.S.C. 6601(a): interest from the last day to pay on what is unpaid.
-describe("findings on the dollars of a request", () => {
+// 26 CFR 301.6651-1(c)(3): 90% of 20,000 is 18,000; 26 U.S.C. 6601(a): interest from the payment due date on what is unpaid.
+describe("issues with the amounts of a request", () => {
   it.each([
-    ["2999.99", ["paying less than protects 0.01 2026-04-15", "interest 2000.01 2026-04-15"]],
-    ["3000", ["interest 2000 2026-04-15"]],
-    ["4999.99", ["interest 0.01 2026-04-15"]],
+    ["2999.99", ["below 90% test 0.01 2026-04-15", "interest accrues 2000.01 2026-04-15"]],
+    ["3000", ["interest accrues 2000 2026-04-15"]],
+    ["4999.99", ["interest accrues 0.01 2026-04-15"]],
     ["5000", []],
     ["6000", []],
-    ["0", ["paying less than protects 3000 2026-04-15", "interest 5000 2026-04-15"]],
+    ["0", ["below 90% test 3000 2026-04-15", "interest accrues 5000 2026-04-15"]],
   ])("with $%s of 5,000 paid are %j", (paidWithRequest, issues) => {
     expect(found({ paidWithRequest })).toEqual(issues);
   });
@@ -27,20 +27,20 @@ describe("findings on the dollars of a request", () => {
   it("round what is missing up to the cent: half a cent short is short", () => {
     // 90% of 20,000.05 is 18,000.045
     expect(found({ totalTax: "20000.05", paidWithRequest: "3000.04" })[0]).toBe(
-      "paying less than protects 0.01 2026-04-15"
+      "below 90% test 0.01 2026-04-15"
     );
     expect(found({ totalTax: "20000.05", paidWithRequest: "3000.05" })[0]).toBe(
-      "interest 2000 2026-04-15"
+      "interest accrues 2000 2026-04-15"
     );
   });
 
-  // 26 U.S.C. 6601(b)(1): living abroad moves the return, not the payment.
-  it("show the last day to pay, which living abroad does not move", () => {
+  // 26 U.S.C. 6601(b)(1): being out of the country moves the return, not the payment.
+  it("show the payment due date, which being out of the country does not move", () => {
     expect(found({ filerType: "out of country", paidWithRequest: "0" })[1]).toBe(
-      "interest 5000 2026-04-15"
+      "interest accrues 5000 2026-04-15"
     );
     expect(found({ filerType: "nonresident", paidWithRequest: "0" })[1]).toBe(
-      "interest 5000 2026-06-15"
+      "interest accrues 5000 2026-06-15"
     );
   });
 
@@ -52,11 +52,11 @@ describe("findings on the dollars of a request", () => {
 
   // Crocker v. Commissioner, 92 T.C. 899: an estimate without a fair attempt can void the extension.
   it.each([
-    ["0", "900", ["zero beside last year 900"]],
-    ["0", "0.01", ["zero beside last year 0.01"]],
+    ["0", "900", ["zero estimate after tax last year 900"]],
+    ["0", "0.01", ["zero estimate after tax last year 0.01"]],
     ["0", "0", []],
     ["0", undefined, []],
-    ["0.01", "900", ["paying less than protects 0.01 2026-04-15", "interest 0.01 2026-04-15"]],
+    ["0.01", "900", ["below 90% test 0.01 2026-04-15", "interest accrues 0.01 2026-04-15"]],
   ])("of an estimate of %s beside %s last year are %j", (totalTax, priorYearTax, issues) => {
     const prior = priorYearTax === undefined ? {} : { priorYearTax };
     expect(found({ totalTax, payments: "0", paidWithRequest: "0", ...prior })).toEqual(issues);
@@ -64,8 +64,8 @@ describe("findings on the dollars of a request", () => {
 
   it.each([
     ["20000", []],
-    ["20000.01", ["estimate below payments 0.01"]],
-    ["25000", ["estimate below payments 5000"]],
+    ["20000.01", ["refund expected 0.01"]],
+    ["25000", ["refund expected 5000"]],
   ])("of payments of %s on a tax of 20,000 are %j", (payments, issues) => {
     expect(found({ payments, paidWithRequest: "0" })).toEqual(issues);
   });
@@ -78,7 +78,7 @@ describe("findings on the dollars of a request", () => {
     const dollars = dollarsUpTo(90_000).map(String);
     fc.assert(
       fc.property(dollars, dollars, (totalTax, payments) => {
-        for (const check of ["paying less than protects", "interest"] as const) {
+        for (const check of ["below 90% test", "interest accrues"] as const) {
           const given = { totalTax, payments, paidWithRequest: "0" };
           const amountOf = (request: GivenRequest) =>
             moneyIssues(givenRequest(request), rulebook).find((one) => one.check === check)?.amount;

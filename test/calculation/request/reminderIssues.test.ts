@@ -7,10 +7,11 @@ import published from "../../fixtures/published/state-extension-dates.json";
 import { RUNS } from "../arbitrary";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
-/** The findings with what they are about, the day and the dollars, as text. */
+/** The issues with what they are about, the day and the dollars, as text. */
 const found = (given: GivenRequest) =>
-  reminderIssues(givenRequest(given), rulebook).map(({ check, about, day, amount }) =>
-    [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
+  reminderIssues(givenRequest(given), rulebook).map(
+    ({ check, details: about, date: day, amount }) =>
+      [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
   );
 const checksOf = (given: GivenRequest) =>
   reminderIssues(givenRequest(given), rulebook).map(({ check }) => check);
@@ -19,15 +20,17 @@ describe("what hangs on the state", () => {
   const alone = ["automatic", "with the federal extension"];
 
   it.each(published.cases)("of $case: whether the federal request is enough", (one) => {
-    const asks = checksOf({ state: one.inputs.state }).includes("state asks for its own");
+    const asks = checksOf({ state: one.inputs.state }).includes("state asks for its own request");
     expect(asks).toBe(!alone.includes(one.expected.grant));
   });
 
   // IT-370 instructions: the federal request is not taken.
   it("names the state and its condition", () => {
     expect(found({ state: "NY" })).toEqual([
-      expect.stringMatching(/^state asks for its own · New York: Must be filed by the due date/),
-      "state rule not sure · New York",
+      expect.stringMatching(
+        /^state asks for its own request · New York: File the request by the due date/
+      ),
+      "state rule unverified · New York",
     ]);
   });
 
@@ -47,16 +50,17 @@ describe("what hangs on the state", () => {
     ["no rule", "PR", 2025, false],
   ])("warns of %s", (_what, state, taxYear, isUnsure) => {
     const asOf = `${String(taxYear + 1)}-04-10`;
-    expect(checksOf({ state, taxYear, asOf }).includes("state rule not sure")).toBe(isUnsure);
+    expect(checksOf({ state, taxYear, asOf }).includes("state rule unverified")).toBe(isUnsure);
   });
 
   it("warns of a year before the first that a rule is for, whatever the state grants", () => {
     expect(found({ state: "NH", taxYear: 2024, asOf: "2025-04-10" })).toEqual([
-      "state rule not sure · New Hampshire",
+      "state rule unverified · New Hampshire",
     ]);
     const rows = rulebook.stateExtensions.rows.map((row) => ({
       ...row,
-      ...{ fromTaxYear: 2025, sourceTaxYear: 2025 },
+      fromTaxYear: 2025,
+      sourceTaxYear: 2025,
     }));
     const rules = { ...rulebook, stateExtensions: { ...rulebook.stateExtensions, rows } };
     const checks = (taxYear: number) =>
@@ -64,8 +68,8 @@ describe("what hangs on the state", () => {
         givenRequest({ state: "CA", taxYear, asOf: `${String(taxYear + 1)}-04-10` }),
         rules
       ).map(({ check }) => check);
-    expect(checks(2024)).toContain("state rule not sure");
-    expect(checks(2025)).not.toContain("state rule not sure");
+    expect(checks(2024)).toContain("state rule unverified");
+    expect(checks(2025)).not.toContain("state rule unverified");
   });
 
   it("warns of memory even where a tax year is noted beside it", () => {
@@ -73,11 +77,11 @@ describe("what hangs on the state", () => {
     const rules = { ...rulebook, stateExtensions: { ...rulebook.stateExtensions, rows } };
     const checks = (code: string) =>
       reminderIssues(givenRequest({ state: code }), rules).map(({ check }) => check);
-    expect(checks("KS")).toEqual(["state rule not sure"]);
+    expect(checks("KS")).toEqual(["state rule unverified"]);
     expect(checks("OH")).toEqual([]);
   });
 
-  it("is nothing for a fiscal year, whose state dates are not held", () => {
+  it("is nothing for a fiscal year, because the state table covers calendar years", () => {
     const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
     expect(checksOf({ ...fiscal, state: "NY" })).toEqual([]);
   });
@@ -89,21 +93,29 @@ describe("what hangs on the state", () => {
 });
 
 // 26 U.S.C. 7508A(a).
-describe("disaster relief", () => {
+describe("a disaster postponement", () => {
   it.each([
-    ["reaches April", ["2026-01-22", "2026-06-08"], ["relief moves dates · 2026-06-08"]],
-    ["begins on the due date", ["2026-04-15", "2026-06-08"], ["relief moves dates · 2026-06-08"]],
+    ["reaches April", ["2026-01-22", "2026-06-08"], ["postponement moves dates · 2026-06-08"]],
+    [
+      "begins on the due date",
+      ["2026-04-15", "2026-06-08"],
+      ["postponement moves dates · 2026-06-08"],
+    ],
     ["begins a day after it", ["2026-04-16", "2026-06-08"], []],
-    ["reaches October alone", ["2026-10-01", "2026-11-02"], ["relief moves dates · 2026-11-02"]],
+    [
+      "reaches October alone",
+      ["2026-10-01", "2026-11-02"],
+      ["postponement moves dates · 2026-11-02"],
+    ],
     ["ends on the due date", ["2026-01-22", "2026-04-15"], []],
   ] as const)("that %s", (_what, postponement, issues) => {
     expect(found({ postponement })).toEqual(issues);
   });
 
-  it("shows the first date moved: abroad the payment, where only April is reached", () => {
+  it("shows the first date moved: out of the country the payment, where only April is reached", () => {
     const postponement = ["2026-04-01", "2026-05-15"] as const;
     expect(found({ postponement, filerType: "out of country" })).toEqual([
-      "relief moves dates · 2026-05-15",
+      "postponement moves dates · 2026-05-15",
     ]);
   });
 });
@@ -111,46 +123,46 @@ describe("disaster relief", () => {
 // 26 U.S.C. 6654(c)(2): April 15 of the new year; the extension does not move it.
 describe("the new year's first estimate", () => {
   it.each([
-    ["on the last day", { asOf: "2026-04-15" }, ["first estimate due · 2026-04-15 · 2500"]],
+    ["on the last day", { asOf: "2026-04-15" }, ["first installment due · 2026-04-15 · 2500"]],
     ["the day after", { asOf: "2026-04-16" }, []],
-    ["not planned", { firstInstallment: null }, ["first estimate due · 2026-04-15"]],
-    ["of a cent", { firstInstallment: "0.01" }, ["first estimate due · 2026-04-15 · 0.01"]],
+    ["not planned", { firstInstallment: null }, ["first installment due · 2026-04-15"]],
+    ["of a cent", { firstInstallment: "0.01" }, ["first installment due · 2026-04-15 · 0.01"]],
     ["of nothing", { firstInstallment: "0" }, []],
     [
       "abroad, where the return is due in June",
       { filerType: "out of country" },
-      ["first estimate due · 2026-04-15 · 2500"],
+      ["first installment due · 2026-04-15 · 2500"],
     ],
     [
       "of a fiscal year",
       { taxYear: "2025-06-30", asOf: "2025-10-01" },
-      ["first estimate due · 2025-10-15 · 2500"],
+      ["first installment due · 2025-10-15 · 2500"],
     ],
     ["of a year whose dates are not held", { taxYear: 2027, asOf: "2028-04-01" }, []],
     [
       "of the last year whose dates are held",
       { taxYear: 2026, asOf: "2027-04-01" },
-      ["first estimate due · 2027-04-15 · 2500"],
+      ["first installment due · 2027-04-15 · 2500"],
     ],
   ] as const)("%s", (_what, given, issues) => {
     expect(found({ firstInstallment: "2500", ...given })).toEqual(issues);
   });
 
-  it("moves with disaster relief", () => {
+  it("moves with a disaster postponement", () => {
     const postponement = ["2026-01-22", "2026-06-08"] as const;
     expect(found({ firstInstallment: "2500", postponement, asOf: "2026-06-08" })).toEqual([
-      "relief moves dates · 2026-06-08",
-      "first estimate due · 2026-06-08 · 2500",
+      "postponement moves dates · 2026-06-08",
+      "first installment due · 2026-06-08 · 2500",
     ]);
   });
 });
 
 describe("reminders", () => {
-  it("name no other state than the one asked for", () => {
+  it("name no other state than the client's", () => {
     fc.assert(
       fc.property(fc.constantFrom(...STATES), (state) => {
         const name = rulebook.stateExtensions.rows.find((row) => row.state === state)?.name;
-        for (const { check, about } of reminderIssues(givenRequest({ state }), rulebook))
+        for (const { check, details: about } of reminderIssues(givenRequest({ state }), rulebook))
           if (check.startsWith("state")) expect(about?.split(":")[0]).toBe(name);
       }),
       RUNS

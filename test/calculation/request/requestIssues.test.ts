@@ -2,12 +2,13 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { requestIssues } from "../../../src/calculation/request/requestIssues";
 import { STATES } from "../../../src/calculation/state";
-import { CHECKS, SEVERITIES, METHODS, type RequestCheck } from "../../../src/rules/requestTables";
+import { METHODS, SEVERITIES } from "../../../src/rules/requestWords";
+import { requestIssue, type RequestIssue } from "../../../src/rules/schema/requestTables";
 import { rulebook } from "../../../src/rules/rulebook";
 import { filers, RUNS } from "../arbitrary";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
-const checksOf = (given: GivenRequest): readonly RequestCheck[] =>
+const checksOf = (given: GivenRequest): readonly RequestIssue[] =>
   requestIssues(givenRequest(given), rulebook).map(({ check }) => check);
 
 interface Pair {
@@ -22,10 +23,10 @@ const extended = { ...asked, confirmedOn: "2026-04-10" };
 const rejected = { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" };
 const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
 
-/** For each finding of the rules a request that has it and the nearest that has not. The law is named in rules/request-checks.json. */
-const PAIRS: Readonly<Record<RequestCheck, Pair>> = {
-  "not asked in time": { found: { asOf: "2026-04-16" }, besides: { asOf: "2026-04-15" } },
-  "asked late": {
+/** For each issue of the rules a request that has it and the nearest that has not. The law is named in rules/request-issues.json. */
+const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
+  "not requested on time": { found: { asOf: "2026-04-16" }, besides: { asOf: "2026-04-15" } },
+  "requested late": {
     found: { asOf: "2026-04-20", record: { requestedOn: "2026-04-16" } },
     besides: { asOf: "2026-04-20", record: { requestedOn: "2026-04-15" } },
   },
@@ -33,11 +34,11 @@ const PAIRS: Readonly<Record<RequestCheck, Pair>> = {
     found: { asOf: "2026-10-16", record: extended },
     besides: { asOf: "2026-10-15", record: extended },
   },
-  "reject window over": {
+  "perfection period over": {
     found: { asOf: "2026-04-21", record: rejected },
     besides: { asOf: "2026-04-20", record: rejected },
   },
-  "reject window open": {
+  "perfection period open": {
     found: { asOf: "2026-04-20", record: rejected },
     besides: { asOf: "2026-04-20", record: { ...rejected, confirmedOn: "2026-04-20" } },
   },
@@ -46,11 +47,11 @@ const PAIRS: Readonly<Record<RequestCheck, Pair>> = {
     found: { ...fiscal, method: "e-file" },
     besides: { ...fiscal, method: "paper" },
   },
-  "no payment to mark": {
+  "no electronic payment": {
     found: { method: "electronic payment", paidWithRequest: "0" },
     besides: { method: "electronic payment", paidWithRequest: "0.01" },
   },
-  "carrier to a post office box": {
+  "carrier to a P.O. box": {
     found: { carrier: "designated", paidWithRequest: "0.01" },
     besides: { carrier: "designated", paidWithRequest: "0" },
   },
@@ -58,45 +59,48 @@ const PAIRS: Readonly<Record<RequestCheck, Pair>> = {
     found: { carrier: "not designated" },
     besides: { carrier: "designated" },
   },
-  "abroad ticked": {
+  "line 8 checked": {
     found: { line8Checked: true },
     besides: { line8Checked: true, filerType: "out of country" },
   },
-  "abroad not ticked": {
+  "line 8 not checked": {
     found: { line8Checked: false, filerType: "out of country" },
     besides: { line8Checked: false },
   },
-  "zero beside last year": {
+  "zero estimate after tax last year": {
     found: { totalTax: "0", priorYearTax: "0.01" },
     besides: { totalTax: "0", priorYearTax: "0" },
   },
-  "paying less than protects": {
+  "below 90% test": {
     found: { paidWithRequest: "2999.99" },
     besides: { paidWithRequest: "3000" },
   },
-  "not confirmed": { found: { record: asked }, besides: { record: extended } },
-  "state asks for its own": { found: { state: "NY" }, besides: { state: "OH" } },
-  "state rule not sure": {
+  "no proof": { found: { record: asked }, besides: { record: extended } },
+  "state asks for its own request": { found: { state: "NY" }, besides: { state: "OH" } },
+  "state rule unverified": {
     found: { state: "CA" },
     besides: { state: "CA", taxYear: 2024, asOf: "2025-04-10" },
   },
-  interest: { found: { paidWithRequest: "4999.99" }, besides: { paidWithRequest: "5000" } },
-  "estimate below payments": {
+  "interest accrues": {
+    found: { paidWithRequest: "4999.99" },
+    besides: { paidWithRequest: "5000" },
+  },
+  "refund expected": {
     found: { payments: "20000.01" },
     besides: { payments: "20000" },
   },
-  "relief moves dates": {
+  "postponement moves dates": {
     found: { postponement: ["2026-04-15", "2026-06-08"] },
     besides: { postponement: ["2026-04-16", "2026-06-08"] },
   },
-  "first estimate due": {
+  "first installment due": {
     found: { firstInstallment: "2500", asOf: "2026-04-15" },
     besides: { firstInstallment: "2500", asOf: "2026-04-16" },
   },
 };
 
 describe("what may be wrong with a request", () => {
-  it.each(CHECKS)("is found where it is, and only there: %s", (check) => {
+  it.each(requestIssue.options)("is found where it is, and only there: %s", (check) => {
     expect(checksOf(PAIRS[check].found)).toContain(check);
     expect(checksOf(PAIRS[check].besides)).not.toContain(check);
   });
@@ -108,16 +112,16 @@ describe("what may be wrong with a request", () => {
 
   it("is worded in the rules, every one once, the gravest first", () => {
     const { rows } = rulebook.requestIssues;
-    expect(rows.map(({ check }) => check)).toEqual([...CHECKS]);
+    expect(rows.map(({ check }) => check)).toEqual([...requestIssue.options]);
     const grave = rows.map(({ severity }) => SEVERITIES.indexOf(severity));
     expect(grave).toEqual(grave.toSorted((one, other) => one - other));
   });
 
   // common practice, no source: what fails as it stands, what may cost money, what is only not to be forgotten
   it.each([
-    ["problem", "not asked in time", "abroad ticked"],
-    ["risk", "abroad not ticked", "state asks for its own"],
-    ["reminder", "state rule not sure", "first estimate due"],
+    ["problem", "not requested on time", "line 8 checked"],
+    ["risk", "line 8 not checked", "state asks for its own request"],
+    ["reminder", "state rule unverified", "first installment due"],
   ])("is %s from %s to %s", (grade, first, last) => {
     const graded = rulebook.requestIssues.rows.filter(({ severity }) => severity === grade);
     expect([graded.at(0)?.check, graded.at(-1)?.check]).toEqual([first, last]);
@@ -126,12 +130,12 @@ describe("what may be wrong with a request", () => {
   it("comes with its wording, remedy, law, and what it is about", () => {
     const [issue] = requestIssues(givenRequest({ paidWithRequest: "1000" }), rulebook);
     expect(issue).toEqual({
-      check: "paying less than protects",
+      check: "below 90% test",
       severity: "risk",
-      day: "2026-04-15",
+      date: "2026-04-15",
       amount: expect.objectContaining({}) as unknown,
-      what: "Less than 90% of the estimate will be paid by the due date",
-      remedy: expect.stringMatching(/^Pay the shortfall shown/) as unknown,
+      what: "Less than 90% of the estimated total tax will be paid by the payment due date",
+      remedy: expect.stringMatching(/^Pay the amount shown to meet the 90% test/) as unknown,
       source: expect.objectContaining({
         citation: expect.stringContaining("301.6651-1(c)(3)") as unknown,
       }) as unknown,
@@ -140,15 +144,27 @@ describe("what may be wrong with a request", () => {
   });
 
   const many: GivenRequest = {
-    ...{ totalTax: "20000", payments: "1000", paidWithRequest: "100", carrier: "not designated" },
-    ...{ line8Checked: true, record: asked, state: "NY", firstInstallment: "2500" },
+    totalTax: "20000",
+    payments: "1000",
+    paidWithRequest: "100",
+    carrier: "not designated",
+    line8Checked: true,
+    record: asked,
+    state: "NY",
+    firstInstallment: "2500",
   };
 
   it("stands in the order of the rules", () => {
     expect(checksOf(many)).toEqual([
-      ...["carrier to a post office box", "carrier not designated", "abroad ticked"],
-      ...["paying less than protects", "not confirmed", "state asks for its own"],
-      ...["state rule not sure", "interest", "first estimate due"],
+      "carrier to a P.O. box",
+      "carrier not designated",
+      "line 8 checked",
+      "below 90% test",
+      "no proof",
+      "state asks for its own request",
+      "state rule unverified",
+      "interest accrues",
+      "first installment due",
     ]);
   });
 
@@ -182,7 +198,7 @@ describe("what may be wrong with a request", () => {
   it("is told once each, in order, whatever the request", () => {
     fc.assert(
       fc.property(anyRequest, (given) => {
-        const places = checksOf(given).map((check) => CHECKS.indexOf(check));
+        const places = checksOf(given).map((check) => requestIssue.options.indexOf(check));
         expect(places).toEqual([...new Set(places)].toSorted((one, other) => one - other));
       }),
       RUNS

@@ -12,7 +12,7 @@ const amounts = (lines: readonly FilledLine[]): Readonly<Record<string, string |
       .map((line) => [line.line, line.amount?.toString()])
   );
 const ticks = (lines: readonly FilledLine[]): readonly (readonly [string, boolean])[] =>
-  lines.flatMap((line) => (line.ticked === undefined ? [] : [[line.line, line.ticked] as const]));
+  lines.flatMap((line) => (line.checked === undefined ? [] : [[line.line, line.checked] as const]));
 
 describe("the lines of the request", () => {
   // Form 4868: lines 4 to 7 in dollars, boxes on 8 and 9.

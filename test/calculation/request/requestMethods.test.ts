@@ -5,7 +5,7 @@ import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { requestMethods } from "../../../src/calculation/request/requestMethods";
 import { calendarTaxYear, type TaxYear } from "../../../src/calculation/taxYear";
 import { NotInTableError } from "../../../src/rules/notInTableError";
-import { METHODS } from "../../../src/rules/requestTables";
+import { METHODS } from "../../../src/rules/requestWords";
 import { rulebook } from "../../../src/rules/rulebook";
 import { daysFrom, dollarsUpTo, filers, RUNS } from "../arbitrary";
 import { day, fiscalYear, usd } from "../given";
@@ -17,7 +17,7 @@ interface Given {
   readonly rejectedOn?: string;
 }
 
-function waysOf({ taxYear = calendarTaxYear(2025), paidWithRequest = "0", ...given }: Given) {
+function methodsOf({ taxYear = calendarTaxYear(2025), paidWithRequest = "0", ...given }: Given) {
   const { rejectedOn } = given;
   return requestMethods(
     {
@@ -32,12 +32,12 @@ function waysOf({ taxYear = calendarTaxYear(2025), paidWithRequest = "0", ...giv
 }
 
 const shown = (given: Given) =>
-  waysOf(given).map(({ method, closedBecause }) => `${method}: ${closedBecause ?? "open"}`);
-const late = "the last day has passed";
+  methodsOf(given).map(({ method, closedBecause }) => `${method}: ${closedBecause ?? "open"}`);
+const late = "the deadline has passed";
 
-// Form 4868 (2025), how to ask: an electronic payment marked for it, e-file, paper; fiscal years on paper only.
-describe("the ways to make a request", () => {
-  it("are all open with a payment, the payment itself first", () => {
+// Form 4868 (2025), how to file: an electronic payment marked as an extension payment, e-file, paper; fiscal years on paper only.
+describe("the methods to make a request", () => {
+  it("are all available with a payment, the payment itself first", () => {
     const open = ["electronic payment: open", "e-file: open", "paper: open"];
     expect(shown({ paidWithRequest: "1500" })).toEqual(open);
     expect(shown({ paidWithRequest: "0.01" })).toEqual(open);
@@ -45,13 +45,17 @@ describe("the ways to make a request", () => {
 
   it("without a payment begin with e-file", () => {
     expect(shown({})).toEqual([
-      ...["e-file: open", "paper: open", "electronic payment: nothing is paid"],
+      "e-file: open",
+      "paper: open",
+      "electronic payment: no payment with the request",
     ]);
   });
 
   it("of a fiscal year are paper alone, with payment and without", () => {
     const taxYear = fiscalYear("2025-06-30");
-    const closed = ["electronic payment: fiscal year", "e-file: fiscal year"];
+    const closed = ["electronic payment", "e-file"].map(
+      (method) => `${method}: fiscal-year filers must use paper`
+    );
     for (const paidWithRequest of ["0", "1500"])
       expect(shown({ taxYear, paidWithRequest, asOf: "2025-10-15" })).toEqual([
         "paper: open",
@@ -60,24 +64,24 @@ describe("the ways to make a request", () => {
   });
 
   // 26 CFR 1.6081-4(b)(2): by the due date of the return.
-  it("are open on the last day and closed the day after", () => {
+  it("are available on the deadline and not after it", () => {
     expect(shown({ paidWithRequest: "1", asOf: "2026-04-15" })).toContain("paper: open");
     expect(shown({ paidWithRequest: "1", asOf: "2026-04-16" })).toEqual(
       METHODS.map((method) => `${method}: ${late}`)
     );
   });
 
-  it("each tell what they need, what proves them and the law", () => {
-    for (const way of waysOf({ paidWithRequest: "1" })) {
-      expect(way.lastDay).toBe("2026-04-15");
-      expect(way.needs).not.toBe("");
-      expect(way.proof).not.toBe("");
-      expect(way.source.citation).toContain("Form 4868");
+  it("each say what they need, the proof to keep and the source", () => {
+    for (const method of methodsOf({ paidWithRequest: "1" })) {
+      expect(method.deadline).toBe("2026-04-15");
+      expect(method.how).not.toBe("");
+      expect(method.proof).not.toBe("");
+      expect(method.source.citation).toContain("Form 4868");
     }
   });
 });
 
-// Pub. 1345: an e-filed request sent again within five calendar days after the due date is in time; the trade counts from the rejection.
+// Pub. 1345: a request resent within five calendar days after the due date is on time; tax professionals count from the rejection.
 describe("after a rejection", () => {
   it.each([
     ["2026-04-15", "2026-04-14", "e-file: open", "2026-04-15"],
@@ -98,69 +102,76 @@ describe("after a rejection", () => {
   ])("on %s, e-file on %s is %s until %s", (rejectedOn, asOf, standing, lastDay) => {
     const given = { asOf, rejectedOn };
     expect(shown(given)).toContain(standing);
-    for (const { method, lastDay: found } of waysOf(given))
+    for (const { method, deadline: found } of methodsOf(given))
       expect(found).toBe(method === "e-file" ? lastDay : "2026-04-15");
   });
 
-  it("nothing but e-file is open after the last day: the payment is late all the same", () => {
+  it("only e-file is available after the deadline, and the payment is still late", () => {
     expect(
       shown({ paidWithRequest: "1500", asOf: "2026-04-17", rejectedOn: "2026-04-15" })
-    ).toEqual([...["e-file: open", `electronic payment: ${late}`, `paper: ${late}`]]);
+    ).toEqual(["e-file: open", `electronic payment: ${late}`, `paper: ${late}`]);
   });
 
-  it("a rejection later than the day looked at does not count, one on the day does", () => {
+  it("a rejection after the as-of date does not count, one on it does", () => {
     expect(shown({ asOf: "2026-04-16", rejectedOn: "2026-04-17" })).toContain(`e-file: ${late}`);
     expect(shown({ asOf: "2026-04-16", rejectedOn: "2026-04-16" })).toContain("e-file: open");
   });
 
-  it("a fiscal year stays on paper, and its last day stays", () => {
+  it("a fiscal-year filer still uses paper, with the same deadline", () => {
     const taxYear = fiscalYear("2025-06-30");
     const given = { taxYear, asOf: "2025-10-17", rejectedOn: "2025-10-14" };
-    expect(shown(given)).toContain("e-file: fiscal year");
+    expect(shown(given)).toContain("e-file: fiscal-year filers must use paper");
     expect(shown(given)).toContain(`paper: ${late}`);
   });
 
-  it("is refused from the day of the rejection where the days to send again are not held", () => {
+  it("has no answer from the rejection on if the perfection period is not in its table", () => {
     const taxYear = calendarTaxYear(2021);
     const rejectedOn = "2022-04-15";
     expect(shown({ taxYear, asOf: "2022-04-14", rejectedOn })).toContain("e-file: open");
     for (const asOf of ["2022-04-15", "2022-04-18", "2022-04-19"])
       expect(() => shown({ taxYear, asOf, rejectedOn })).toThrow(
-        "Days to send a rejected request again: no figure for 2022-04-18; held only from 2023-01-01 on (rules/reject-window.json)"
+        "There is no figure for 4/18/2022. The table begins on 1/1/2023 (rules/perfection-period.json)"
       );
   });
 });
 
-// rules/request-routes.json; last days: test/fixtures/published/due-dates.json.
-describe("the tax years whose ways are held", () => {
+// rules/request-methods.json; deadlines: test/fixtures/published/due-dates.json.
+describe("the tax years covered", () => {
   it.each([
     [2016, "2017-04-18"],
     [2025, "2026-04-15"],
-  ])("reach %d", (year, lastDay) => {
+  ])("include %d", (year, lastDay) => {
     const taxYear = calendarTaxYear(year);
-    expect(waysOf({ taxYear, asOf: lastDay })[0]).toMatchObject({ method: "e-file", lastDay });
+    expect(methodsOf({ taxYear, asOf: lastDay })[0]).toMatchObject({
+      method: "e-file",
+      deadline: lastDay,
+    });
   });
 
   it.each([
-    [2015, "no figure for 2015-12-31; held only from 2016-12-31 on"],
-    [2012, "no figure for 2012-12-31; held only from 2016-12-31 on"],
-    [2027, "no figure for 2027-12-31; known only through 2025-12-31"],
-  ])("do not reach %d", (year, sentence) => {
+    [2015, "There is no figure for 12/31/2015. The table begins on 12/31/2016"],
+    [2012, "There is no figure for 12/31/2012. The table begins on 12/31/2016"],
+    [2027, "There is no figure for 12/31/2027. The table covers dates through 12/31/2025"],
+  ])("do not include %d", (year, sentence) => {
     const methods = () =>
-      waysOf({ taxYear: calendarTaxYear(year), asOf: `${String(year + 1)}-04-01` });
+      methodsOf({ taxYear: calendarTaxYear(year), asOf: `${String(year + 1)}-04-01` });
     expect(methods).toThrow(NotInTableError);
-    expect(methods).toThrow(`Ways to make the request: ${sentence} (rules/request-routes.json)`);
+    expect(methods).toThrow(`${sentence} (rules/request-methods.json)`);
   });
 });
 
-describe("the ways, whoever asks and when", () => {
+describe("the methods, for any filer on any date", () => {
   const years = fc.integer({ min: 2022, max: 2025 }).map(calendarTaxYear);
   const rejections = fc.option(daysFrom("2023-01-01", "2026-12-31"), { nil: undefined });
 
   it("are all told, the open ones first, each kind in the order of the form", () => {
     fc.assert(
       fc.property(
-        ...[years, filers, dollarsUpTo(5), daysFrom("2023-04-01", "2026-07-01"), rejections],
+        years,
+        filers,
+        dollarsUpTo(5),
+        daysFrom("2023-04-01", "2026-07-01"),
+        rejections,
         (taxYear, filerType, paidWithRequest, asOf, rejectedOn) => {
           const dates = clientDates(taxYear, filerType, {}, rulebook);
           const input = { taxYear, dates, paidWithRequest, asOf, rejectedOn };
@@ -180,8 +191,11 @@ describe("the ways, whoever asks and when", () => {
   it("close and do not open again as days go by, but for e-file after a rejection", () => {
     fc.assert(
       fc.property(
-        ...[years, filers, dollarsUpTo(5)],
-        ...[fc.integer({ min: -10, max: 10 }), fc.integer({ min: -10, max: 10 })],
+        years,
+        filers,
+        dollarsUpTo(5),
+        fc.integer({ min: -10, max: 10 }),
+        fc.integer({ min: -10, max: 10 }),
         (taxYear, filerType, paidWithRequest, days, rejected) => {
           const dates = clientDates(taxYear, filerType, {}, rulebook);
           const { lastDay } = dates.regular;

@@ -10,7 +10,7 @@ import { filers, RUNS, states } from "../arbitrary";
 import { day, dueOn, state } from "../given";
 import { FILER_TYPES } from "../../../src/calculation/filerType";
 
-describe("the last day to send a rejected request again", () => {
+describe("the last day to resend a rejected request", () => {
   it.each(published.cases)("$case ($source.mark)", ({ inputs, expected }) => {
     const filerType = FILER_TYPES.find((known) => known === inputs.filerType) ?? "resident";
     const residence = inputs.state === null ? {} : { state: state(inputs.state) };
@@ -45,11 +45,19 @@ describe("the last day to send a rejected request again", () => {
     ["2026-06-07", "2026-06-12"],
     ["2026-06-03", "2026-06-08"],
     ["2026-04-15", "2026-06-08"],
-  ])("counts from the last day as relief moves it: rejected on %s, %s", (rejectedOn, again) => {
-    const postponement = { begins: day("2026-01-22"), postponementEnds: day("2026-06-08") };
-    const { regular } = clientDates(calendarTaxYear(2025), "resident", { postponement }, rulebook);
-    expect(resendDeadline(regular, day(rejectedOn), rulebook)).toBe(again);
-  });
+  ])(
+    "counts from the last day as a postponement moves it: rejected on %s, %s",
+    (rejectedOn, again) => {
+      const postponement = { begins: day("2026-01-22"), postponementEnds: day("2026-06-08") };
+      const { regular } = clientDates(
+        calendarTaxYear(2025),
+        "resident",
+        { postponement },
+        rulebook
+      );
+      expect(resendDeadline(regular, day(rejectedOn), rulebook)).toBe(again);
+    }
+  );
 
   it("is five days on from the due date or the rejection, the earlier, and not before the due date, weekends and holidays counted", () => {
     const years = fc.integer({ min: 2022, max: 2025 }).map(calendarTaxYear);
@@ -68,20 +76,20 @@ describe("the last day to send a rejected request again", () => {
   it.each([
     ["2023-01-01", "2023-01-06"],
     ["2026-12-31", "2027-01-05"],
-  ])("is held for a request due %s", (due, again) => {
+  ])("is in the table for a request due %s", (due, again) => {
     expect(resendDeadline(dueOn(due), day(due), rulebook)).toBe(again);
   });
 
   it.each([
     [
       "2022-12-31",
-      "Days to send a rejected request again: no figure for 2022-12-31; held only from 2023-01-01 on (rules/reject-window.json)",
+      "There is no figure for 12/31/2022. The table begins on 1/1/2023 (rules/perfection-period.json)",
     ],
     [
       "2027-01-01",
-      "Days to send a rejected request again: no figure for 2027-01-01; known only through 2026-12-31 (rules/reject-window.json)",
+      "There is no figure for 1/1/2027. The table covers dates through 12/31/2026 (rules/perfection-period.json)",
     ],
-  ])("is not held for a request due %s, whenever it was rejected", (due, sentence) => {
+  ])("is not in the table for a request due %s, whenever it was rejected", (due, sentence) => {
     for (const rejectedOn of [due, "2023-01-02", "2026-12-30"])
       expect(() => resendDeadline(dueOn(due), day(rejectedOn), rulebook)).toThrow(sentence);
   });

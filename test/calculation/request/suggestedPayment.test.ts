@@ -58,7 +58,7 @@ describe("what to pay with the request", () => {
     expect(suggestedPayment(odd, rulebook).toString()).toBe("3000.05");
   });
 
-  it("aimed at protection earns the presumption, and a cent less does not", () => {
+  it("with the target reasonable cause meets the 90% test, and a cent less does not", () => {
     fc.assert(
       fc.property(dollarsUpTo(200_000), dollarsUpTo(200_000), (totalTax, payments) => {
         const paidWithRequest = suggestedPayment(
@@ -76,9 +76,9 @@ describe("what to pay with the request", () => {
               dates: clientDates(calendarTaxYear(2025), "resident", {}, rulebook),
               totalTax,
               paidOnTime,
-              payments: [{ day: filedOn, amount: rest }],
+              payments: [{ date: filedOn, amount: rest }],
               filedOn,
-              extended: true,
+              validExtension: true,
               through: filedOn,
             },
             rulebook

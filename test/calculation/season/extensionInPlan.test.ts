@@ -65,7 +65,7 @@ describe("the extension is reckoned with", () => {
     expect(inPlan({ asOf, record })).toBe(false);
   });
 
-  it("until June for who lives abroad", () => {
+  it("until June for a taxpayer out of the country", () => {
     expect(inPlan({ filerType: "out of country", asOf: "2026-06-15" })).toBe(true);
     expect(inPlan({ filerType: "out of country", asOf: "2026-06-16" })).toBe(false);
   });

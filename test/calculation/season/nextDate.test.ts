@@ -9,25 +9,25 @@ import { daysFrom, filers, RUNS } from "../arbitrary";
 import { day, dueOn } from "../given";
 import { givenRecord, givenRequest, type GivenRequest } from "../request/givenRequest";
 
-/** The next date as text: what is due, the day, days left. */
+/** The next deadline as text: what is due, the date, days left. */
 function next(given: GivenRequest): string | undefined {
   const { dates, record, asOf } = givenRequest(given);
   const found = nextDate(dates, record, asOf, rulebook);
-  return found && `${found.acts.join(" and ")} ${found.day} ${String(found.daysLeft)}`;
+  return found && `${found.acts.join(" and ")} ${found.date} ${String(found.daysLeft)}`;
 }
 
 const asked = { requestedOn: "2026-04-10", confirmedOn: "2026-04-10" };
 const rejected = { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" };
 const early = { requestedOn: "2026-04-10", rejectedOn: "2026-04-10" };
 
-// 26 U.S.C. 6151(a): the tax is paid by the day the return is due without any extension.
-describe("the next date that binds a client", () => {
+// 26 U.S.C. 6151(a): the tax is paid by the due date of the return without any extension.
+describe("the next deadline of a client", () => {
   it.each([
-    ["2026-04-01", {}, "ask and pay 2026-04-15 14"],
-    ["2026-04-15", {}, "ask and pay 2026-04-15 0"],
+    ["2026-04-01", {}, "request or file and pay 2026-04-15 14"],
+    ["2026-04-15", {}, "request or file and pay 2026-04-15 0"],
     ["2026-04-16", {}, "file 2026-04-15 -1"],
-    ["2026-04-01", { paidOn: "2026-04-01" }, "ask 2026-04-15 14"],
-    ["2026-04-01", { paidOn: "2026-04-02" }, "ask and pay 2026-04-15 14"],
+    ["2026-04-01", { paidOn: "2026-04-01" }, "request or file 2026-04-15 14"],
+    ["2026-04-01", { paidOn: "2026-04-02" }, "request or file and pay 2026-04-15 14"],
     ["2026-04-12", asked, "pay 2026-04-15 3"],
     ["2026-04-15", asked, "pay 2026-04-15 0"],
     ["2026-04-16", asked, "file 2026-10-15 182"],
@@ -35,16 +35,16 @@ describe("the next date that binds a client", () => {
     ["2026-10-15", asked, "file 2026-10-15 0"],
     ["2026-10-16", asked, "file 2026-10-15 -1"],
     ["2026-04-15", rejected, "pay 2026-04-15 0"],
-    ["2026-04-15", { ...rejected, paidOn: "2026-04-14" }, "send again 2026-04-20 5"],
-    ["2026-04-16", rejected, "send again 2026-04-20 4"],
-    ["2026-04-17", rejected, "send again 2026-04-20 3"],
-    ["2026-04-20", rejected, "send again 2026-04-20 0"],
+    ["2026-04-15", { ...rejected, paidOn: "2026-04-14" }, "resend the request 2026-04-20 5"],
+    ["2026-04-16", rejected, "resend the request 2026-04-20 4"],
+    ["2026-04-17", rejected, "resend the request 2026-04-20 3"],
+    ["2026-04-20", rejected, "resend the request 2026-04-20 0"],
     ["2026-04-21", rejected, "file 2026-04-20 -1"],
-    ["2026-04-12", early, "send again and pay 2026-04-15 3"],
-    ["2026-04-12", { ...early, paidOn: "2026-04-10" }, "send again 2026-04-15 3"],
+    ["2026-04-12", early, "resend the request and pay 2026-04-15 3"],
+    ["2026-04-12", { ...early, paidOn: "2026-04-10" }, "resend the request 2026-04-15 3"],
     ["2026-04-16", early, "file 2026-04-15 -1"],
     ["2026-04-12", { ...early, rejectedOn: "2026-04-11" }, "pay 2026-04-15 3"],
-    ["2026-04-16", { ...early, rejectedOn: "2026-04-11" }, "send again 2026-04-16 0"],
+    ["2026-04-16", { ...early, rejectedOn: "2026-04-11" }, "resend the request 2026-04-16 0"],
     ["2026-04-17", { ...early, rejectedOn: "2026-04-11" }, "file 2026-04-16 -1"],
     ["2026-04-21", { ...rejected, confirmedOn: "2026-04-20" }, "file 2026-10-15 177"],
     ["2026-04-21", { ...rejected, confirmedOn: "2026-04-21" }, "file 2026-04-20 -1"],
@@ -54,33 +54,40 @@ describe("the next date that binds a client", () => {
     expect(next({ asOf, record })).toBe(text);
   });
 
-  // 26 CFR 1.6081-5(a): the return of those living abroad is due in June; section 6601(b)(1): the payment in April.
+  // 26 CFR 1.6081-5(a): the return of a taxpayer out of the country is due in June; section 6601(b)(1): the payment in April.
   it.each([
     ["2026-04-01", {}, "pay 2026-04-15 14"],
     ["2026-04-15", {}, "pay 2026-04-15 0"],
-    ["2026-04-16", {}, "ask 2026-06-15 60"],
-    ["2026-04-01", { paidOn: "2026-03-01" }, "ask 2026-06-15 75"],
+    ["2026-04-16", {}, "request or file 2026-06-15 60"],
+    ["2026-04-01", { paidOn: "2026-03-01" }, "request or file 2026-06-15 75"],
     ["2026-06-16", {}, "file 2026-06-15 -1"],
-  ])("abroad on %s with %j is to pay in April and to ask by June: %s", (asOf, record, text) => {
-    expect(next({ filerType: "out of country", asOf, record })).toBe(text);
-  });
+  ])(
+    "out of the country on %s with %j is in April to pay and in June to request: %s",
+    (asOf, record, text) => {
+      expect(next({ filerType: "out of country", asOf, record })).toBe(text);
+    }
+  );
 
-  it("for a nonresident without wages is in June, payment and all", () => {
+  it("for a nonresident alien without wages is in June, also for the payment", () => {
     expect(next({ filerType: "nonresident", asOf: "2026-04-16" })).toBe(
-      "ask and pay 2026-06-15 60"
+      "request or file and pay 2026-06-15 60"
     );
   });
 
-  it("is the day to pay where only that is still to come", () => {
+  it("is the payment due date if only that is still to come", () => {
     const dates: ClientDates = {
       regular: dueOn("2026-04-15"),
       payment: dueOn("2026-05-01", "2026-05-01", "payment"),
       extended: dueOn("2026-10-15", "2026-10-15", "extended return"),
     };
     const after = (asOf: string) => nextDate(dates, {}, day(asOf), rulebook);
-    expect(after("2026-04-16")).toEqual({ day: "2026-05-01", acts: ["pay"], daysLeft: 15 });
-    expect(after("2026-04-15")).toEqual({ day: "2026-04-15", acts: ["ask"], daysLeft: 0 });
-    expect(after("2026-05-02")?.day).toBe("2026-04-15");
+    expect(after("2026-04-16")).toEqual({ date: "2026-05-01", acts: ["pay"], daysLeft: 15 });
+    expect(after("2026-04-15")).toEqual({
+      date: "2026-04-15",
+      acts: ["request or file"],
+      daysLeft: 0,
+    });
+    expect(after("2026-05-02")?.date).toBe("2026-04-15");
   });
 
   const days = daysFrom("2026-03-20", "2026-11-10");
@@ -97,7 +104,7 @@ describe("the next date that binds a client", () => {
     )
     .map(givenRecord);
 
-  it("is none exactly when the return is filed, and its days left lead to it", () => {
+  it("is none only when the return is filed, and its days left are those to the date", () => {
     fc.assert(
       fc.property(filers, records, days, (filerType, record, asOf) => {
         const { dates } = givenRequest({ filerType });
@@ -105,10 +112,10 @@ describe("the next date that binds a client", () => {
         const { stage } = requestStage(dates, record, asOf, rulebook);
         expect(found === undefined).toBe(stage === "filed");
         if (!found) return;
-        expect(addDays(asOf, found.daysLeft)).toBe(found.day);
-        expect(found.daysLeft).toBe(daysBetween(asOf, found.day));
+        expect(addDays(asOf, found.daysLeft)).toBe(found.date);
+        expect(found.daysLeft).toBe(daysBetween(asOf, found.date));
         if (found.acts.includes("pay")) {
-          expect(found.day).toBe(dates.payment.lastDay);
+          expect(found.date).toBe(dates.payment.lastDay);
           expect(found.daysLeft).toBeGreaterThanOrEqual(0);
         }
       }),
@@ -116,13 +123,13 @@ describe("the next date that binds a client", () => {
     );
   });
 
-  it("is never later for tax that is still to be paid", () => {
+  it("is never later for unpaid tax", () => {
     fc.assert(
       fc.property(filers, records, days, (filerType, record, asOf) => {
         const { dates } = givenRequest({ filerType });
         const unpaid = nextDate(dates, { ...record, paidOn: undefined }, asOf, rulebook);
         const paid = nextDate(dates, { ...record, paidOn: asOf }, asOf, rulebook);
-        if (unpaid && paid) expect(unpaid.day <= paid.day).toBe(true);
+        if (unpaid && paid) expect(unpaid.date <= paid.date).toBe(true);
         expect(paid?.acts ?? []).not.toContain("pay");
       }),
       RUNS

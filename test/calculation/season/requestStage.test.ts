@@ -29,7 +29,7 @@ it.each([
   ["2022-04-12", "2022-04-12"],
   ["2022-04-18", "2022-04-10"],
 ])(
-  "asks for no days to send again where it was accepted on %s, in time",
+  "does not need the perfection period if it was accepted on %s, on time",
   (confirmedOn, rejectedOn) => {
     const record = { requestedOn: "2022-04-08", rejectedOn, confirmedOn };
     expect(standing({ taxYear: 2021, asOf: "2022-05-01", record }).stage).toBe("extended");
@@ -37,26 +37,36 @@ it.each([
 );
 
 // 26 CFR 1.6081-4(b): a request made by the due date of the return.
-describe("where a client stands", () => {
+describe("the status of a request", () => {
   it.each([
-    ["2026-04-15", {}, "not requested", "ask", "2026-04-15", undefined],
-    ["2026-04-16", {}, "past due", "file", "2026-04-15", "not asked in time"],
+    ["2026-04-15", {}, "not requested", "request or file", "2026-04-15", undefined],
+    ["2026-04-16", {}, "past due", "file", "2026-04-15", "not requested on time"],
     ["2026-04-14", asked, "unconfirmed", "file", "2026-10-15", undefined],
     ["2026-04-15", accepted, "extended", "file", "2026-10-15", undefined],
     ["2026-10-15", accepted, "extended", "file", "2026-10-15", undefined],
     ["2026-10-16", accepted, "past due", "file", "2026-10-15", "extended date missed"],
     ["2026-10-16", asked, "past due", "file", "2026-10-15", "extended date missed"],
     ["2026-04-14", rejected, "unconfirmed", "file", "2026-10-15", undefined],
-    ["2026-04-15", rejected, "rejected", "resend", "2026-04-20", undefined],
-    ["2026-04-16", rejected, "rejected", "resend", "2026-04-20", undefined],
-    ["2026-04-20", rejected, "rejected", "resend", "2026-04-20", undefined],
-    ["2026-04-21", rejected, "past due", "file", "2026-04-20", "reject window over"],
-    ["2026-04-16", { requestedOn: "2026-04-16" }, "past due", "file", "2026-04-15", "asked late"],
+    ["2026-04-15", rejected, "rejected", "resend the request", "2026-04-20", undefined],
+    ["2026-04-16", rejected, "rejected", "resend the request", "2026-04-20", undefined],
+    ["2026-04-20", rejected, "rejected", "resend the request", "2026-04-20", undefined],
+    ["2026-04-21", rejected, "past due", "file", "2026-04-20", "perfection period over"],
+    [
+      "2026-04-16",
+      { requestedOn: "2026-04-16" },
+      "past due",
+      "file",
+      "2026-04-15",
+      "requested late",
+    ],
     ["2026-10-20", { filedOn: "2026-10-20" }, "filed", undefined, undefined, undefined],
   ])("on %s with %j is %s", (asOf, record, stage, act, lastDay, missed) => {
     const found = standing({ asOf, record });
-    expect([found.stage, found.act, found.lastDay, found.missed]).toEqual([
-      ...[stage, act, lastDay, missed],
+    expect([found.stage, found.act, found.deadline, found.missed]).toEqual([
+      stage,
+      act,
+      lastDay,
+      missed,
     ]);
   });
 
@@ -66,7 +76,7 @@ describe("where a client stands", () => {
     expect(stageOf("2026-04-17", proven("2026-04-16"))).toBe("past due");
   });
 
-  it("is filed from the day of the return, in time or not, asked or not", () => {
+  it("is filed from the filing date on, with or without a request", () => {
     for (const record of [{}, asked, rejected, { requestedOn: "2026-04-16" }]) {
       expect(stageOf("2026-11-02", { ...record, filedOn: "2026-11-02" })).toBe("filed");
       expect(stageOf("2026-11-01", { ...record, filedOn: "2026-11-02" })).toBe("past due");
@@ -95,7 +105,10 @@ describe("after a rejection", () => {
         standing({ ...given, asOf: dayAfter, record: { ...given.record, confirmedOn } });
       expect(sentAgain(sendAgainBy).stage).toBe("extended");
       expect(sentAgain(dayAfter)).toEqual({
-        ...{ stage: "past due", act: "file", lastDay: sendAgainBy, missed: "reject window over" },
+        stage: "past due",
+        act: "file",
+        deadline: sendAgainBy,
+        missed: "perfection period over",
       });
     }
   );
@@ -116,11 +129,11 @@ describe("after a rejection", () => {
     ["2026-04-21", "2026-04-21", "past due", "2026-04-20"],
   ])("on %s a request is on %s %s, its last day %s", (rejectedOn, asOf, stage, lastDay) => {
     const found = standing({ asOf, record: { requestedOn: "2026-04-01", rejectedOn } });
-    expect([found.stage, found.lastDay]).toEqual([stage, lastDay]);
-    expect(found.missed).toBe(stage === "past due" ? "reject window over" : undefined);
+    expect([found.stage, found.deadline]).toEqual([stage, lastDay]);
+    expect(found.missed).toBe(stage === "past due" ? "perfection period over" : undefined);
   });
 
-  it("the request counts as made once it is sent again and accepted, on the same day or later", () => {
+  it("the request counts as made once it is resent and accepted, on the same day or later", () => {
     expect(stageOf("2026-04-18", { ...rejected, confirmedOn: "2026-04-17" })).toBe("extended");
     expect(stageOf("2026-04-16", { ...rejected, confirmedOn: "2026-04-17" })).toBe("rejected");
     expect(stageOf("2026-04-18", { ...rejected, confirmedOn: "2026-04-15" })).toBe("extended");
@@ -131,17 +144,20 @@ describe("after a rejection", () => {
     ["2026-04-20", "2026-04-20", "extended", "2026-10-15", undefined],
     ["2026-04-20", "2026-10-16", "past due", "2026-10-15", "extended date missed"],
     ["2026-04-21", "2026-04-20", "rejected", "2026-04-20", undefined],
-    ["2026-04-21", "2026-04-21", "past due", "2026-04-20", "reject window over"],
-    ["2026-04-21", "2026-10-15", "past due", "2026-04-20", "reject window over"],
-    ["2026-04-21", "2026-10-16", "past due", "2026-04-20", "reject window over"],
-  ])("sent again on %s it is on %s %s", (confirmedOn, asOf, stage, lastDay, missed) => {
+    ["2026-04-21", "2026-04-21", "past due", "2026-04-20", "perfection period over"],
+    ["2026-04-21", "2026-10-15", "past due", "2026-04-20", "perfection period over"],
+    ["2026-04-21", "2026-10-16", "past due", "2026-04-20", "perfection period over"],
+  ])("resent on %s it is on %s %s", (confirmedOn, asOf, stage, lastDay, missed) => {
     const found = standing({ asOf, record: { ...rejected, confirmedOn } });
-    expect([found.stage, found.act, found.lastDay, found.missed]).toEqual([
-      ...[stage, stage === "rejected" ? "resend" : "file", lastDay, missed],
+    expect([found.stage, found.act, found.deadline, found.missed]).toEqual([
+      stage,
+      stage === "rejected" ? "resend the request" : "file",
+      lastDay,
+      missed,
     ]);
   });
 
-  it("sent again too late it is filed all the same once the return is in", () => {
+  it("resent too late it is filed all the same once the return is in", () => {
     const late = { ...rejected, confirmedOn: "2026-04-21", filedOn: "2026-05-01" };
     expect(stageOf("2026-04-30", late)).toBe("past due");
     expect(standing({ asOf: "2026-05-01", record: late })).toEqual({ stage: "filed" });
@@ -149,11 +165,11 @@ describe("after a rejection", () => {
 
   it("the extended date binds as ever", () => {
     const again = { ...rejected, confirmedOn: "2026-04-17" };
-    expect(standing({ asOf: "2026-10-15", record: again }).lastDay).toBe("2026-10-15");
+    expect(standing({ asOf: "2026-10-15", record: again }).deadline).toBe("2026-10-15");
     expect(standing({ asOf: "2026-10-16", record: again }).missed).toBe("extended date missed");
   });
 
-  it("is refused from the day of the rejection where the days to send again are not held", () => {
+  it("is refused from the day of the rejection if the perfection period is not in the table", () => {
     const record = { requestedOn: "2022-04-14", rejectedOn: "2022-04-15" };
     expect(standing({ taxYear: 2021, asOf: "2022-04-14", record }).stage).toBe("unconfirmed");
     for (const asOf of ["2022-04-15", "2022-04-18", "2022-04-19"])
@@ -201,7 +217,7 @@ const NEXT: Readonly<Record<Stage, readonly Stage[]>> = {
   filed: [],
 };
 
-describe("a season, day by day", () => {
+describe("a season, date by date", () => {
   it("can be looked at again as it was: what comes later does not count", () => {
     fc.assert(
       fc.property(seasons, fc.integer({ min: -30, max: 320 }), ({ dates, record }, days) => {
@@ -218,7 +234,7 @@ describe("a season, day by day", () => {
     );
   });
 
-  it("goes forward: what is missed stays missed until the return is filed, what is filed stays filed", () => {
+  it("stays past due until the return is filed, and then stays filed", () => {
     fc.assert(
       fc.property(seasons, ({ dates, record }) => {
         const seen: Stage[] = [];
@@ -235,7 +251,7 @@ describe("a season, day by day", () => {
     );
   });
 
-  it("is extended by a request sent again exactly where that was in time", () => {
+  it("is extended by a request resent exactly where that was on time", () => {
     const inYear = fc.integer({ min: 2022, max: 2025 }).map(calendarTaxYear);
     const fromDue = fc.integer({ min: -12, max: 12 });
     const later = fc.integer({ min: 0, max: 12 });
@@ -264,18 +280,23 @@ describe("a season, day by day", () => {
     );
   });
 
-  it("shows a last day that has passed exactly where it was missed, and none once filed", () => {
+  it("shows a deadline that has passed only if it was missed, and none once filed", () => {
     fc.assert(
       fc.property(seasons, fc.integer({ min: -30, max: 320 }), ({ dates, record }, days) => {
         const asOf = addDays(dates.regular.lastDay, days);
-        const { stage, act, lastDay, missed } = requestStage(dates, record, asOf, rulebook);
+        const {
+          stage,
+          act,
+          deadline: lastDay,
+          missed,
+        } = requestStage(dates, record, asOf, rulebook);
         expect(STAGES).toContain(stage);
         expect(missed !== undefined).toBe(stage === "past due");
         expect(act === undefined).toBe(stage === "filed");
         expect(lastDay === undefined).toBe(stage === "filed");
         if (lastDay !== undefined) {
           if (stage !== "past due") expect(lastDay >= asOf).toBe(true);
-          else if (missed !== "asked late") expect(lastDay < asOf).toBe(true);
+          else if (missed !== "requested late") expect(lastDay < asOf).toBe(true);
         }
       }),
       RUNS

@@ -12,80 +12,80 @@ import { day, state } from "../given";
 
 const calendar = (year: number, filerType: FilerType = "resident"): readonly SeasonDate[] =>
   seasonCalendar(calendarTaxYear(year), filerType, {}, rulebook);
-const dayOf = (dates: readonly SeasonDate[], what: string): string | undefined =>
-  dates.find((date) => date.what.startsWith(what))?.day;
+const dateOf = (dates: readonly SeasonDate[], what: string): string | undefined =>
+  dates.find((date) => date.label.startsWith(what))?.date;
 
-describe("the season of a client", () => {
+describe("the deadlines of a client", () => {
   // irs.gov 2026 season announcement; Form 4868; 26 U.S.C. 219(f)(3); 61st day after October 15: section 6651(a).
-  it("of 2025 names every date", () => {
-    const dates = calendar(2025).map(({ what, day: on }) => `${on} ${what}`);
+  it("of 2025 are all listed", () => {
+    const dates = calendar(2025).map(({ label: what, date: on }) => `${on} ${what}`);
     expect([...dates].sort()).toEqual([
-      "2026-04-15 Contribute to an IRA or HSA for the year",
-      "2026-04-15 File, or ask for the extension",
-      "2026-04-15 First estimate of the new year",
-      "2026-04-15 Pay the tax: interest runs from here",
-      "2026-06-15 Second estimate of the new year",
-      "2026-09-15 Third estimate of the new year",
-      "2026-10-15 File with the extension",
-      "2026-12-14 Last day before the minimum addition for a late extended return",
-      "2027-01-15 Fourth estimate of the new year",
+      "2026-04-15 Contribute to an IRA or HSA for the tax year",
+      "2026-04-15 File or request an extension",
+      "2026-04-15 First 2026 estimated tax installment",
+      "2026-04-15 Pay the tax (interest starts after this date)",
+      "2026-06-15 Second 2026 estimated tax installment",
+      "2026-09-15 Third 2026 estimated tax installment",
+      "2026-10-15 File the extended return",
+      "2026-12-14 Last day before the minimum failure-to-file penalty",
+      "2027-01-15 Fourth 2026 estimated tax installment",
     ]);
   });
 
-  it("abroad asks in June and pays in April", () => {
+  it("out of the country are in June to request and in April to pay", () => {
     const dates = calendar(2025, "out of country");
-    expect(dayOf(dates, "Pay the tax")).toBe("2026-04-15");
-    expect(dayOf(dates, "Contribute to an IRA")).toBe("2026-04-15");
-    expect(dayOf(dates, "File, or ask")).toBe("2026-06-15");
-    expect(dayOf(dates, "File with the extension")).toBe("2026-10-15");
+    expect(dateOf(dates, "Pay the tax")).toBe("2026-04-15");
+    expect(dateOf(dates, "Contribute to an IRA")).toBe("2026-04-15");
+    expect(dateOf(dates, "File or request")).toBe("2026-06-15");
+    expect(dateOf(dates, "File the extended")).toBe("2026-10-15");
   });
 
-  // Rev. Rul. 2015-13: the return of a Massachusetts resident moves, the first estimate does not.
-  it("in Massachusetts keeps the national day for the first estimate", () => {
+  // Rev. Rul. 2015-13: the return of a Massachusetts resident moves, the first installment does not.
+  it("in Massachusetts do not move the first installment", () => {
     const dates = seasonCalendar(
       calendarTaxYear(2023),
       "resident",
       { state: state("MA") },
       rulebook
     );
-    expect(dayOf(dates, "File, or ask")).toBe("2024-04-17");
-    expect(dayOf(dates, "First estimate")).toBe("2024-04-15");
+    expect(dateOf(dates, "File or request")).toBe("2024-04-17");
+    expect(dateOf(dates, "First 2024 estimated")).toBe("2024-04-15");
   });
 
-  // Relief counts for contributions and estimates too: release on the Los Angeles County wildfires.
-  it("moves with disaster relief", () => {
+  // IRS release on the Los Angeles County wildfires: contributions and installments are postponed too.
+  it("move with a disaster postponement", () => {
     const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
     const dates = seasonCalendar(calendarTaxYear(2024), "resident", { postponement }, rulebook);
-    const moved = dates.filter((date) => date.day === "2025-10-15");
+    const moved = dates.filter((date) => date.date === "2025-10-15");
     expect(moved).toHaveLength(7);
-    expect(dayOf(dates, "Fourth estimate")).toBe("2026-01-15");
+    expect(dateOf(dates, "Fourth 2025 estimated")).toBe("2026-01-15");
   });
 
-  it("says from where a date moved and why", () => {
-    const filing = calendar(2022).find((date) => date.what.startsWith("File, or ask"));
+  it("say from which date they moved and why", () => {
+    const filing = calendar(2022).find((date) => date.label.startsWith("File or request"));
     expect(filing?.moves).toMatchObject([
       { from: "2023-04-15", to: "2023-04-18", because: "Saturday, Sunday, Emancipation Day" },
     ]);
   });
 
-  it("moves no day that the law counts in days", () => {
-    const counted = calendar(2022).find((date) => date.what.includes("minimum addition"));
+  it("do not move a date that the law counts in days", () => {
+    const counted = calendar(2022).find((date) => date.label.includes("minimum failure-to-file"));
     expect(counted?.moves).toEqual([]);
   });
 
-  it("leaves out the estimates of a year whose dates are not held yet", () => {
+  it("leave out the installments of a year that the table does not cover", () => {
     const estimates = (year: number): number =>
-      calendar(year).filter((date) => date.what.includes("estimate")).length;
+      calendar(year).filter((date) => date.label.includes("estimated tax")).length;
     expect(estimates(2026)).toBe(4);
     expect(estimates(2027)).toBe(0);
-    expect(dayOf(calendar(2027), "File, or ask")).toBe("2028-04-18");
+    expect(dateOf(calendar(2027), "File or request")).toBe("2028-04-18");
   });
 
-  it.each([2008, 2028])("refuses tax year %i, whose dates are not held", (year) => {
+  it.each([2008, 2028])("do not cover tax year %i", (year) => {
     expect(() => calendar(year)).toThrow(NotInTableError);
   });
 
-  it("rises by day, with a source each, and agrees with the client's dates", () => {
+  it("are in order of dates, each with a source, and agree with the client's dates", () => {
     fc.assert(
       fc.property(
         fc.integer({ min: 2009, max: 2027 }),
@@ -95,7 +95,7 @@ describe("the season of a client", () => {
           const taxYear = calendarTaxYear(year);
           const circumstances = { state: where };
           const dates = seasonCalendar(taxYear, filerType, circumstances, rulebook);
-          const days = dates.map((date) => date.day);
+          const days = dates.map((date) => date.date);
           expect([...days].sort()).toEqual(days);
           for (const date of dates) expect(date.source.citation).not.toBe("");
           const { regular, payment, extended } = clientDates(
@@ -104,10 +104,10 @@ describe("the season of a client", () => {
             circumstances,
             rulebook
           );
-          expect(dayOf(dates, "Pay the tax")).toBe(payment.lastDay);
-          expect(dayOf(dates, "File, or ask")).toBe(regular.lastDay);
-          expect(dayOf(dates, "File with")).toBe(extended.lastDay);
-          expect(dayOf(dates, "Last day before")).toBe(addDays(extended.countedFrom, 60));
+          expect(dateOf(dates, "Pay the tax")).toBe(payment.lastDay);
+          expect(dateOf(dates, "File or request")).toBe(regular.lastDay);
+          expect(dateOf(dates, "File the extended")).toBe(extended.lastDay);
+          expect(dateOf(dates, "Last day before")).toBe(addDays(extended.countedFrom, 60));
         }
       ),
       RUNS

@@ -7,25 +7,34 @@ import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/state-extension-dates.json";
 import { state } from "../given";
 
-const of = (code: string, taxYear = 2025, allowUnverified = false) =>
-  stateRule(calendarTaxYear(taxYear), state(code), allowUnverified, rulebook);
+const of = (code: string, taxYear = 2025) =>
+  stateRule(calendarTaxYear(taxYear), state(code), rulebook);
 
 const NAMES_WITHOUT_RETURN = {
-  ...{ AK: "Alaska", FL: "Florida", NH: "New Hampshire", NV: "Nevada", SD: "South Dakota" },
-  ...{ TN: "Tennessee", TX: "Texas", WA: "Washington", WY: "Wyoming" },
+  AK: "Alaska",
+  FL: "Florida",
+  NH: "New Hampshire",
+  NV: "Nevada",
+  SD: "South Dakota",
+  TN: "Tennessee",
+  TX: "Texas",
+  WA: "Washington",
+  WY: "Wyoming",
 };
-const NAMES_FROM_MEMORY = { KS: "Kansas", MS: "Mississippi", WV: "West Virginia" };
+const NAMES_UNVERIFIED = { KS: "Kansas", MS: "Mississippi", WV: "West Virginia" };
 const WITHOUT_RETURN = Object.keys(NAMES_WITHOUT_RETURN);
-const FROM_MEMORY = Object.keys(NAMES_FROM_MEMORY);
+const UNVERIFIED = Object.keys(NAMES_UNVERIFIED);
 const WITHOUT_RULE = ["AS", "GU", "MP", "PR", "VI", "AA", "AE", "AP", "foreign"];
 
 describe("the rule of a state", () => {
   it.each(published.cases)(
     "$case ($source.mark, $source.section)",
     ({ case: name, inputs, expected, source }) => {
-      const { rule } = of(inputs.state, 2025, true);
+      const { rule } = of(inputs.state);
       expect([rule.dueDay, rule.extendedDay, rule.grant]).toEqual([
-        ...[expected.due, expected.extended, expected.grant],
+        expected.due,
+        expected.extended,
+        expected.grant,
       ]);
       expect(rule.name).toBe(name);
       expect(rule.sourceTaxYear ?? null).toBe(expected.taxYear);
@@ -33,11 +42,11 @@ describe("the rule of a state", () => {
     }
   );
 
-  it("is held for every state and the District, some without a return, some from memory", () => {
+  it("covers every state and the District of Columbia, some without a return, some unverified", () => {
     const codes = [
       ...published.cases.map(({ inputs }) => inputs.state),
       ...WITHOUT_RETURN,
-      ...FROM_MEMORY,
+      ...UNVERIFIED,
     ];
     expect(codes.toSorted()).toEqual(
       STATES.filter((code) => !WITHOUT_RULE.includes(code)).toSorted()
@@ -47,10 +56,10 @@ describe("the rule of a state", () => {
     );
   });
 
-  it.each(Object.entries({ ...NAMES_WITHOUT_RETURN, ...NAMES_FROM_MEMORY }))(
+  it.each(Object.entries({ ...NAMES_WITHOUT_RETURN, ...NAMES_UNVERIFIED }))(
     "of %s is that of %s",
     (code, name) => {
-      expect(of(code, 2025, true).rule.name).toBe(name);
+      expect(of(code).rule.name).toBe(name);
     }
   );
 
@@ -59,21 +68,24 @@ describe("the rule of a state", () => {
     const { rule, age } = of(code);
     expect(rule.sourceTaxYear).toBe(2025);
     expect([rule.grant, rule.dueDay, rule.extendedDay, age]).toEqual([
-      ...["no return", undefined, undefined, "current"],
+      "no return",
+      undefined,
+      undefined,
+      "current",
     ]);
   });
 
-  it.each(WITHOUT_RULE)("is not held for %s", (code) => {
-    expect(() => of(code, 2025, true)).toThrow(
-      `State extensions of time to file: no rule is held for ${code} (rules/state-extensions.json)`
+  it.each(WITHOUT_RULE)("does not cover %s", (code) => {
+    expect(() => of(code)).toThrow(
+      `State extensions of time to file: There is no rule for ${code} (rules/state-extensions.json). Check the state's current instructions.`
     );
   });
 
-  it("is the state's own, whatever is asked", () => {
+  it("is that of the state, in every tax year", () => {
     for (const code of STATES)
       for (const taxYear of [2022, 2024, 2026]) {
         try {
-          expect(of(code, taxYear, true).rule.state).toBe(code);
+          expect(of(code, taxYear).rule.state).toBe(code);
         } catch (thrown) {
           expect(thrown).toBeInstanceOf(NotInTableError);
         }
@@ -81,7 +93,7 @@ describe("the rule of a state", () => {
   });
 });
 
-describe("how old a rule is", () => {
+describe("the age of a rule", () => {
   it.each([
     // tax years of the texts: test/fixtures/published/state-extension-dates.json
     ["CA", 2023, "current"],
@@ -99,62 +111,58 @@ describe("how old a rule is", () => {
   });
 });
 
-describe("a rule that cannot be relied on", () => {
-  it.each(FROM_MEMORY)("of %s is refused unless it is taken knowingly", (code) => {
-    const name = rulebook.stateExtensions.rows.find((row) => row.state === code)?.name ?? "";
-    expect(() => of(code)).toThrow(
-      `State extensions of time to file: ${name} is refused because the rule is only from memory; check the state's own text, or set acceptOld to yes (rules/state-extensions.json)`
-    );
-    expect(of(code, 2025, true)).toMatchObject({ rule: { state: code }, age: "undated" });
+describe("a rule in doubt", () => {
+  it.each(UNVERIFIED)("of %s is returned as unverified", (code) => {
+    expect(of(code)).toMatchObject({
+      rule: { state: code },
+      age: "undated",
+      doubt: "the rule is unverified",
+    });
   });
 
-  // the three from memory, as the federal dates
-  it.each(FROM_MEMORY)("of %s holds the federal dates", (code) => {
-    const { rule } = of(code, 2025, true);
+  // the three unverified states, with the federal dates
+  it.each(UNVERIFIED)("of %s has the federal dates", (code) => {
+    const { rule } = of(code);
     expect([rule.dueDay, rule.extendedDay, rule.grant]).toEqual([
-      ...["04-15", "10-15", "with the federal extension"],
+      "04-15",
+      "10-15",
+      "with the federal extension",
     ]);
   });
 
-  it("of Delaware is refused because reports of it disagree", () => {
-    expect(() => of("DE")).toThrow(
-      "State extensions of time to file: Delaware is refused because reports of the rule disagree; check the state's own text, or set acceptOld to yes (rules/state-extensions.json)"
-    );
-    expect(of("DE", 2025, true).rule.dueDay).toBe("04-30");
+  it("of Delaware says that its sources disagree", () => {
+    expect(of("DE")).toMatchObject({
+      rule: { dueDay: "04-30" },
+      doubt: "reports of the rule disagree",
+    });
   });
 
   it("is none of the others", () => {
-    const refused = rulebook.stateExtensions.rows.filter((row) => {
-      try {
-        of(row.state);
-        return false;
-      } catch {
-        return true;
-      }
-    });
-    expect(refused.map((row) => row.state).toSorted()).toEqual(["DE", ...FROM_MEMORY]);
+    const doubtful = rulebook.stateExtensions.rows.filter(
+      (row) => of(row.state).doubt !== undefined
+    );
+    expect(doubtful.map((row) => row.state).toSorted()).toEqual(["DE", ...UNVERIFIED]);
   });
 });
 
-describe("the tax years held", () => {
+describe("the tax years covered", () => {
   // New Hampshire's tax on interest and dividends ended with tax year 2024.
-  it("begin for New Hampshire with 2025, even for who accepts an old rule", () => {
+  it("begin for New Hampshire with 2025", () => {
     expect(of("NH", 2025).rule.grant).toBe("no return");
-    for (const allowUnverified of [false, true])
-      expect(() => of("NH", 2024, allowUnverified)).toThrow(
-        "State extensions of time to file: New Hampshire is held only from tax year 2025 on (rules/state-extensions.json)"
-      );
+    expect(() => of("NH", 2024)).toThrow(
+      "State extensions of time to file: New Hampshire is covered from tax year 2025 (rules/state-extensions.json). Check the state's instructions for that year."
+    );
   });
 
   it.each([
-    [2021, "no figure for 2021-12-31; held only from 2022-12-31 on"],
-    [2027, "no figure for 2027-12-31; known only through 2026-12-31"],
-  ])("do not reach %d", (taxYear, sentence) => {
+    [2021, "There is no figure for 12/31/2021. The table begins on 12/31/2022"],
+    [2027, "There is no figure for 12/31/2027. The table covers dates through 12/31/2026"],
+  ])("do not include %d", (taxYear, sentence) => {
     expect(() => of("CA", taxYear)).toThrow(NotInTableError);
     expect(() => of("CA", taxYear)).toThrow(sentence);
   });
 
-  it.each([2022, 2026])("reach %d", (taxYear) => {
+  it.each([2022, 2026])("include %d", (taxYear) => {
     expect(of("CA", taxYear).rule.state).toBe("CA");
   });
 });

@@ -1,0 +1,70 @@
+import type { Workbook } from "@cj-tech-master/excelts";
+import { DATE, MONEY } from "../../addin/clientList";
+import { addClientChoice, CHOICE } from "./clientChoice";
+import type { SampleClient } from "./clients";
+import {
+  PERCENT,
+  putFormula,
+  putInput,
+  putLabel,
+  setWidths,
+  styleHeadings,
+  worksheetDate,
+} from "./sheetStyle";
+
+/** The sheet's name. */
+export const PARTIAL_PAYMENTS_SHEET = "Partial payments";
+/** The corner of the payment history, including its headings. */
+export const PARTIAL_PAYMENTS_CORNER = { row: 26, column: 1 };
+
+const FIRST_PAYMENT_ROW = 16;
+const PAYMENT_ROWS = 8;
+const LATER_PAYMENTS: readonly (readonly [date: string, amount: number])[] = [
+  ["2026-07-01", 1500],
+  ["2026-05-20", 1000],
+  ["2026-09-30", 3000],
+  ["2026-12-01", 7000],
+];
+
+/** Adds a client who makes partial payments: the payments as entered, and the payment history that follows from them. */
+export function addPartialPaymentsSheet(
+  workbook: Workbook,
+  clients: readonly SampleClient[]
+): void {
+  const sheet = workbook.addWorksheet(PARTIAL_PAYMENTS_SHEET);
+  setWidths(sheet, [26, 52, 14, 14, 14, 16, 16, 16, 16, 44]);
+  addClientChoice(sheet, clients, "Bracken");
+  const { taxYear, totalTax, payments, paidWithRequest, validExtension, filedOn } = CHOICE;
+  const filer = `${CHOICE.state},${CHOICE.filerType}`;
+  const paidOnTime = `${payments}+${paidWithRequest}`;
+
+  putLabel(sheet, "A14", "Payments, in any order; blank rows are ignored");
+  sheet.getCell("A15").value = "Date";
+  sheet.getCell("B15").value = "Amount";
+  styleHeadings(sheet, 15, 20);
+  putFormula(sheet, `A${FIRST_PAYMENT_ROW}`, `EXT.PAYBY(${taxYear},${filer})`, DATE);
+  putFormula(sheet, `B${FIRST_PAYMENT_ROW}`, paidOnTime, MONEY);
+  const lastRow = FIRST_PAYMENT_ROW + PAYMENT_ROWS - 1;
+  for (let row = FIRST_PAYMENT_ROW + 1; row <= lastRow; row += 1) {
+    const [date, amount = null] = LATER_PAYMENTS[row - FIRST_PAYMENT_ROW - 1] ?? [];
+    putInput(sheet, `A${row}`, date === undefined ? null : worksheetDate(date), DATE);
+    putInput(sheet, `B${row}`, amount, MONEY);
+  }
+
+  const { row } = PARTIAL_PAYMENTS_CORNER;
+  putLabel(sheet, `A${row - 1}`, "Payment history with penalties and interest to date");
+  putFormula(
+    sheet,
+    `A${row}`,
+    `EXT.LEDGER(${taxYear},${totalTax},A${FIRST_PAYMENT_ROW}:B${lastRow},${filedOn},${validExtension},${filer},AssumedRate)`
+  );
+
+  putLabel(sheet, "D1", "Cost of delay as an annual rate");
+  sheet.getCell("D2").value = "Filed and paid as planned";
+  putFormula(
+    sheet,
+    "F2",
+    `EXT.EFFECTIVERATE(${taxYear},${totalTax},${paidOnTime},${CHOICE.paidOn},${filedOn},${validExtension},${filer},AssumedRate)`,
+    PERCENT
+  );
+}

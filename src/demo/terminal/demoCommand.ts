@@ -1,0 +1,102 @@
+import { fileURLToPath } from "node:url";
+import { Workbook } from "@cj-tech-master/excelts";
+import { BUILD_FOLDER, hostOfBuiltAddIn, NotBuilt } from "../../host/builtAddIn";
+import type { StandInHost } from "../../host/standInHost";
+import { CAUTIONS } from "../season/readMeSheet";
+import { seasonWorkbook } from "../season/seasonWorkbook";
+import { recalculateFile } from "../workbook/recalculateFile";
+import { isComplete, type RecalculationReport } from "../workbook/recalculationReport";
+import { recalculateWorkbook } from "../workbook/workbook";
+import { NotAWorkbook } from "../workbook/workbookBytes";
+import { type CommandLine, readCommandLine, USAGE, UsageError } from "./commandLine";
+import { DONE, INCOMPLETE, REFUSED } from "./exitCode";
+import { outputBeside, refuseOutput, writeOutput } from "./outputFile";
+import { recalculationSummary } from "./recalculationSummary";
+import { sampleClients } from "./sampleClients";
+import { seasonReport } from "./seasonReport";
+import { printable } from "./textTable";
+
+/** How the command prints, and where its host comes from. */
+export interface Surroundings {
+  print(line: string): void;
+  complain(sentence: string): void;
+  host(options: Pick<CommandLine, "blankHabit">): StandInHost;
+}
+
+function printSummary(
+  report: RecalculationReport,
+  output: string,
+  { all }: CommandLine,
+  { print }: Surroundings
+): number {
+  for (const line of recalculationSummary(report, all)) print(line);
+  print(`Saved as ${printable(output)}`);
+  return isComplete(report) ? DONE : INCOMPLETE;
+}
+
+async function calculateSample(options: CommandLine, surroundings: Surroundings): Promise<number> {
+  const output = options.output ?? fileURLToPath(new URL("season.xlsx", BUILD_FOLDER));
+  const force = options.force || options.output === undefined;
+  const host = surroundings.host(options);
+  refuseOutput(output, undefined, force);
+  const { bytes, report } = await recalculateWorkbook(seasonWorkbook(sampleClients()), host);
+  const workbook = new Workbook();
+  await workbook.xlsx.load(bytes);
+  writeOutput(output, bytes, force);
+  for (const line of seasonReport(workbook, options.width)) surroundings.print(line);
+  surroundings.print("");
+  const code = printSummary(report, output, options, surroundings);
+  for (const sentence of CAUTIONS) surroundings.print(sentence);
+  return code;
+}
+
+async function calculateFile(
+  input: string,
+  options: CommandLine,
+  surroundings: Surroundings
+): Promise<number> {
+  const output = options.output ?? outputBeside(input);
+  refuseOutput(output, input, options.force);
+  const host = surroundings.host(options);
+  const { bytes, report } = await recalculateFile(input, host);
+  writeOutput(output, bytes, options.force);
+  return printSummary(report, output, options, surroundings);
+}
+
+/**
+ * Runs the command `npm start`: calculates the sample, or a workbook.
+ *
+ * @param words - The words of the command line.
+ * @param surroundings - How the command prints, and where its host comes from.
+ * @returns The exit code.
+ */
+export async function demoCommand(
+  words: readonly string[],
+  surroundings: Surroundings
+): Promise<number> {
+  try {
+    const options = readCommandLine(words);
+    if (options.help) {
+      surroundings.print(USAGE);
+      return DONE;
+    }
+    return options.input === undefined
+      ? await calculateSample(options, surroundings)
+      : await calculateFile(options.input, options, surroundings);
+  } catch (error) {
+    const isSentence =
+      error instanceof UsageError || error instanceof NotAWorkbook || error instanceof NotBuilt;
+    if (!isSentence) throw error;
+    surroundings.complain(printable(error.message));
+    return REFUSED;
+  }
+}
+
+/** The surroundings of the command when it is started from the command line. */
+export function commandSurroundings(complain: (sentence: string) => void): Surroundings {
+  return {
+    print: (line) => process.stdout.write(`${line}\n`),
+    complain,
+    host: ({ blankHabit }) => hostOfBuiltAddIn(blankHabit),
+  };
+}

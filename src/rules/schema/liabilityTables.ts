@@ -1,0 +1,83 @@
+import { brackets, byStatus, datedTable, figure, tableRows } from "./parts";
+
+/** Tables of the estimated total tax, by id. */
+export const liabilityTables = {
+  "income-tax-rates": datedTable({ brackets: byStatus.columns(brackets) }),
+  "tax-table": datedTable({ rows: tableRows }),
+  "capital-gain-rates": datedTable({ brackets: byStatus.columns(brackets) }),
+  "standard-deduction": datedTable({
+    amount: byStatus.columns(figure),
+    agedOrBlind: byStatus.unmarried(figure),
+  }),
+  "dependent-standard-deduction": datedTable({ floor: figure, earnedPlus: figure }),
+  "self-employment-tax": datedTable({
+    netEarningsShare: figure,
+    socialSecurityRate: figure,
+    medicareRate: figure,
+    leastNetEarnings: figure,
+    wageBase: figure,
+    deductibleShare: figure,
+  }),
+  "additional-medicare-tax": datedTable({
+    rate: figure,
+    threshold: byStatus.jointAndSeparate(figure),
+  }),
+  "net-investment-income-tax": datedTable({
+    rate: figure,
+    threshold: byStatus.jointSurvivorAndSeparate(figure),
+  }),
+  "alternative-minimum-tax": datedTable({
+    exemption: byStatus.jointSurvivorAndSeparate(figure),
+    phaseoutAbove: byStatus.jointSurvivorAndSeparate(figure),
+    phaseoutRate: figure,
+    brackets: byStatus.separate(brackets),
+  }),
+  "business-income-deduction": datedTable({
+    rate: figure,
+    threshold: byStatus.jointAndSeparate(figure),
+    phaseInRange: byStatus.joint(figure),
+    wageShare: figure,
+    wageShareWithUbia: figure,
+    ubiaShare: figure,
+    minimum: figure,
+    minimumFrom: figure,
+  }),
+  "child-tax-credit": datedTable({
+    child: figure,
+    otherDependent: figure,
+    phaseoutAbove: byStatus.joint(figure),
+    phaseoutStep: figure,
+    phaseoutPerStep: figure,
+  }),
+  "state-and-local-cap": datedTable({
+    cap: byStatus.separate(figure),
+    reducedAbove: byStatus.separate(figure),
+    reductionRate: figure,
+    floor: byStatus.separate(figure),
+  }),
+  "additional-deductions": datedTable({
+    seniorAmount: figure,
+    seniorThreshold: byStatus.joint(figure),
+    seniorRate: figure,
+    tipsCap: figure,
+    overtimeCap: byStatus.joint(figure),
+    workThreshold: byStatus.joint(figure),
+    workStep: figure,
+    workLostPerStep: figure,
+    carLoanCap: figure,
+    carLoanThreshold: byStatus.joint(figure),
+    carLoanStep: figure,
+    carLoanLostPerStep: figure,
+  }),
+  "itemized-limit": datedTable({ numerator: figure, denominator: figure }),
+  "charitable-without-itemizing": datedTable({ limit: byStatus.joint(figure) }),
+  "social-security-benefits": datedTable({
+    countedShare: figure,
+    baseAmount: byStatus.jointAndSeparate(figure),
+    adjustedBaseAmount: byStatus.jointAndSeparate(figure),
+    lowerShare: figure,
+    higherShare: figure,
+  }),
+  "capital-loss-limit": datedTable({ limit: byStatus.separate(figure) }),
+  "early-distribution": datedTable({ rate: figure }),
+};

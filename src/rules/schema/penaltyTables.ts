@@ -1,0 +1,36 @@
+import { z } from "zod";
+import { byStatus, datedTable, figure, listTable, text } from "./parts";
+
+/** Tables of penalties, interest, payments and estimated tax, by id. */
+export const penaltyTables = {
+  "underpayment-rate": datedTable({ rate: figure }),
+  "failure-to-file": datedTable({
+    monthlyRate: figure,
+    maximumRate: figure,
+    minimumAfterDays: figure,
+  }),
+  "failure-to-file-minimum": datedTable({ amount: figure }),
+  "failure-to-pay": datedTable({ monthlyRate: figure, maximumRate: figure, agreementRate: figure }),
+  "reasonable-cause-test": datedTable({ shareToPay: figure }),
+  "order-of-payments": listTable("orders", {
+    when: z.enum(["designated", "undesignated"]),
+    what: text,
+  }),
+  "estimated-tax-installments": datedTable({
+    dayOfMonth: figure,
+    months: z.tuple([figure, figure, figure, figure]),
+  }),
+  "required-annual-payment": datedTable({
+    currentYearShare: figure,
+    priorYearShare: figure,
+    higherPriorYearShare: figure,
+    higherIncomeAbove: byStatus.separate(figure),
+    farmerShareNumerator: figure,
+    farmerShareDenominator: figure,
+    installmentShare: figure,
+    farmerInstallmentShare: figure,
+    leastTaxDue: figure,
+    penaltyEndMonth: figure,
+    penaltyEndDay: figure,
+  }),
+};
