@@ -23,7 +23,7 @@ export const state: CellKind<State | undefined> = {
   id: "state",
   title: "State",
   description:
-    "The postal code or the name of the state where the client lives, including possessions and military mail areas, or `foreign`, in any case. If it is blank, no holiday of a state moves a date.",
+    "The postal code or the name of the state where the client lives, including possessions and military mail areas, or `foreign`, in any case. If it is blank, state holidays such as Patriots' Day do not move a date.",
   accepted: ['"ME"', '"oh"', '"Maine"', '"foreign"', '""'],
   notAccepted: ['"XX"', '"New England"'],
   takes: "cell",

@@ -104,7 +104,7 @@ const COMBATZONE = rowFunction({
 });
 
 /**
- * Last day to file and pay after combat zone service: 180 days after leaving, plus filing-season days left on entry.
+ * Deadline to file and pay after combat zone service: 180 days after leaving, plus filing-season days left on entry.
  *
  * @customfunction COMBATZONE
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

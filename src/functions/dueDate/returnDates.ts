@@ -19,7 +19,7 @@ const DUE = rowFunction({
 });
 
 /**
- * Regular due date of the return after weekends, holidays and disaster relief; also the deadline to request the extension.
+ * Regular due date of the return, after weekends, holidays and postponements; also the deadline to request the extension.
  *
  * @customfunction DUE
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
@@ -82,7 +82,7 @@ const PAYBY = rowFunction({
 });
 
 /**
- * Payment due date: last day to pay without interest. Neither the extension nor being out of the country moves it.
+ * Payment due date: the last date to pay without interest. Neither the extension nor being out of the country moves it.
  *
  * @customfunction PAYBY
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

@@ -138,7 +138,7 @@ const CHILDCREDIT = rowFunction({
 });
 
 /**
- * Child tax credit and credit for other dependents after the income phaseout, before the limit to the tax.
+ * Child tax credit and credit for other dependents after the income phaseout, before the limit to the tax owed.
  *
  * @customfunction CHILDCREDIT
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

@@ -100,7 +100,7 @@ const LATEPAY = rowFunction({
 });
 
 /**
- * Failure-to-pay penalty alone: 0.5% of unpaid tax per month or part of a month, up to 25%; no 90% test.
+ * Failure-to-pay penalty alone: 0.5% of unpaid tax per month or part of a month, up to 25%; without the 90% test.
  *
  * @customfunction LATEPAY
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

@@ -88,7 +88,7 @@ const DAYSLEFT = rowFunction({
 });
 
 /**
- * Days to the client's next deadline; negative if it has passed, empty once the return is filed.
+ * Days to the client's next deadline; negative if it has passed, blank once the return is filed.
  *
  * @customfunction DAYSLEFT
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

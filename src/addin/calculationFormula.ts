@@ -1,15 +1,15 @@
-/** The functions whose working another function with the same arguments lays out. */
+/** The table function that shows the calculation of each function. It takes the same arguments. */
 const LINES: Readonly<Record<string, string>> = {
   CHARGES: "CHARGELINES",
   EFFECTIVERATE: "CHARGELINES",
   LIABILITY: "LIABILITYLINES",
-  ESTIMATECHARGE: "ESTPENALTYLINES",
-  ROUTE: "METHODLINES",
-  CHECKCOUNT: "ISSUES",
+  ESTPENALTY: "ESTPENALTYLINES",
+  METHOD: "METHODLINES",
+  ISSUECOUNT: "ISSUES",
 };
-/** Last arguments that the working does not take, from which on they are left off. */
-const MOST_ARGUMENTS: Readonly<Record<string, number>> = { CHECKCOUNT: 18 };
-/** Functions whose dates are laid out by the season's calendar, and which of their arguments it takes. */
+/** How many arguments the table function takes, where the function has more. */
+const MOST_ARGUMENTS: Readonly<Record<string, number>> = { ISSUECOUNT: 18 };
+/** Functions whose dates CALENDAR shows, and the positions of the arguments that it takes. */
 const DATES: Readonly<Record<string, readonly number[]>> = {
   DUE: [0, 1, 2, 3, 4],
   EXTENDED: [0, 1, 2, 3, 4],
@@ -23,7 +23,7 @@ const REFERENCE = new RegExp(
   "g"
 );
 
-/** Splits the inside of a call at the commas that part its arguments. */
+/** The arguments of a call. */
 function argumentsOf(inside: string): { readonly parts: readonly string[]; readonly end: number } {
   const parts: string[] = [];
   let depth = 0;
@@ -45,7 +45,7 @@ function argumentsOf(inside: string): { readonly parts: readonly string[]; reado
   return { parts: [...parts, inside.slice(start)], end: inside.length };
 }
 
-/** The row of a column that a cell filled by its formula stands for. */
+/** The cell of a column that belongs to a row of the answer; any other range stays as it is. */
 function cellOfColumn(from: string, to: string, rowsBelow: number): string {
   const [, column = "", first = ""] = /^\$?([A-Z]+)\$?(\d+)$/.exec(from) ?? [];
   const [, lastColumn = "", last = ""] = /^\$?([A-Z]+)\$?(\d+)$/.exec(to) ?? [];
@@ -69,15 +69,15 @@ function fromSheet(argument: string, sheet: string, rowsBelow: number | undefine
 }
 
 /**
- * The formula that lays out the working of a cell's formula: the lines form of the same function, its references pointing back at
- * the sheet they came from.
+ * The formula that shows the calculation of a cell: the table function with the same arguments. Its references name the sheet of the
+ * cell.
  *
- * @param formula - The cell's formula, or that of the cell that fills it.
- * @param sheet - The sheet it stands on.
- * @param rowsBelow - Rows from the formula's cell down to the one asked about.
- * @returns The formula, or `undefined` where no function lays out the working of this one.
+ * @param formula - The formula of the cell, or of the cell that fills it.
+ * @param sheet - The sheet of the cell.
+ * @param rowsBelow - Rows from the cell with the formula down to the selected one.
+ * @returns The formula, or `undefined` if no function shows this calculation.
  */
-export function workingFormula(
+export function calculationFormula(
   formula: string,
   sheet: string,
   rowsBelow: number
@@ -91,7 +91,7 @@ export function workingFormula(
   if (lines === undefined) return undefined;
   const { parts } = argumentsOf(formula.slice(call.index + call[0].length));
   const taken = dates ? dates.map((index) => parts[index] ?? "") : parts;
-  // A block of items or payments belongs to one client as a whole.
+  // A range of items or payments belongs to one client as a whole.
   const isOneClient = ["LIABILITYLINES", "ESTPENALTYLINES"].includes(lines);
   const given = taken
     .slice(0, MOST_ARGUMENTS[name] ?? taken.length)
