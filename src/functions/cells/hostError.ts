@@ -11,6 +11,15 @@ export class ErrorCell extends Error {
   }
 }
 
+/** The errors that a custom function can return. The host accepts any other one only as an argument. */
+const RETURNABLE: Readonly<Record<string, keyof typeof CustomFunctions.ErrorCode>> = {
+  "#N/A": "notAvailable",
+  "#VALUE!": "invalidValue",
+  "#DIV/0!": "divisionByZero",
+  "#NUM!": "invalidNumber",
+  "#NULL!": "nullReference",
+};
+
 /**
  * The error that the cell shows: `#VALUE!` with a sentence for bad input, `#N/A` with a sentence for a figure that is not in the
  * rule tables, and the code of an error cell among the arguments.
@@ -26,13 +35,10 @@ export function hostError(thrown: unknown): CustomFunctions.Error {
   if (thrown instanceof NotInTableError)
     return new HostError(ErrorCode.notAvailable, thrown.message);
   if (thrown instanceof ErrorCell) {
-    // A custom function can return these errors only. The host accepts any other one as an argument.
-    const { invalidValue, notAvailable, divisionByZero, invalidNumber, nullReference } = ErrorCode;
-    const returnable = [invalidValue, notAvailable, divisionByZero, invalidNumber, nullReference];
-    const code = returnable.find((one) => one === thrown.code);
-    if (code !== undefined) return new HostError(code);
+    const returnable = RETURNABLE[thrown.code];
+    if (returnable !== undefined) return new HostError(ErrorCode[returnable]);
     const sentence = `An argument contains the error ${thrown.code}. Correct that cell.`;
-    return new HostError(invalidValue, sentence);
+    return new HostError(ErrorCode.invalidValue, sentence);
   }
   throw thrown;
 }
