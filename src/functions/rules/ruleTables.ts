@@ -13,7 +13,7 @@ const SOURCE = rowFunction({
   tables: [],
   law: [],
   examples: [
-    { formula: '=EXT.SOURCE("failure to pay")', answer: "26 U.S.C. 6651(a)(2), (b)(2), (h)" },
+    { formula: '=EXT.SOURCE("failure to pay")', answer: "IRC section 6651(a)(2), (b)(2), (h)" },
   ],
   calculate: ({ table, date: asked }) => {
     if ("entries" in table) return citation(entryOn(table, asked ?? table.knownThrough).source);
