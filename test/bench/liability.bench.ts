@@ -1,6 +1,6 @@
 import { bench, describe } from "vitest";
 import { liability, liabilityLines } from "../../src/functions/liability/totalTax";
-import { incomeTax } from "../../src/functions/liability/taxes";
+import { incomeTax } from "../../src/functions/liability/incomeTaxes";
 
 const ROWS = 10_000;
 const column = (cell: (row: number) => unknown): unknown[][] =>

@@ -1,6 +1,6 @@
 import "../customFunctionsRuntime";
 import { due } from "../../src/functions/dueDate/returnDates";
-import { incomeTax } from "../../src/functions/liability/taxes";
+import { incomeTax } from "../../src/functions/liability/incomeTaxes";
 import { charges } from "../../src/functions/penalty/charges";
 import { interest } from "../../src/functions/penalty/interest";
 import { shortfall } from "../../src/functions/request/balanceDue";
