@@ -19,8 +19,8 @@ const developmentAddress = "https://localhost:3000/";
 const address = process.env.ADDIN_ADDRESS ?? developmentAddress;
 
 /**
- * Writes the manifest with the address it is served from, and says what the metadata generator cannot: that error cells may reach our
- * functions, and where each has its page of help (written by src/help).
+ * Writes the manifest with the address of the add-in, and adds to functions.json what the metadata generator does not write: that
+ * error cells are passed to the functions, and the help page of each function (written by src/help).
  */
 class FinishedMetadataPlugin {
   apply(compiler) {
@@ -31,7 +31,8 @@ class FinishedMetadataPlugin {
         if (emitted) {
           const metadata = JSON.parse(emitted.source.source().toString());
           metadata.allowErrorForDataTypeAny = true;
-          for (const told of metadata.functions) told.helpUrl = `${address}help/${told.name}.html`;
+          for (const entry of metadata.functions)
+            entry.helpUrl = `${address}help/${entry.name}.html`;
           const text = `${JSON.stringify(metadata, null, 2)}\n`;
           compilation.updateAsset("functions.json", new webpack.sources.RawSource(text));
         }
@@ -43,7 +44,7 @@ class FinishedMetadataPlugin {
   }
 }
 
-/** Lays the licenses of the packages in a script beside it, word for word, as they ask of every copy. */
+/** Writes the licenses of the packages in a script beside it, as the licenses require. */
 class LicensesPlugin {
   apply(compiler) {
     compiler.hooks.thisCompilation.tap("LicensesPlugin", (compilation) => {
@@ -54,7 +55,7 @@ class LicensesPlugin {
           if (packages.size === 0) continue;
           const text = [...packages.keys()].toSorted().map((name) => packages.get(name));
           const source = new webpack.sources.RawSource(text.join("\n"));
-          // The name that the first line of a script points to; what stands there by then are the notices of its comments alone.
+          // The first line of a script names this file. Until now it has only the notices from its comments.
           const file = `${chunk.name}.js.LICENSE.txt`;
           if (compilation.getAsset(file)) compilation.updateAsset(file, source);
           else compilation.emitAsset(file, source);
@@ -64,21 +65,26 @@ class LicensesPlugin {
   }
 }
 
-/** The packages among modules: by name, the license of each under a heading. */
+/** The packages among the modules: the license of each, by the name of the package. */
 function packagesOf(modules) {
   const found = new Map();
   for (const { resourceResolveData } of modules.flatMap((one) => one.modules ?? one)) {
-    const { descriptionFileRoot: folder, descriptionFileData: told } = resourceResolveData ?? {};
+    const { descriptionFileRoot: folder, descriptionFileData: described } =
+      resourceResolveData ?? {};
     if (!folder?.includes("node_modules")) continue;
     const license = readdirSync(folder).find((file) => /^licen[cs]e/i.test(file));
-    if (license === undefined) throw new Error(`The package ${told.name} comes without a license.`);
+    if (license === undefined)
+      throw new Error(`The package ${described.name} has no license file.`);
     const text = readFileSync(path.join(folder, license), "utf8").trim();
-    found.set(told.name, `${told.name} ${told.version} (${told.license})\n\n${text}\n`);
+    found.set(
+      described.name,
+      `${described.name} ${described.version} (${described.license})\n\n${text}\n`
+    );
   }
   return found;
 }
 
-/** What both halves of the build have in common. */
+/** Settings of every part of the build. */
 const common = {
   mode: "production",
   devtool: false,
@@ -89,7 +95,7 @@ const common = {
     filename: "[name].js",
     assetModuleFilename: "icons/[name][ext]",
   },
-  // Modules are numbered by their paths: those within the project stay the same wherever it lies and whatever is linked into it.
+  // Modules are numbered by their paths, which must not depend on where the project is or what is linked into it.
   resolve: { extensions: [".ts", ".js"], symlinks: false },
   resolveLoader: { symlinks: false },
   module: {
@@ -99,7 +105,7 @@ const common = {
         exclude: /node_modules/,
         use: {
           loader: "ts-loader",
-          // Types are checked by `npm run typecheck`; checking them here again would make every build wait.
+          // Types are checked by `npm run typecheck`, not again in every build.
           options: { transpileOnly: true, compilerOptions: { noEmit: false } },
         },
       },
@@ -111,7 +117,7 @@ const common = {
   stats: "errors-warnings",
 };
 
-/** The worksheet functions, each made known to the host, and what the host is told of them. */
+/** The worksheet functions, registered with the host, and functions.json, which describes them to the host. */
 const functions = {
   ...common,
   name: "functions",
@@ -124,8 +130,8 @@ const functions = {
 };
 
 /**
- * The page around them. Its guide calls the functions itself, so it holds them once more: made known to the host they must be
- * only once, and the host hands none back.
+ * The page of the add-in. Its guide calls the functions itself, so the script contains them again: they must be registered with the
+ * host only once, and the host does not give them to the page.
  */
 const addin = {
   ...common,
@@ -134,7 +140,7 @@ const addin = {
     outside: path.join(root, "src", "addin", "outside.ts"),
     addin: path.join(root, "src", "addin", "addin.ts"),
   },
-  // Style sheet and icons lie beside the page; without this the script would ask the page for its address to find them.
+  // The style sheet and the icons are beside the page. Otherwise the script would look up the address of the page.
   output: { ...common.output, publicPath: "" },
   plugins: [
     new HtmlWebpackPlugin({
@@ -147,7 +153,7 @@ const addin = {
   ],
 };
 
-/** The demo sheet in the browser: no part of the add-in, and built only with `--env sheet`. */
+/** The demo sheet, to use the functions in a browser without Excel. It is not part of the add-in and is built only on request. */
 const sheet = {
   ...common,
   name: "sheet",
@@ -183,12 +189,12 @@ const sheet = {
   ),
   optimization: {
     concatenateModules: false,
-    // Written small by a tool that takes seconds for the grid library, where the usual one takes minutes; a browser then opens it sooner.
+    // This minimizer takes seconds for the grid library; the usual one takes minutes.
     minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })],
   },
   performance: { hints: false },
   cache: { type: "filesystem", buildDependencies: { config: [fileURLToPath(import.meta.url)] } },
 };
 
-/** `webpack` builds the add-in, `webpack --env sheet` the sheet beside it. */
+/** `webpack` builds the add-in, `webpack --env sheet` the demo sheet. */
 export default (environment = {}) => (environment.sheet ? [sheet] : [functions, addin]);

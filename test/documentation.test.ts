@@ -1,9 +1,8 @@
 import { existsSync, readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { formulaCall } from "../src/addin/formulaCall";
-import { BuiltError, metadata, runBundle } from "./contract/builtAddIn";
+import { metadata } from "./contract/builtAddIn";
+import { answerToFormula } from "./functions/fromCatalog";
 import { serial } from "./functions/sheet";
-import { markdownRows } from "./markdownTable";
 
 const read = (path: string): string => readFileSync(path, "utf8");
 const readme = read("README.md");
@@ -84,39 +83,15 @@ function valueOf(written: string): unknown {
   return numberOf(written) ?? written;
 }
 
-/** The table of README.md whose headings are column letters: its rows by the number in their first cell. */
-const sheet = new Map(markdownRows(readme, "").map(([row = "", ...cells]) => [row, cells]));
-
-/** A formula with the cells that it names written into it. */
-function withCells(formula: string): string {
-  return formula.replace(/\b([A-Z])(\d+)\b/g, (cell, letter: string, row: string) => {
-    const written = sheet.get(row)?.[letter.charCodeAt(0) - 65];
-    if (written === undefined) throw new RangeError(`README.md shows no cell ${cell}`);
-    const number = numberOf(written);
-    return number === undefined ? JSON.stringify(written) : String(number);
-  });
-}
-
 describe("the formulas in README.md", () => {
-  const functions = runBundle();
   const examples = readme
     .split("\n")
     .map((line) => /^\|\s*`(=EXT\.[^`]+)`\s*\|\s*([^|]*?)\s*\|/.exec(line))
     .filter((match) => match !== null)
     .map(([, formula = "", result = ""]) => ({ formula, result }));
 
-  function resultOf(formula: string): unknown {
-    const { id, values } = formulaCall(withCells(formula));
-    const cells = values.map((value) =>
-      value === undefined ? null : Array.isArray(value) ? (value as unknown) : [[value]]
-    );
-    const result = functions.get(id)?.(...cells);
-    const cell = Array.isArray(result) ? (result as unknown[][])[0]?.[0] : result;
-    return cell instanceof BuiltError ? cell.code : cell;
-  }
-
   it.each(examples)("$formula gives $result", ({ formula, result }) => {
-    expect(resultOf(formula)).toBe(valueOf(result.replaceAll("`", "")));
+    expect(answerToFormula(formula)).toBe(valueOf(result));
   });
 
   it("are shown with their results", () => {

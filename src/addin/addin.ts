@@ -8,7 +8,7 @@ import { excelWorkbook } from "./excelWorkbook";
 import { fillGuide } from "./fillGuide";
 import { hostOf } from "./hostAnswer";
 
-/** The reader's own day, for a list that is begun today; no function looks at a clock. */
+/** Today's date, for the as-of date of a new client list. The functions themselves use no clock. */
 function today(): string {
   const now = new Date();
   const month = String(now.getMonth() + 1).padStart(2, "0");
@@ -22,7 +22,7 @@ async function show(): Promise<void> {
   await fillGuide({ page: document, folder: "", workbook, today });
 }
 
-// The scripts stand in the head, so that the host knows the functions before the page is drawn.
+// The scripts are in the head, so that the host knows the functions before the page is drawn.
 if (document.readyState === "loading") {
   document.addEventListener("DOMContentLoaded", () => {
     void show();

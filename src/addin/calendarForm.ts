@@ -12,7 +12,7 @@ function choice(
   const select = element(
     "select",
     ...words.map((word) => {
-      const option = element("option", word === "" ? "not given" : word);
+      const option = element("option", word === "" ? "any other" : word);
       option.value = word;
       return option;
     })
@@ -24,10 +24,10 @@ function choice(
 }
 
 /**
- * The dates of a season for a tax year, a state and a kind of filer, as CALENDAR answers them.
+ * The deadlines for a tax year, a state of residence and a filer type, as CALENDAR returns them.
  *
  * @param latestYear - The tax year shown first.
- * @returns The form and the table below it.
+ * @returns The form with the table below it.
  */
 export function calendarForm(latestYear: number): HTMLElement {
   const year = element("input");
@@ -36,13 +36,15 @@ export function calendarForm(latestYear: number): HTMLElement {
   year.value = String(latestYear);
   const yearLabel = element("label", "Tax year");
   yearLabel.htmlFor = year.id;
-  const [stateField, state] = choice("calendar-state", "State", ["", ...STATES]);
-  const [filerField, filerType] = choice("calendar-filer", "FilerType", FILER_TYPES);
+  const [stateField, state] = choice("calendar-state", "State of residence", ["", ...STATES]);
+  const [filerField, filerType] = choice("calendar-filer", "Filer type", FILER_TYPES);
   const table = element("div");
   table.setAttribute("aria-live", "polite");
   const show = (): void => {
     const formula = `=EXT.CALENDAR(${String(Math.trunc(Number(year.value)))},"${state.value}","${filerType.value}")`;
-    table.replaceChildren(renderAnswer(liveAnswer(formula), `Dates of tax year ${year.value}`));
+    table.replaceChildren(
+      renderAnswer(liveAnswer(formula), `Deadlines for tax year ${year.value}`)
+    );
   };
   for (const field of [year, state, filerType]) field.addEventListener("change", show);
   show();

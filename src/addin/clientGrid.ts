@@ -29,10 +29,7 @@ export function clientGrid(asOf: string): NewSheet {
   return {
     name: "Clients",
     cells: [
-      [
-        ...["As-of date", asOf, "", "Assumed rate", "latest", ""],
-        ...["Target", "full", "", "Cushion", 0],
-      ],
+      ["As-of date", asOf, "", "Assumed rate", "latest", "", "Target", "full", "", "Cushion", 0],
       [
         "Estimates only. Check each figure against the current official text. The licensed tax professional makes the final decision.",
       ],

@@ -16,7 +16,7 @@ async function readSelected(context: Excel.RequestContext): Promise<SelectedCell
   parent?.load(["formulas", "rowIndex", "isNullObject"]);
   await context.sync();
   const filledBy = parent && !parent.isNullObject ? parent : cell;
-  const formula = String((filledBy.formulas as unknown[][])[0]?.[0] ?? "");
+  const formula = String((filledBy.formulas as (string | number | boolean)[][])[0]?.[0] ?? "");
   return {
     sheet: cell.worksheet.name,
     address: bareAddress(cell.address),
@@ -39,7 +39,8 @@ async function freeName(context: Excel.RequestContext, wanted: string): Promise<
     ),
   ];
   const free = names.find((name) => !taken.has(name.toLowerCase()));
-  if (free === undefined) throw new NotDone(`There are too many sheets named ${wanted} already.`);
+  if (free === undefined)
+    throw new NotDone(`There are too many sheets named ${wanted}. Delete or rename some.`);
   return free;
 }
 
@@ -71,14 +72,14 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   sheet.activate();
 }
 
-/** The workbook that is open in Excel, by way of its own interface. */
+/** The workbook that is open in Excel. */
 export const excelWorkbook: WorkbookHost = {
   selectedCell: () => Excel.run(readSelected),
 
   putFormula: (formula) =>
     Excel.run(async (context) => {
       const { address, isEmpty } = await readSelected(context);
-      if (!isEmpty) throw new NotDone(`${address} is not empty; select an empty cell.`);
+      if (!isEmpty) throw new NotDone(`Cell ${address} is not empty. Select an empty cell.`);
       context.workbook.getActiveCell().formulas = [[formula]];
       await context.sync();
       return address;

@@ -1,30 +1,29 @@
 import { ruleTables } from "../rules/ruleTables";
-import { useFormattedNumbers } from "../functions/numberFormats";
+import { useFormattedNumbers } from "../functions/cells/numberFormats";
 import { calendarForm } from "./calendarForm";
-import { functionGuide } from "./functionGuide";
-import { guideContent } from "./guideContent";
+import { guideTexts } from "./guideTexts";
 import { renderFunctions } from "./renderFunctions";
 import { renderTables } from "./renderTables";
 import { searchBox } from "./searchBox";
 import type { WorkbookHost } from "./workbookHost";
 import { workbookTools } from "./workbookTools";
 
-/** Tax year whose dates are shown first: that of the latest form held. */
+/** The tax year whose deadlines are shown first: that of the latest Form 4868 in the rule tables. */
 const LATEST_YEAR = Number(ruleTables.get("mailing-addresses")?.knownThrough.slice(0, 4));
 
-/** Where the guide is to stand and what it may work on. */
+/** The page that shows the guide, and the workbook that it works on. */
 export interface GuidePlace {
   readonly page: NonElementParentNode;
-  /** Where functions.json and the help lie, with a closing slash; empty for beside the page. */
+  /** The folder of functions.json and the help, with a slash at the end; empty if they are beside the page. */
   readonly folder: string;
-  /** Nothing where no workbook is open. */
+  /** `undefined` if no workbook is open. */
   readonly workbook?: WorkbookHost | undefined;
-  /** The day a new client list is looked at. */
+  /** The as-of date of a new client list, such as 2026-04-01. */
   readonly today: () => string;
 }
 
 /**
- * Fills the sections of a page that holds the guide: functions, calendar, rules, and the buttons for the workbook if there is one.
+ * Fills the sections of the guide: functions, deadlines, rule tables, and the tools if a workbook is open.
  *
  * @param place - The page and the workbook.
  */
@@ -33,9 +32,9 @@ export async function fillGuide(place: GuidePlace): Promise<void> {
   useFormattedNumbers("double");
   page.getElementById("calendar")?.append(calendarForm(LATEST_YEAR));
   page.getElementById("tables")?.append(renderTables([...ruleTables.values()]));
-  const content = await guideContent(folder);
+  const texts = await guideTexts(folder);
   const tools = workbook ? workbookTools(workbook, today) : undefined;
   if (tools) page.getElementById("tools")?.replaceChildren(tools.tools);
-  const groups = renderFunctions(functionGuide, content, tools?.put);
-  page.getElementById("functions")?.append(searchBox(content.texts, groups), ...groups);
+  const groups = renderFunctions(texts, folder, tools?.insert);
+  page.getElementById("functions")?.append(searchBox(texts, groups), ...groups);
 }

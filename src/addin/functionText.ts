@@ -2,7 +2,6 @@
 export interface ArgumentText {
   readonly name: string;
   readonly description: string;
-  /** May be left out. */
   readonly optional?: boolean;
 }
 
@@ -13,13 +12,13 @@ export interface FunctionText {
   readonly parameters: readonly ArgumentText[];
 }
 
-/** As much of functions.json as explains the functions. */
+/** The part of functions.json that describes the functions. */
 export interface Metadata {
   readonly functions: readonly FunctionText[];
 }
 
 /**
- * Reads how the functions are explained from the metadata that the host reads too, so that both say the same.
+ * The descriptions of the functions, from the same file that the host reads.
  *
  * @param metadata - Content of functions.json.
  * @returns The functions by name.

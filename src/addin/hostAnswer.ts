@@ -3,14 +3,14 @@ export interface HostScript {
   onReady(answered: (answer: { readonly host: unknown }) => void): unknown;
 }
 
-/** How long a page waits for a host that may not be there, in milliseconds. */
-const PATIENCE = 3_000;
+/** How long the page waits for a host, in milliseconds. */
+const LONGEST_WAIT = 3_000;
 
 /**
- * Whether the page runs inside a host. A page opened in a browser, or without the host's script, is outside; so is one whose host
+ * Whether the page runs inside a host. It does not if it is opened in a browser, if the host's script did not load, or if the host
  * does not answer.
  *
- * @param script - The host's script, or nothing when it did not load.
+ * @param script - The host's script, or `undefined` when it did not load.
  * @returns Whether a host answered.
  */
 export function hostOf(script: HostScript | undefined): Promise<boolean> {
@@ -18,7 +18,7 @@ export function hostOf(script: HostScript | undefined): Promise<boolean> {
   return new Promise((resolve) => {
     const waiting = setTimeout(() => {
       resolve(false);
-    }, PATIENCE);
+    }, LONGEST_WAIT);
     script.onReady(({ host }) => {
       clearTimeout(waiting);
       resolve(Boolean(host));

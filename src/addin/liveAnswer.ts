@@ -1,7 +1,14 @@
 import { dateFromSerial } from "../calendar/dateSerial";
-import { isHostError } from "../functions/errors";
+import { shortDate } from "../calendar/writtenDate";
+import { catalog } from "../functions/catalog";
+import {
+  DATE_FORMAT,
+  MONEY_FORMAT,
+  PERCENT_FORMAT,
+  WHOLE_DOLLAR_FORMAT,
+} from "../functions/cells/answerCell";
+import { isHostError } from "../functions/cells/hostError";
 import { formulaCall } from "./formulaCall";
-import { worksheetFunctions } from "./worksheetFunctions";
 
 /** A cell of an answer as the page shows it. */
 export interface ShownCell {
@@ -16,16 +23,16 @@ function fixed(value: number, decimals: number): string {
   });
 }
 
-/** A number in one of the formats that the answers bear. */
+/** A number in one of the formats of the answers. A date format can have a mark in quotes after it. */
 export function formattedNumber(value: number, numberFormat: string): string {
-  if (numberFormat.startsWith("yyyy-mm-dd")) {
-    return (
-      (dateFromSerial(value) ?? "") + numberFormat.slice("yyyy-mm-dd".length).replaceAll('"', "")
-    );
+  if (numberFormat.startsWith(DATE_FORMAT)) {
+    const date = dateFromSerial(value);
+    const mark = numberFormat.slice(DATE_FORMAT.length).replaceAll('"', "");
+    return date === undefined ? String(value) : shortDate(date) + mark;
   }
-  if (numberFormat === "#,##0.00") return fixed(value, 2);
-  if (numberFormat === "#,##0") return fixed(value, 0);
-  if (numberFormat === "0.00%") return `${fixed(value * 100, 2)}%`;
+  if (numberFormat === MONEY_FORMAT) return fixed(value, 2);
+  if (numberFormat === WHOLE_DOLLAR_FORMAT) return fixed(value, 0);
+  if (numberFormat === PERCENT_FORMAT) return `${fixed(value * 100, 2)}%`;
   return String(value);
 }
 
@@ -33,7 +40,8 @@ export function formattedNumber(value: number, numberFormat: string): string {
 export function shownCell(cell: unknown): ShownCell {
   if (typeof cell === "number") return { text: String(cell), kind: "number" };
   if (typeof cell === "boolean") return { text: String(cell).toUpperCase(), kind: "text" };
-  if (typeof cell !== "object" || cell === null) return { text: String(cell ?? ""), kind: "text" };
+  if (typeof cell === "string") return { text: cell, kind: "text" };
+  if (typeof cell !== "object" || cell === null) return { text: "", kind: "text" };
   const { basicValue, numberFormat, code, message } = cell as Readonly<Record<string, unknown>>;
   if (typeof basicValue === "number" && typeof numberFormat === "string")
     return { text: formattedNumber(basicValue, numberFormat), kind: "number" };
@@ -42,24 +50,22 @@ export function shownCell(cell: unknown): ShownCell {
 }
 
 /**
- * What a formula answers, worked out on this page by the functions themselves.
+ * The answer to a formula, calculated on this page by the functions themselves.
  *
- * @param formula - One call of ours with plain values.
- * @returns Rows of cells; one cell with the error where it is refused.
- * @throws SyntaxError for a formula that is no such call; whatever a function throws that is no error of a sheet.
+ * @param formula - One call of a worksheet function with plain values.
+ * @returns Rows of cells; one cell with the error if the function returns one.
+ * @throws SyntaxError for any other formula; any exception of a function that is not an error of a sheet.
  */
 export function liveAnswer(formula: string): readonly (readonly ShownCell[])[] {
   const { id, values } = formulaCall(formula);
-  const answer = worksheetFunctions.get(id);
-  if (!answer) throw new SyntaxError(`${id} is no worksheet function`);
+  const definition = catalog[id];
+  if (!definition) throw new SyntaxError(`${id} is not a worksheet function`);
   const cells = values.map((value) =>
     value === undefined ? null : Array.isArray(value) ? (value as unknown) : [[value]]
   );
   try {
-    const rows = answer(...cells);
-    return (Array.isArray(rows) ? (rows as unknown[][]) : [[rows]]).map((row) =>
-      row.map(shownCell)
-    );
+    const answer = definition.answer(cells);
+    return (Array.isArray(answer) ? answer : [[answer]]).map((row) => row.map(shownCell));
   } catch (thrown) {
     if (isHostError(thrown)) return [[shownCell(thrown)]];
     throw thrown;

@@ -8,10 +8,10 @@ function cellOf(tag: "th" | "td", { text, kind }: ShownCell): HTMLElement {
 }
 
 /**
- * An answer as the page shows it: one value in a line, a spilled block as a table with its headings.
+ * An answer as the page shows it: one value as a line, several cells as a table with headings.
  *
  * @param rows - The cells.
- * @param caption - What the table is, for those who do not see it.
+ * @param caption - The name of the table, for screen readers.
  * @returns An element with the answer.
  */
 export function renderAnswer(

@@ -1,18 +1,18 @@
+import { TASKS, type CatalogFunction } from "../functions/catalog";
+import type { Example } from "../functions/worksheetFunction";
 import { element } from "./element";
-import type { GuideFunction } from "./functionGuide";
 import type { FunctionText } from "./functionText";
-import type { Example, GuideContent } from "./guideContent";
 import { liveAnswer } from "./liveAnswer";
 import { renderAnswer } from "./renderAnswer";
 
-/** What the buttons beside an example do; nothing where there is no workbook. */
-export type PutFormula = ((formula: string) => void) | undefined;
+/** What the button beside an example does; `undefined` if no workbook is open. */
+export type InsertFormula = ((formula: string) => void) | undefined;
 
 /**
- * How a function is written in a cell: optional arguments in square brackets.
+ * How a function is written in a cell, with optional arguments in square brackets.
  *
- * @param entry - The function.
- * @returns Such as "=EXT.DUE(taxYear, [state], [filer])".
+ * @example
+ * formulaOf(due) //=> "=EXT.DUE(taxYear, [state], [filerType])"
  */
 export function formulaOf(entry: FunctionText): string {
   const names = entry.parameters.map(({ name, optional }) => (optional ? `[${name}]` : name));
@@ -31,73 +31,76 @@ function argumentList(entry: FunctionText): HTMLElement[] {
   return [element("details", element("summary", `Arguments of ${entry.name}`), list)];
 }
 
-function exampleEntry({ formula }: Example, put: PutFormula): HTMLElement {
+function exampleEntry({ formula }: Example, insert: InsertFormula): HTMLElement {
   const entry = element("div", element("p", element("code", formula)));
   entry.className = "example";
   entry.append(renderAnswer(liveAnswer(formula), `Answer of ${formula}`));
-  if (put) {
-    const button = element("button", "Put it in the selected cell");
+  if (insert) {
+    const button = element("button", "Insert in selected cell");
     button.type = "button";
     button.addEventListener("click", () => {
-      put(formula);
+      insert(formula);
     });
     entry.append(button);
   }
   return entry;
 }
 
+function helpLink(name: string, folder: string): HTMLElement {
+  const link = element("a", "Help for this function");
+  link.href = `${folder}help/${name}.html`;
+  link.target = "_blank";
+  link.rel = "noopener";
+  return link;
+}
+
 function functionEntry(
-  entry: FunctionText,
-  examples: readonly Example[],
-  put: PutFormula
+  text: FunctionText,
+  { examples }: CatalogFunction,
+  folder: string,
+  insert: InsertFormula
 ): HTMLElement {
   const body = element("div");
-  const article = element(
+  const entry = element(
     "details",
-    element("summary", element("strong", entry.name), " ", entry.description),
+    element("summary", element("strong", text.name), " ", text.description),
     body
   );
-  article.id = entry.name;
-  article.className = "function";
-  // Its answers are worked out when it is opened, so that the page stands at once.
+  entry.id = text.name;
+  entry.className = "function";
+  // The examples are answered when the entry is opened, so that the page appears at once.
   const fill = (): void => {
-    const help = element("a", "All about it");
-    help.href = `help/${entry.name}.html`;
-    help.target = "_blank";
-    help.rel = "noopener";
     body.append(
-      element("p", element("code", formulaOf(entry))),
-      ...argumentList(entry),
-      ...examples.map((example) => exampleEntry(example, put)),
-      element("p", help)
+      element("p", element("code", formulaOf(text))),
+      ...argumentList(text),
+      ...examples.map((example) => exampleEntry(example, insert)),
+      element("p", helpLink(text.name, folder))
     );
   };
-  article.addEventListener("toggle", fill, { once: true });
-  return article;
+  entry.addEventListener("toggle", fill, { once: true });
+  return entry;
 }
 
 /**
- * The function guide: a heading for each task, and below it the functions that serve it.
+ * The functions by task: a heading for each task with its functions below it.
  *
- * @param guide - The functions in the order to show them.
- * @param content - How each is explained.
- * @param put - What to do with a formula that is to go into the workbook.
- * @returns What goes under the heading of the guide.
+ * @param texts - The descriptions of the functions.
+ * @param folder - The folder of the help, with a slash at the end; empty if it is beside the page.
+ * @param insert - Inserts a formula into the workbook.
+ * @returns One section for each task.
  */
 export function renderFunctions(
-  guide: readonly GuideFunction[],
-  content: GuideContent,
-  put: PutFormula
+  texts: ReadonlyMap<string, FunctionText>,
+  folder: string,
+  insert: InsertFormula
 ): HTMLElement[] {
-  const tasks = [...new Set(guide.map(({ task }) => task))];
-  return tasks.map((task) => {
-    const entries = guide.flatMap((entry) => {
-      const text = content.texts.get(entry.name);
-      if (entry.task !== task || !text) return [];
-      return [functionEntry(text, content.examples.get(entry.name) ?? [], put)];
+  return TASKS.map(({ title, functions }) => {
+    const entries = Object.entries(functions).flatMap(([name, definition]) => {
+      const text = texts.get(name);
+      return text ? [functionEntry(text, definition, folder, insert)] : [];
     });
-    const group = element("section", element("h3", task), ...entries);
-    group.className = "task";
-    return group;
+    const section = element("section", element("h3", title), ...entries);
+    section.className = "task";
+    return section;
   });
 }

@@ -3,11 +3,11 @@ import type { FunctionText } from "./functionText";
 import { searchFunctions } from "./searchFunctions";
 
 /**
- * A box to search the functions in, which hides what is not found.
+ * A search box that hides the functions that are not found.
  *
  * @param texts - The functions' texts.
  * @param groups - The tasks with their functions, as the guide shows them.
- * @returns The box and the line that says how many were found.
+ * @returns The box and the line with the number of functions found.
  */
 export function searchBox(
   texts: ReadonlyMap<string, FunctionText>,
@@ -16,7 +16,7 @@ export function searchBox(
   const input = element("input");
   input.type = "search";
   input.id = "search";
-  const label = element("label", "Search the functions");
+  const label = element("label", "Search functions");
   label.htmlFor = input.id;
   const count = element("p");
   count.setAttribute("role", "status");

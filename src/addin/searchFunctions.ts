@@ -1,10 +1,10 @@
 import type { FunctionText } from "./functionText";
 
 /**
- * The functions that a search finds: those in whose name, description or arguments every word of it stands.
+ * The functions whose name, description or arguments contain every word of a search.
  *
  * @param texts - The functions' texts.
- * @param search - What was typed; nothing finds all.
+ * @param search - The words; a blank search finds all functions.
  * @returns Their names.
  */
 export function searchFunctions(

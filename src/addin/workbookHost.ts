@@ -3,14 +3,14 @@ export interface SelectedCell {
   readonly sheet: string;
   /** Such as B7. */
   readonly address: string;
-  /** Empty where it holds none. */
+  /** Empty if the cell has no formula. */
   readonly formula: string;
   readonly isEmpty: boolean;
-  /** Rows below the cell whose formula fills this one, where it is filled by another. */
+  /** Rows from the cell whose formula fills this one down to this cell; 0 for its own formula. */
   readonly rowsBelow: number;
 }
 
-/** A sheet to be added: what stands in it, from A1 on, and how it looks. */
+/** A sheet to be added: its cells from A1 on, and their look. */
 export interface NewSheet {
   readonly name: string;
   /** Values and formulas, row by row; a formula begins with an equals sign. */
@@ -19,23 +19,23 @@ export interface NewSheet {
   readonly widths: readonly number[];
   /** Number format of each column below its heading; empty for none. */
   readonly formats: readonly string[];
-  /** Words to choose from, by column; empty for any. */
+  /** The values to choose from, by column; empty if any value is allowed. */
   readonly choices: readonly (readonly string[])[];
-  /** The row of the headings, counted from 1; what lies below is a table. */
+  /** The row of the headings, counted from 1. */
   readonly headingRow: number;
   readonly isTable: boolean;
 }
 
-/** Says in one sentence why the workbook was left as it is. */
+/** Says in one sentence why the workbook was not changed. */
 export class NotDone extends Error {
   override readonly name = "NotDone";
 }
 
-/** What the guide may do to a workbook: read the selected cell, fill an empty one, add a sheet. It never overwrites anything. */
+/** What the guide can do to a workbook: read the selected cell, fill an empty one, and add a sheet. It never overwrites anything. */
 export interface WorkbookHost {
   selectedCell(): Promise<SelectedCell>;
-  /** @throws NotDone where the selected cell is not empty, or an answer would not fit. */
+  /** @throws NotDone when the selected cell is not empty. */
   putFormula(formula: string): Promise<string>;
-  /** @returns The name the sheet was given: a number is added to one that is taken. */
+  /** @returns The name of the new sheet: a number is added if the name is already in use. */
   addSheet(sheet: NewSheet): Promise<string>;
 }

@@ -1,33 +1,32 @@
+import { calculationSheet } from "./calculationSheet";
 import { clientGrid } from "./clientGrid";
 import { element } from "./element";
 import { NotDone, type WorkbookHost } from "./workbookHost";
-import { workingSheet } from "./workingSheet";
 
-/** The buttons that work on the workbook, and what a formula from the guide does in it. */
+/** The buttons that change the workbook, and what inserts an example. */
 export interface WorkbookTools {
   readonly tools: HTMLElement;
-  readonly put: (formula: string) => void;
+  readonly insert: (formula: string) => void;
 }
 
 /**
- * The buttons that work on the workbook, with the line that says what came of them.
+ * The buttons that change the workbook, with a line that says what was done.
  *
  * @param workbook - The workbook.
- * @param today - The day a new client list is looked at, such as 2026-04-01.
- * @returns The buttons, and what a formula from the guide does.
+ * @param today - The as-of date of a new client list, such as 2026-04-01.
  */
 export function workbookTools(workbook: WorkbookHost, today: () => string): WorkbookTools {
   const status = element("p");
   status.setAttribute("role", "status");
-  const doing = (work: () => Promise<string>): void => {
-    status.textContent = "Working …";
+  const run = (work: () => Promise<string>): void => {
+    status.textContent = "Please wait …";
     work().then(
-      (said) => (status.textContent = said),
+      (done) => (status.textContent = done),
       (thrown: unknown) => {
         status.textContent =
           thrown instanceof NotDone
             ? thrown.message
-            : "The workbook did not take it. End any cell editing and try again.";
+            : "Excel could not make the change. Finish editing the cell and try again.";
         if (!(thrown instanceof NotDone)) throw thrown;
       }
     );
@@ -36,23 +35,23 @@ export function workbookTools(workbook: WorkbookHost, today: () => string): Work
     const made = element("button", text);
     made.type = "button";
     made.addEventListener("click", () => {
-      doing(work);
+      run(work);
     });
     return made;
   };
-  const build = button("Build a client list", async () => {
+  const addList = button("Add a client list", async () => {
     const name = await workbook.addSheet(clientGrid(today()));
-    return `Added the sheet ${name}. Type over its example row.`;
+    return `Added the sheet ${name}. Replace the example row with your clients.`;
   });
-  const show = button("Show the working of the selected cell", async () => {
+  const show = button("Show the calculation for the selected cell", async () => {
     const cell = await workbook.selectedCell();
-    const name = await workbook.addSheet(workingSheet(cell));
+    const name = await workbook.addSheet(calculationSheet(cell));
     return `Added the sheet ${name}.`;
   });
   return {
-    tools: element("div", build, show, status),
-    put: (formula) => {
-      doing(async () => `Put it in ${await workbook.putFormula(formula)}.`);
+    tools: element("div", addList, show, status),
+    insert: (formula) => {
+      run(async () => `Inserted the formula in cell ${await workbook.putFormula(formula)}.`);
     },
   };
 }

@@ -6,7 +6,8 @@ import { returnDates } from "./dueDate/returnDates";
 import { estimatedTaxPenaltyFunctions } from "./estimatedTax/estimatedTaxPenalty";
 import { requiredPaymentFunctions } from "./estimatedTax/requiredPayment";
 import { deductionFunctions } from "./liability/deductions";
-import { taxFunctions } from "./liability/taxes";
+import { incomeTaxes } from "./liability/incomeTaxes";
+import { otherTaxes } from "./liability/otherTaxes";
 import { totalTaxFunctions } from "./liability/totalTax";
 import { chargesFunctions } from "./penalty/charges";
 import { interestFunctions } from "./penalty/interest";
@@ -43,7 +44,7 @@ export const TASKS: readonly Task[] = [
   {
     folder: "liability",
     title: "Total tax",
-    functions: { ...totalTaxFunctions, ...taxFunctions, ...deductionFunctions },
+    functions: { ...totalTaxFunctions, ...incomeTaxes, ...otherTaxes, ...deductionFunctions },
   },
   {
     folder: "request",

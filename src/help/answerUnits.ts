@@ -1,35 +1,41 @@
-import type { Example } from "./example";
+import {
+  DATE_FORMAT,
+  MONEY_FORMAT,
+  PERCENT_FORMAT,
+  WHOLE_DOLLAR_FORMAT,
+} from "../functions/cells/answerCell";
+import type { AnsweredExample } from "./answeredExample";
 
 /** What a preparer should know of an answer in each number format that the functions use. */
-const UNITS: readonly (readonly [format: string, told: string])[] = [
+const UNITS: readonly (readonly [format: string, sentence: string])[] = [
   [
-    "yyyy-mm-dd",
-    "Days are worksheet dates. Where a cell shows a number such as 46127, give it a date format.",
+    DATE_FORMAT,
+    "Dates are worksheet dates. If a cell shows a number such as 46127, give it a date format.",
   ],
   [
-    "#,##0.00",
-    "Money is in US dollars. What is worked out is rounded to the cent once, at its end, half a cent upwards unless said otherwise.",
+    MONEY_FORMAT,
+    "Amounts are in U.S. dollars. A calculated amount is rounded once, to the nearest cent; half a cent is rounded up.",
   ],
   [
-    "#,##0",
-    "Money in whole dollars drops less than 50 cents and takes 50 cents and more to the next dollar.",
+    WHOLE_DOLLAR_FORMAT,
+    "Amounts in whole dollars are rounded as on the form: less than 50 cents is dropped, and 50 cents or more is rounded up.",
   ],
   [
-    "0.00%",
-    "Rates are fractions: 0.07 is 7%. Where a cell shows the fraction, give it a percentage format.",
+    PERCENT_FORMAT,
+    "Rates and shares are percents. If a cell shows a number such as 0.07, give it a percent format.",
   ],
 ];
 
 /**
- * Sentences on the units of a function's answers and how they are rounded.
+ * Sentences on the units and the rounding of a function's answers.
  *
- * @param examples - The function's examples, whose cells say in which formats it answers.
- * @returns One sentence or more for each format.
+ * @param examples - The function's examples; the formats of their cells decide which sentences apply.
  */
-export function answerUnits(examples: readonly Example[]): readonly string[] {
-  const cells = examples.flatMap(({ answer }) => answer.flat());
-  const formats = cells.map(({ numberFormat = "" }) => numberFormat);
+export function answerUnits(examples: readonly AnsweredExample[]): readonly string[] {
+  const formats = examples.flatMap(({ cells }) =>
+    cells.flat().map(({ numberFormat = "" }) => numberFormat)
+  );
   return UNITS.filter(([format]) =>
     formats.some((used) => used === format || used.startsWith(`${format}"`))
-  ).map(([, told]) => told);
+  ).map(([, sentence]) => sentence);
 }

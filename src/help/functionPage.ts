@@ -8,29 +8,30 @@ import { pageFrame } from "./pageFrame";
 import { rulesSection } from "./rulesSection";
 import { signature } from "./signature";
 
-function linkTo(help: FunctionHelp | undefined, rel: "prev" | "next", words: string): Content {
+function linkTo(help: FunctionHelp | undefined, rel: "prev" | "next", label: string): Content {
   if (!help) return "";
-  return html`<li>${words}: <a href="${help.name}.html" rel="${rel}">${help.name}</a></li>`;
+  return html`<li>${label}: <a href="${help.name}.html" rel="${rel}">${help.name}</a></li>`;
 }
 
 /**
  * The page of one function.
  *
  * @param help - The function.
- * @param all - The whole of the help, for what comes before and after.
+ * @param all - The whole help, for the links to the previous and the next function.
  * @returns The text of the file.
  */
 export function functionPage(help: FunctionHelp, all: Help): string {
   const place = all.functions.indexOf(help);
+  const hasOptional = help.arguments.some(({ optional }) => optional);
   return pageFrame({
     title: `${help.name}: Extension Season`,
     heading: help.name,
     body: html`<p class="task"><a href="index.html">All functions</a>, ${help.task}</p>
       <p>${help.purpose}</p>
       <p class="formula">${formulaCode(signature(help))}</p>
-      ${help.arguments.some(({ optional }) => optional) ? html`<p class="quiet">Arguments in square brackets may be left out.</p>` : ""}
+      ${hasOptional ? html`<p class="quiet">Arguments in square brackets are optional.</p>` : ""}
       ${examplesSection(help, all.version)} ${argumentsSection(help)} ${answerSection(help)}
-      ${errorsSection(help)} ${rulesSection(help, all.version)}`,
+      ${errorsSection(help)} ${rulesSection(help)}`,
     footer: html`<nav aria-label="Functions">
       <ul class="ways">
         ${linkTo(all.functions[place - 1], "prev", "Previous")}

@@ -1,98 +1,89 @@
-import { functionGuide } from "../addin/functionGuide";
+import type { KindHelp } from "../functions/arguments/argumentKind";
+import { TASKS, type CatalogFunction } from "../functions/catalog";
+import type { FunctionForm } from "../functions/worksheetFunction";
+import type { FunctionMetadata } from "../host/functionMetadata";
+import type { StandInHost } from "../host/standInHost";
 import { version } from "../rules/version";
 import { rulebook } from "../rules/rulebook";
 import { ruleTables, summarize, type RuleTableSummary } from "../rules/ruleTables";
-import type { FunctionMetadata } from "../host/functionMetadata";
-import type { StandInHost } from "../host/standInHost";
-import { kindOf, type KindName } from "./argumentKinds";
-import { examplesOf, type Example } from "./example";
-import type { FunctionDoc } from "./functionDocs";
-import { refusalsOf, type Refusal } from "./refusals";
-import { tablesReached } from "./tablesReached";
+import { answeredExample, type AnsweredExample } from "./answeredExample";
 
-/** An argument as its page explains it. */
+/** An argument as the help explains it. */
 export interface HelpArgument {
   readonly name: string;
-  readonly meaning: string;
+  readonly description: string;
   readonly optional: boolean;
-  /** Whether the host hands it over as a block of cells. */
+  /** Whether it takes a range of cells as a whole. */
   readonly isRange: boolean;
-  readonly kind: KindName | undefined;
+  readonly kind: KindHelp;
 }
 
-/** What kind of answer a function gives: one for each row of its arguments, a table, or one cell. */
-export type AnswerShape = "row" | "table" | "cell";
-
-/** All that the page of a function says. */
+/** Everything the help says of a function. */
 export interface FunctionHelp {
   readonly name: string;
   readonly task: string;
   readonly purpose: string;
   readonly arguments: readonly HelpArgument[];
-  readonly shape: AnswerShape;
-  readonly answer: string;
-  readonly refusals: readonly Refusal[];
-  readonly examples: readonly Example[];
+  readonly form: FunctionForm;
+  readonly note: string | undefined;
+  readonly examples: readonly AnsweredExample[];
   readonly law: readonly string[];
+  /** The rule tables that an answer may depend on. */
   readonly tables: readonly RuleTableSummary[];
-  /** Whether it looks up any table by name. */
-  readonly everyTable: boolean;
 }
 
-/** All that the pages say. */
+/** Everything the help says. */
 export interface Help {
   readonly version: string;
+  /** Every function, in the order of the tasks. */
   readonly functions: readonly FunctionHelp[];
   readonly tables: readonly RuleTableSummary[];
 }
 
-function shapeOf({ parameters, result }: FunctionMetadata): AnswerShape {
-  if (result.dimensionality !== "matrix") return "cell";
-  const areRanges = parameters.map(({ dimensionality }) => dimensionality === "matrix");
-  return areRanges.length > 0 && areRanges.every(Boolean) ? "row" : "table";
-}
-
-function helpOf(told: FunctionMetadata, doc: FunctionDoc, host: StandInHost): FunctionHelp {
-  const { keys, everyTable } = tablesReached(doc.file, doc.declaredAs);
+function functionHelp(
+  task: string,
+  definition: CatalogFunction,
+  metadata: FunctionMetadata,
+  host: StandInHost
+): FunctionHelp {
+  const kinds = Object.values(definition.arguments);
   return {
-    name: told.name,
-    task: functionGuide.find(({ name }) => name === told.name)?.task ?? "More functions",
-    purpose: told.description ?? "",
-    arguments: told.parameters.map(({ name, description, optional, dimensionality }) => ({
-      name,
-      meaning: description ?? "",
-      optional: optional === true,
-      isRange: dimensionality === "matrix",
-      kind: kindOf(told.name, name),
-    })),
-    shape: shapeOf(told),
-    answer: doc.returns,
-    refusals: refusalsOf(doc.throws),
-    examples: examplesOf(doc.example, host),
-    law: doc.see.split(/;\s+/).filter(Boolean),
-    tables: Object.entries(rulebook)
-      .filter(([key]) => keys.has(key))
-      .map(([, table]) => summarize(table)),
-    everyTable,
+    name: metadata.name,
+    task,
+    purpose: metadata.description ?? "",
+    arguments: metadata.parameters.flatMap(({ name, description = "", optional }, index) => {
+      const kind = kinds[index];
+      if (!kind) return [];
+      return [
+        { name, description, optional: optional === true, isRange: kind.takes === "range", kind },
+      ];
+    }),
+    form: definition.form,
+    note: definition.note,
+    examples: definition.examples.map((example) => answeredExample(example, host)),
+    law: definition.law,
+    tables: [...new Set(definition.tables)].map((key) => summarize(rulebook[key])),
   };
 }
 
 /**
- * Gathers what the pages say of every function the host is told of, in the order of the guide.
+ * Gathers the help of every function in the catalog.
  *
- * @param host - The built add-in in a host, which answers the examples.
- * @param docs - The comments of the functions, by id.
- * @returns The whole of the help.
+ * @param host - A host with the built add-in, which answers the examples.
+ * @returns The help, in the order of the tasks.
  */
-export function gatherHelp(host: StandInHost, docs: ReadonlyMap<string, FunctionDoc>): Help {
-  const order = functionGuide.map(({ name }) => name);
-  const place = (name: string): number =>
-    order.includes(name) ? order.indexOf(name) : order.length;
-  const functions = [...host.functions.values()]
-    .flatMap((told) => {
-      const doc = docs.get(told.id);
-      return doc ? [helpOf(told, doc, host)] : [];
+export function gatherHelp(host: StandInHost): Help {
+  const functions = TASKS.flatMap(({ title, functions: ofTask }) =>
+    Object.entries(ofTask).map(([name, definition]) => {
+      const metadata = host.functions.get(name);
+      if (!metadata) throw new RangeError(`functions.json does not list ${name}.`);
+      return functionHelp(title, definition, metadata, host);
     })
-    .toSorted((one, other) => place(one.name) - place(other.name));
+  );
   return { version, functions, tables: [...ruleTables.values()].map(summarize) };
+}
+
+/** The kinds of these arguments, each once. */
+export function kindsOf(given: readonly HelpArgument[]): readonly KindHelp[] {
+  return [...new Map(given.map(({ kind }) => [kind.id, kind])).values()];
 }

@@ -1,6 +1,6 @@
 import { html, type Content, type Markup } from "./markup";
 
-/** Nothing but the style sheets and icons beside the pages; no script at all. */
+/** Only the style sheets and icons of the build are allowed, and no script. */
 const POLICY =
   "default-src 'none'; style-src 'self'; img-src 'self'; base-uri 'none'; form-action 'none'";
 
@@ -14,16 +14,16 @@ export interface PageContent {
 }
 
 const cautions: Markup = html`<section aria-labelledby="cautions">
-  <h2 id="cautions">Before you rely on it</h2>
+  <h2 id="cautions">Before you use a result</h2>
   <ul>
-    <li>Every answer is an estimate, not tax or legal advice.</li>
-    <li>Check the current official text before you act; the law may have changed since.</li>
-    <li>The licensed preparer's judgment decides, not this add-in.</li>
+    <li>Every result is an estimate, not tax or legal advice.</li>
+    <li>Check it against the current official text. The law may have changed.</li>
+    <li>The licensed tax professional makes the final decision.</li>
   </ul>
 </section>`;
 
 /**
- * A whole page: head, way past the top, heading, cautions and links at the end.
+ * A whole page: head, link to skip the top, heading, cautions and links at the end.
  *
  * @param page - What differs from page to page.
  * @returns The text of the file.

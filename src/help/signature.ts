@@ -1,6 +1,6 @@
 import type { FunctionHelp } from "./helpModel";
 
-/** How a function is written in a cell, optional arguments in square brackets. */
+/** How a function is written in a cell, with optional arguments in square brackets. */
 export function signature({ name, arguments: given }: FunctionHelp): string {
   const names = given.map((argument) => (argument.optional ? `[${argument.name}]` : argument.name));
   return `=EXT.${name}(${names.join(", ")})`;
@@ -9,7 +9,7 @@ export function signature({ name, arguments: given }: FunctionHelp): string {
 const FIRST_ROW = 2;
 const LAST_ROW = 41;
 
-/** The function's call on a client list: its needed arguments in the columns from B on. */
+/** A call on a client list, with the required arguments in the columns from B on. */
 export function calledOnList(
   { name, arguments: given }: FunctionHelp,
   reach: "first row" | "whole list"

@@ -1,23 +1,18 @@
-import { copyFileSync, mkdirSync, writeFileSync } from "node:fs";
-import { fileURLToPath } from "node:url";
+import { copyFileSync, mkdirSync, rmSync, writeFileSync } from "node:fs";
 import { BUILD_FOLDER, hostOfBuiltAddIn } from "../host/builtAddIn";
 import { contentsPage } from "./contentsPage";
-import { readFunctionDocs } from "./functionDocs";
 import { functionPage } from "./functionPage";
 import { gatherHelp } from "./helpModel";
+import { topicPage } from "./topicPage";
+import { topics } from "./topics";
 
+/** Writes the help beside the built add-in. Pages of an earlier build are removed. */
 const folder = new URL("help/", BUILD_FOLDER);
-const functions = fileURLToPath(new URL("../functions", import.meta.url));
-
-const help = gatherHelp(hostOfBuiltAddIn("null"), readFunctionDocs(functions));
+const help = gatherHelp(hostOfBuiltAddIn("null"));
+rmSync(folder, { recursive: true, force: true });
 mkdirSync(folder, { recursive: true });
 for (const one of help.functions)
   writeFileSync(new URL(`${one.name}.html`, folder), functionPage(one, help));
+for (const topic of topics(help)) writeFileSync(new URL(topic.file, folder), topicPage(topic));
 writeFileSync(new URL("index.html", folder), contentsPage(help));
-/** The guide on the add-in's page answers these formulas itself. */
-const examples = help.functions.map(({ name, examples: of }) => [
-  name,
-  of.map(({ formula, words }) => ({ formula, says: words })),
-]);
-writeFileSync(new URL("examples.json", folder), JSON.stringify(Object.fromEntries(examples)));
 copyFileSync(new URL("help.css", import.meta.url), new URL("help.css", folder));

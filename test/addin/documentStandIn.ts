@@ -1,4 +1,4 @@
-/** As much of a page's element as the guide needs: a tag, content in order, and the text of it all. */
+/** The part of an element that the guide uses: tag, content and text. */
 export class StandInElement {
   id = "";
   scope = "";
@@ -23,7 +23,7 @@ export class StandInElement {
       .join("");
   }
 
-  /** Elements of one tag below this one, in the order of the page. */
+  /** The elements with a tag below this one, in the order of the page. */
   all(tagName: string): StandInElement[] {
     return this.content.flatMap((part) =>
       typeof part === "string"
@@ -33,5 +33,5 @@ export class StandInElement {
   }
 }
 
-/** As much of a page's document as the guide needs. */
+/** The part of a document that the guide uses. */
 export const documentStandIn = { createElement: (tagName: string) => new StandInElement(tagName) };

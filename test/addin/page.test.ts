@@ -7,7 +7,7 @@ const read = (file: string) => readFileSync(new URL(file, root), "utf8");
 describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file) => {
   const html = read(file);
 
-  it("allows itself nothing but its own files and the host's script", () => {
+  it("has a policy that allows only its own files and the host's script", () => {
     const policy = /Content-Security-Policy"?\s+content="([^"]+)"/.exec(html)?.[1];
     expect(policy?.split("; ")).toEqual([
       "default-src 'none'",
@@ -20,13 +20,13 @@ describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file)
     ]);
   });
 
-  it("has no script, handler or style written into it", () => {
+  it("has no inline script, handler or style", () => {
     expect(html).not.toMatch(/<script(?![^>]*\ssrc=)/);
     expect(html).not.toMatch(/<[^>]*\s(on\w+|style)=/);
     expect(html).not.toMatch(/<style/);
   });
 
-  it("names no address but the host's script", () => {
+  it("has no outside address but the host's script", () => {
     const named = new Set(
       [...html.replace(/content="default-src[^"]*"/, "").matchAll(/https?:\/\/[^\s"'<>]+/g)].map(
         String
@@ -46,13 +46,13 @@ describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file)
     expect(labels).toEqual(headings);
   });
 
-  it("states the cautions", () => {
+  it("has the cautions", () => {
     const text = html.replace(/\s+/g, " ");
     for (const caution of [
       "an estimate, not tax or legal advice",
-      "Check the current official text",
-      "licensed preparer's judgment decides",
-      "Nothing leaves the workbook",
+      "Check it against the current official text",
+      "The licensed tax professional makes the final decision",
+      "Your data stays in the workbook",
     ]) {
       expect(text).toContain(caution);
     }
@@ -60,7 +60,7 @@ describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file)
 });
 
 describe("the built page", () => {
-  it("loads the host's script, then the functions, then itself, before anything is drawn", () => {
+  it("loads the host's script, then the functions, then its own script, in the head", () => {
     const head = read("dist/addin.html").split("</head>")[0] ?? "";
     const scripts = [...head.matchAll(/<script[^>]*\ssrc="?([^\s">]+)[^>]*>/g)];
     expect(scripts.map(([, source]) => source)).toEqual([

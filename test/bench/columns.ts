@@ -1,4 +1,4 @@
-/** An invented client list of the given length, as the columns that a preparer would hand to CHARGES. */
+/** A fictional client list of the given length, as the columns that a preparer would give to CHARGES. */
 export function clientColumns(rows: number) {
   const column = (cell: (row: number) => unknown): unknown[][] =>
     Array.from({ length: rows }, (_, row) => [cell(row)]);
@@ -9,12 +9,12 @@ export function clientColumns(rows: number) {
     paidOnTime: column((row) => 2_500 + row * 0.91),
     paidOn: column((row) => dueSerial + (row % 250)),
     filedOn: column((row) => dueSerial + ((row * 7) % 250)),
-    extended: column((row) => (row % 2 === 0 ? "yes" : "no")),
+    validExtension: column((row) => (row % 2 === 0 ? "yes" : "no")),
     state: column((row) => ["ME", "CA", "NY", "TX"][row % 4]),
   };
 }
 
-/** One row of the columns, each cell as a block of its own, the way a single call arrives. */
+/** One row of the columns, each cell as a range of its own, as the host passes it. */
 export function singleRow(
   columns: Readonly<Record<string, unknown[][]>>,
   row: number
@@ -22,10 +22,18 @@ export function singleRow(
   return Object.values(columns).map((cells) => [cells[row] ?? []]);
 }
 
-/** The same clients as a list with a header, the way ROSTER takes it. */
+/** The same clients as a list with headings, as ROSTER takes it. */
 export function clientList(rows: number): unknown[][] {
   const { taxYear, totalTax, paidOnTime, state, filedOn } = clientColumns(rows);
-  const header = ["Client", "Tax year", "Total tax", "Payments", "State", "Planned on", "Asked on"];
+  const header = [
+    "Client",
+    "Tax year",
+    "Total tax",
+    "Payments",
+    "State",
+    "Planned filing date",
+    "Requested on",
+  ];
   const columns = [taxYear, totalTax, paidOnTime, state, filedOn];
   const client = (row: number): unknown[] => [
     `client ${String(row)}`,

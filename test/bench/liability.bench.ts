@@ -1,12 +1,12 @@
 import { bench, describe } from "vitest";
-import { liability, liabilityLines } from "../../src/functions/liability";
-import { incomeTax } from "../../src/functions/taxes";
+import { liability, liabilityLines } from "../../src/functions/liability/totalTax";
+import { incomeTax } from "../../src/functions/liability/incomeTaxes";
 
 const ROWS = 10_000;
 const column = (cell: (row: number) => unknown): unknown[][] =>
   Array.from({ length: ROWS }, (_, row) => [cell(row)]);
 
-/** An invented return that asks for every tax. */
+/** A fictional return with every tax. */
 const ITEMS: unknown[][] = [
   ["wages", 310_000],
   ["interest", 4_200],

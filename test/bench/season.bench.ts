@@ -1,20 +1,20 @@
 import { bench, describe } from "vitest";
-import { charges } from "../../src/functions/charges";
-import { due } from "../../src/functions/dueDates";
-import { interest } from "../../src/functions/interest";
-import { roster } from "../../src/functions/roster";
+import { due } from "../../src/functions/dueDate/returnDates";
+import { charges } from "../../src/functions/penalty/charges";
+import { interest } from "../../src/functions/penalty/interest";
+import { roster } from "../../src/functions/season/roster";
 import { clientColumns, clientList, singleRow } from "./columns";
 
 const ROWS = 10_000;
 const columns = clientColumns(ROWS);
 const rows = Array.from({ length: ROWS }, (_, row) => singleRow(columns, row));
-const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state } = columns;
+const { taxYear, totalTax, paidOnTime, paidOn, filedOn, validExtension, state } = columns;
 
 describe(`${String(ROWS)} clients`, () => {
   bench("CHARGES, one call for the column", () => {
-    charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state);
+    charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, validExtension, state);
   });
-  bench("CHARGES, a call a client", () => {
+  bench("CHARGES, one call per client", () => {
     for (const row of rows) charges(...(row as Parameters<typeof charges>));
   });
   bench("DUE, one call for the column", () => {

@@ -1,12 +1,12 @@
 import { bench, describe } from "vitest";
-import { interest } from "../../src/functions/interest";
+import { interest } from "../../src/functions/penalty/interest";
 import { serialFromDate } from "../../src/calendar/dateSerial";
 import { ratePeriods } from "../../src/calculation/penalty/ratePeriods";
 import { rulebook } from "../../src/rules/rulebook";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import { answers } from "../secondOpinion/sheet";
 
-/** Below the number of different formulas that the workbook library keeps. */
+/** Fewer than the different formulas that the workbook library keeps. */
 const ROWS = 2_000;
 const DUE = 46_127; // 2026-04-15
 const LAST = "2026-12-31";
@@ -23,7 +23,7 @@ const [start, end, logarithm] = ["H", "I", "J"].map((column) => `${column}1:${co
 const amounts = Array.from({ length: ROWS }, (_, row) => 1_000 + row * 3.11);
 const paid = amounts.map((_, row) => DUE + 1 + (row % 250));
 
-/** The same interest as one ordinary formula a row, over a table of rate periods beside it. */
+/** The same interest as one ordinary formula per row, with a table of rate periods beside it. */
 const formulas = amounts.map((amount, row) => {
   const until = `IF(${end}<${paid[row]},${end},${paid[row]})`;
   const days = `IF(${until}>${start},${until}-${start},0)`;
@@ -41,7 +41,7 @@ describe(`interest on ${String(ROWS)} rows`, () => {
   bench("EXT.INTEREST, one call for the column", () => {
     ours();
   });
-  bench("an ordinary worksheet formula a row, by the workbook library", () => {
+  bench("an ordinary worksheet formula per row, by the workbook library", () => {
     theirs();
   });
 });

@@ -4,6 +4,7 @@ import type { Server } from "node:http";
 import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { clientGrid } from "../../src/addin/clientGrid";
 import { metadata } from "../contract/builtAddIn";
 import { openBrowser, serveBuild, watchedPage, type Watched } from "./browser";
 import { OFFICE_HOST } from "./officeHost";
@@ -50,7 +51,7 @@ async function opened(hostScript?: string): Promise<Watched> {
 }
 
 async function faultsOfAccess(page: Page): Promise<string[]> {
-  // the page's own policy keeps written-in scripts out, but not those of the browser's driver
+  // The policy of the page blocks inline scripts, but not those of the browser's driver.
   await page.evaluate(axe);
   const results = await page.evaluate(() =>
     (globalThis as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run()
@@ -68,7 +69,7 @@ const workbookOf = (page: Page): Promise<StandInWorkbook> =>
   page.evaluate(() => (globalThis as Host).standInWorkbook);
 
 describe("the page outside a workbook", () => {
-  it("shows every function, asks for nothing but its own files and complains of nothing", async () => {
+  it("shows every function, requests only its own files and reports no error", async () => {
     const { page, asked, complaints } = await opened();
     expect(await page.locator(".function").count()).toBe(metadata.functions.length);
     expect(await page.locator("#outside").count()).toBe(1);
@@ -78,20 +79,20 @@ describe("the page outside a workbook", () => {
     await page.close();
   });
 
-  it("answers the examples of a function that is opened", async () => {
+  it("answers the examples of an opened function", async () => {
     const { page, complaints } = await opened();
     await page.locator("#DUE > summary").click();
     expect(await page.locator("#DUE output").allTextContents()).toEqual([
-      "2026-04-15",
-      "2024-04-17",
-      "2024-06-17",
+      "4/15/2026",
+      "4/17/2024",
+      "6/17/2024",
     ]);
     expect(await page.locator("#DUE button").count()).toBe(0);
     expect(complaints).toEqual([]);
     await page.close();
   });
 
-  it("answers the examples of all functions without a fault", async () => {
+  it("answers the examples of all functions without an error", async () => {
     const { page, asked, complaints } = await opened();
     await page.evaluate(() => {
       for (const entry of document.querySelectorAll("details")) entry.open = true;
@@ -104,10 +105,10 @@ describe("the page outside a workbook", () => {
     await page.close();
   });
 
-  it("finds functions by what is typed, by keyboard alone", async () => {
+  it("searches functions with the keyboard alone", async () => {
     const { page } = await opened();
     await page.locator("#search").focus();
-    await page.keyboard.type("post office box");
+    await page.keyboard.type("paper mailing");
     expect(await page.locator(".function:visible strong").allTextContents()).toEqual(["MAILTO"]);
     expect(await page.locator("#functions [role=status]").textContent()).toBe(
       `1 of ${String(metadata.functions.length)} functions`
@@ -118,36 +119,33 @@ describe("the page outside a workbook", () => {
     await page.close();
   });
 
-  it("shows the dates of the year that is chosen, and a sentence for one that is not held", async () => {
+  it("shows the deadlines for the year entered, and a message for a year that is not covered", async () => {
     const { page } = await opened();
     await page.locator("#calendar-year").fill("2023");
     await page.locator("#calendar-state").selectOption("ME");
     await page.locator("#calendar-year").blur();
     const dates = await page.locator("#calendar tbody tr").allTextContents();
-    expect(dates.find((row) => row.startsWith("Pay the tax"))).toContain("2024-04-17");
+    expect(dates.find((row) => row.startsWith("Pay the tax"))).toContain("4/17/2024");
     await page.locator("#calendar-year").fill("1999");
     await page.locator("#calendar-year").blur();
     expect(await page.locator("#calendar output").textContent()).toMatch(/^#N\/A: .*1999/);
     await page.close();
   });
 
-  it.each(["light", "dark"] as const)(
-    "is open to all readers, in the %s colors",
-    async (colorScheme) => {
-      const { page } = await opened();
-      await page.emulateMedia({ colorScheme });
-      await page.locator("#LINES > summary").click();
-      await page.locator("#DUE > summary").click();
-      expect(await faultsOfAccess(page)).toEqual([]);
-      const width = await page.evaluate(() => document.documentElement.scrollWidth);
-      expect(width).toBeLessThanOrEqual(320);
-      await page.close();
-    }
-  );
+  it.each(["light", "dark"] as const)("is accessible in %s colors", async (colorScheme) => {
+    const { page } = await opened();
+    await page.emulateMedia({ colorScheme });
+    await page.locator("#LINES > summary").click();
+    await page.locator("#DUE > summary").click();
+    expect(await faultsOfAccess(page)).toEqual([]);
+    const width = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(width).toBeLessThanOrEqual(320);
+    await page.close();
+  });
 });
 
 describe("the page in a workbook", () => {
-  it("makes every function known to the host, once", async () => {
+  it("registers every function with the host once", async () => {
     const { page, complaints } = await opened(OFFICE_HOST);
     const known = await page.evaluate(() => (globalThis as Host).standInAssociated);
     expect(known.toSorted()).toEqual(metadata.functions.map(({ id }) => id).toSorted());
@@ -157,51 +155,54 @@ describe("the page in a workbook", () => {
     await page.close();
   });
 
-  it("puts an example in the selected cell, and not in one that is taken", async () => {
+  it("inserts an example in the selected cell, but not in one that is not empty", async () => {
     const { page } = await opened(OFFICE_HOST);
     await page.locator("#DUE > summary").click();
     const put = page.locator("#DUE button").first();
     await put.click();
     const status = page.locator("#tools [role=status]");
-    await expect.poll(() => status.textContent()).toBe("Put it in A1.");
+    await expect.poll(() => status.textContent()).toBe("Inserted the formula in cell A1.");
     expect((await workbookOf(page)).sheets[0]?.cells["0,0"]).toBe("=EXT.DUE(2025)");
     await put.click();
-    await expect.poll(() => status.textContent()).toBe("A1 is not empty; select an empty cell.");
+    await expect
+      .poll(() => status.textContent())
+      .toBe("Cell A1 is not empty. Select an empty cell.");
     await page.close();
   });
 
-  it("builds a client list as a table on a sheet of its own, each time another", async () => {
+  it("adds a client list as a table, each time on a new sheet", async () => {
     const { page } = await opened(OFFICE_HOST);
-    const build = page.getByRole("button", { name: "Build a client list" });
+    const add = page.getByRole("button", { name: "Add a client list" });
     const status = page.locator("#tools [role=status]");
-    await build.click();
-    await expect.poll(() => status.textContent()).toContain("Extension clients.");
-    await build.click();
-    await expect.poll(() => status.textContent()).toContain("Extension clients 2.");
+    await add.click();
+    await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
+    await add.click();
+    await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 3.");
     const { sheets } = await workbookOf(page);
-    expect(sheets.map(({ name }) => name)).toEqual([
-      "Clients",
-      "Extension clients",
-      "Extension clients 2",
-    ]);
+    expect(sheets.map(({ name }) => name)).toEqual(["Clients", "Clients 2", "Clients 3"]);
+    const { cells, headingRow, formats, choices } = clientGrid("2026-04-01");
+    const headings = cells[headingRow - 1] ?? [];
     const made = sheets[1];
-    expect(made?.frozen).toBe(3);
-    expect(made?.tables).toEqual([{ row: 2, column: 0, rows: 2, columns: 23 }]);
-    expect(made?.cells["2,0"]).toBe("Client");
-    expect(made?.cells["3,15"]).toBe("=EXT.DUE(B4,C4,D4,N4,O4)");
-    expect(made?.formats["15"]).toBe("yyyy-mm-dd");
-    expect(made?.choices["3"]).toBe("resident,abroad,nonresident");
+    expect(made?.frozen).toBe(headingRow);
+    expect(made?.tables).toEqual([
+      { row: headingRow - 1, column: 0, rows: 2, columns: headings.length },
+    ]);
+    const due = headings.indexOf("Regular due date");
+    expect(made?.cells[`${String(headingRow)},${String(due)}`]).toMatch(/^=EXT\.DUE\(B4,/);
+    expect(made?.formats[String(due)]).toBe(formats[due]);
+    const filer = headings.indexOf("Filer type");
+    expect(made?.choices[String(filer)]).toBe(choices[filer]?.join(","));
     expect(sheets[0]?.cells).toEqual({});
     await page.close();
   });
 
-  it("shows the working of a cell, of one filled from above too, and says where there is none", async () => {
+  it("shows the calculation of a cell, also of one filled from above, and says if there is none", async () => {
     const { page } = await opened(OFFICE_HOST);
     await page.waitForSelector("#tools button");
-    const show = page.getByRole("button", { name: "Show the working of the selected cell" });
+    const show = page.getByRole("button", { name: "Show the calculation for the selected cell" });
     const status = page.locator("#tools [role=status]");
     await show.click();
-    await expect.poll(() => status.textContent()).toMatch(/^A1 holds no formula/);
+    await expect.poll(() => status.textContent()).toMatch(/^Cell A1 has no formula/);
     await page.evaluate(() => {
       const { standInWorkbook: book } = globalThis as Host;
       Object.assign(book.sheets[0]?.cells ?? {}, {
@@ -211,7 +212,7 @@ describe("the page in a workbook", () => {
       book.spilledFrom = { row: 1, column: 7 };
     });
     await show.click();
-    await expect.poll(() => status.textContent()).toBe("Added the sheet Working H4.");
+    await expect.poll(() => status.textContent()).toBe("Added the sheet Calculation H4.");
     const { sheets } = await workbookOf(page);
     expect(sheets.at(-1)?.cells["2,0"]).toBe(
       "=EXT.CHARGELINES('Clients'!B4,'Clients'!E4,'Clients'!F4,'Clients'!H4,'Clients'!I4)"
@@ -219,16 +220,16 @@ describe("the page in a workbook", () => {
     await page.close();
   });
 
-  it("says so when the workbook does not take it", async () => {
+  it("says so if Excel does not make the change", async () => {
     const { page } = await opened(OFFICE_HOST);
     await page.waitForSelector("#tools button");
     await page.evaluate(() => {
       (globalThis as Host).standInWorkbook.refuse = true;
     });
-    await page.getByRole("button", { name: "Build a client list" }).click();
+    await page.getByRole("button", { name: "Add a client list" }).click();
     await expect
       .poll(() => page.locator("#tools [role=status]").textContent())
-      .toBe("The workbook did not take it. End any cell editing and try again.");
+      .toBe("Excel could not make the change. Finish editing the cell and try again.");
     await page.close();
   });
 });

@@ -1,10 +1,10 @@
 import type { WorksheetFunction } from "../../src/host/customFunctions";
 
-/** A call of a worksheet function: its id and a single value or a block for each argument. */
+/** A call of a worksheet function: its id, and a single value or a range for each argument. */
 export type Call = readonly [id: string, ...values: unknown[]];
 
-/** Days around which a clock or a time zone would show: daylight saving begins and ends, years and quarters turn, leap days. */
-const DAYS = [
+/** Dates on which an error of a clock or a time zone would show: changes of daylight saving time, ends of quarters, leap days. */
+const DATES = [
   "2024-02-29",
   "2024-03-10",
   "2024-06-30",
@@ -26,7 +26,7 @@ const SERIALS = [45725, 45752, 46127].flatMap((day) => [day, day + 0.5, day + 0.
 const YEARS = [2010, 2015, 2017, 2019, 2020, 2021, 2022, 2023, 2024, 2025];
 const FISCAL = ["2023-02-28", "2024-02-29", "2025-06-30", "2026-09-30"];
 const CLIENTS = [[], ["ME"], ["MA", "nonresident"], ["foreign", "out of country"]] as const;
-const RELIEF = ["CA", "", "2025-01-07", "2025-10-15"];
+const POSTPONEMENT = ["CA", "", "2025-01-07", "2025-10-15"];
 
 const dates: Call[] = [...YEARS, ...FISCAL].flatMap((year) => [
   ...["DUE", "EXTENDED", "PAYBY"].map((id): Call => [id, year, "MA", "out of country"]),
@@ -41,11 +41,11 @@ const clients: Call[] = CLIENTS.flatMap((client) => [
   ["CHARGES", 2024, 20000, 12345.67, "2025-11-02", "2025-11-03", "", ...client],
   ["CHARGELINES", 2024, 20000, 12345.67, "2025-11-02", "2025-11-03", "x", ...client],
 ]);
-const days: Call[] = [...DAYS, ...SERIALS].flatMap((day): Call[] => [
-  ["UNDERPAYRATE", day],
-  ["INTEREST", 10000, "2024-02-28", day],
-  ["DISASTERDATE", day, "2025-01-07", "2025-10-15"],
-  ["SOURCE", "underpayment rate", day],
+const single: Call[] = [...DATES, ...SERIALS].flatMap((date): Call[] => [
+  ["UNDERPAYRATE", date],
+  ["INTEREST", 10000, "2024-02-28", date],
+  ["DISASTERDATE", date, "2025-01-07", "2025-10-15"],
+  ["SOURCE", "underpayment rate", date],
 ]);
 const PAYMENTS = [
   ["2025-04-15", 12000],
@@ -83,8 +83,8 @@ const money: Call[] = [
   ["CHILDCREDIT", 2025, "joint", 2, 1, 410001],
 ];
 const others: Call[] = [
-  ["DUE", 2024, ...RELIEF],
-  ["CALENDAR", 2024, ...RELIEF],
+  ["DUE", 2024, ...POSTPONEMENT],
+  ["CALENDAR", 2024, ...POSTPONEMENT],
   ["CHARGES", 2025, 9000, 0, "2028-03-12", "2027-11-07", "", "", "", "latest"],
   ["CHARGELINES", 2025, 9000, 0, "2028-03-12", "2027-11-07", "", "", "", "8%", "2027-03-14"],
   ["COMBATZONE", 2025, "2026-03-08", "2026-11-01"],
@@ -150,7 +150,7 @@ const others: Call[] = [
   [
     "ROSTER",
     [
-      ["Client", "Line 4", "PAYMENTS", "FilerType", "Asked on", "Color"],
+      ["Client", "Line 4", "PAYMENTS", "FilerType", "Requested on", "Color"],
       ["Alder", 20000, 15000, "", "2026-04-10", "green"],
       ["", "", "", "", "", ""],
       ["Birch", "", 15000, "out of country", "", ""],
@@ -158,16 +158,19 @@ const others: Call[] = [
     2025,
     "2026-04-12",
   ],
+  ["DUE", "6/30/2026", [["Maine"], ["new york"], ["District of Columbia"]]],
+  ["UNDERPAYRATE", [["4/15/2026"], ["04/16/26"], ["Apr. 15, 2026"], ["15/4/2026"]]],
+  ["LATEFILE", 2025, 2000, "May 20, 2026", "4/10/2026"],
   ["DUE", "next year"],
   ["DUE", 2099],
   ["UNDERPAYRATE", "2199-12-31"],
   ["LATEPAY", 2025, 100, { code: "#DIV/0!" }],
 ];
 
-/** Some two hundred and twenty calls that reach every function. */
-export const calls: readonly Call[] = [...dates, ...clients, ...days, ...money, ...others];
+/** About 220 calls that reach every function. */
+export const calls: readonly Call[] = [...dates, ...clients, ...single, ...money, ...others];
 
-/** The answers of built functions to these calls, as JSON: one line a call, errors with their sentences. */
+/** The answers of built functions to these calls as JSON: one line per call, errors with their sentences. */
 export function answersOf(functions: ReadonlyMap<string, WorksheetFunction>): string[] {
   return calls.map(([id, ...values]) => {
     const answer = functions.get(id);

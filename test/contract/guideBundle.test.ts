@@ -12,11 +12,6 @@ const OF_THE_PAGE: readonly Allowance[] = [
     why: "reads functions.json beside the page",
   },
   {
-    where: /\bfetch\(`\$\{\w+\}help\/examples\.json`\)/g,
-    times: 1,
-    why: "reads the examples of the help beside the page",
-  },
-  {
     where: /const (\w+)=document\.createElement\(\w+\);return \1\.append\(/g,
     times: 1,
     why: "makes the elements of the guide, which test/browser/privacy.test.ts names",

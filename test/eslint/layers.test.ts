@@ -165,7 +165,7 @@ describe("a second implementation", () => {
   it.each([
     ["../../src/money/dollars", [PATHS]],
     ["../../rules/sources.json", [PATHS]],
-    ["../markdownTable", [PATHS]],
+    ["../projectCopy", [PATHS]],
     ["./answerOfCall", [PACKAGES]],
     ["decimal.js", [PACKAGES]],
     ["node:fs", [PACKAGES]],

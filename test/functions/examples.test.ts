@@ -1,179 +1,167 @@
-import { describe, expect, it } from "vitest";
-import { version } from "../../src/rules/version";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { formulaCall } from "../../src/addin/formulaCall";
-import { inCell, serial } from "./sheet";
-import { declaredFunctions, worksheetFunction } from "./worksheetFunctions";
+import { catalog } from "../../src/functions/catalog";
+import { useFormattedNumbers } from "../../src/functions/cells/numberFormats";
+import { version } from "../../src/rules/version";
+import { answerToFormula } from "./fromCatalog";
 
-const FORMULA = String.raw`=EXT\.[A-Z]+\((?:\{[^}]*\}|[^;{])*?\)`;
-const STATED = new RegExp(`^(${FORMULA}) is (.+)$`);
-
-/** What a cell holds that shows this text: a day, an amount, a percentage, or the text itself. What follows a colon is remark. */
-function cellShowing(text: string): unknown {
-  const [, day, money, percent] =
-    /^(?:(\d{4}-\d{2}-\d{2})|([\d,]+\.\d{2})|([\d.]+)%)(?:$|: | in this edition$)/.exec(text) ?? [];
-  if (day !== undefined) return serial(day);
-  if (money !== undefined) return Number(money.replaceAll(",", ""));
-  if (percent !== undefined) return Number(percent) / 100;
-  if (/^-?\d+$/.test(text)) return Number(text);
-  return text === "TRUE" || text === "FALSE" ? text === "TRUE" : text;
-}
-
-function evaluated(formula: string): unknown {
-  const { id, values } = formulaCall(formula);
-  return inCell(worksheetFunction(id), ...values);
-}
-
-const stated = declaredFunctions.flatMap(({ id, example }) =>
-  example.split(/; (?==EXT\.)/).flatMap((one) => {
-    const [, formula, answer] = STATED.exec(one) ?? [];
-    return formula !== undefined && answer !== undefined ? [{ id, formula, answer }] : [];
-  })
-);
-
-type Table = readonly (readonly unknown[])[];
-const columnOf = (table: Table, heading: string): unknown[] =>
-  table.slice(1).map((row) => row[table[0]?.indexOf(heading) ?? -1]);
-
-/** Examples of spilling functions, which tell in words what the table shows. The words are checked here one by one. */
-const TOLD: Readonly<Record<string, { example: string; shows: (table: Table) => void }>> = {
-  LINES: {
-    example:
-      "=EXT.LINES(18249.50,15000.49,3000) gives 18,250, 15,000, 3,250 and 3,000 on lines 4 to 7",
-    shows: (table) => {
-      expect(columnOf(table, "Line").slice(0, 4)).toEqual(["4", "5", "6", "7"]);
-      expect(columnOf(table, "Dollars").slice(0, 4)).toEqual([18250, 15000, 3250, 3000]);
-    },
-  },
-  CHARGELINES: {
-    example:
-      '=EXT.CHARGELINES(2025,20000,18500,"2026-10-15","2026-10-15","yes") shows the presumption and three rate periods',
-    shows: (table) => {
-      expect(columnOf(table, "What")).toEqual([
-        "Failure to pay: cause presumed, 90% was paid",
-        "Interest on the tax",
-        "Interest on the tax",
-        "Interest on the tax",
-      ]);
-    },
-  },
-  CALENDAR: {
-    example: "=EXT.CALENDAR(2025) begins with paying the tax on Wednesday, 2026-04-15",
-    shows: (table) => {
-      expect(table[1]?.[0]).toMatch(/^Pay the tax/);
-      expect(table[1]?.slice(1, 3)).toEqual([serial("2026-04-15"), "Wednesday"]);
-    },
-  },
-  LEDGER: {
-    example:
-      '=EXT.LEDGER(2025,20000,{"2026-04-15",15000;"2026-10-15",5000},"2026-10-15","yes") ends with charges of 317.81',
-    shows: (table) => {
-      expect(columnOf(table, "Charges so far").at(-1)).toBe(317.81);
-    },
-  },
-  WHATIF: {
-    example:
-      '=EXT.WHATIF(2025,20000,15000,{0;3000},{"2026-04-15","2026-10-15"},"yes") shows 317.81 and 67.12 under 2026-10-15',
-    shows: (table) => {
-      expect(table).toEqual([
-        ["Extra payment", serial("2026-04-15"), serial("2026-10-15")],
-        [0, 0, 317.81],
-        [3000, 0, 67.12],
-      ]);
-    },
-  },
-  ESTIMATELINES: {
-    example:
-      '=EXT.ESTPENALTYLINES(2025,8000,0,{"2025-04-15",6000}) shows one line: 2,000 of the fourth installment for 90 days, 34.52',
-    shows: (table) => {
-      expect(table).toHaveLength(2);
-      expect(columnOf(table, "Installment")).toEqual([4]);
-      expect(columnOf(table, "Amount")).toEqual([2000]);
-      expect(columnOf(table, "Days")).toEqual([90]);
-      expect(columnOf(table, "Addition")).toEqual([34.52]);
-    },
-  },
-  LIABILITYLINES: {
-    example:
-      '=EXT.LIABILITYLINES(2025,"single",{"wages",75750}) shows taxable income of 60,000 and total tax of 8,120',
-    shows: (table) => {
-      expect(table).toContainEqual(["Taxable income", 60000, ""]);
-      expect(table).toContainEqual(["Total tax", 8120, ""]);
-    },
-  },
-  ROUTELINES: {
-    example: '=EXT.METHODLINES(2025,1500,"2026-04-10") begins with electronic payment',
-    shows: (table) => {
-      expect(table[1]?.slice(0, 3)).toEqual(["electronic payment", "yes", serial("2026-04-15")]);
-    },
-  },
-  CHECK: {
-    example:
-      '=EXT.ISSUES(2025,20000,15000,1000,"2026-04-10") begins with paying less than 90%: 2,000.00 is missing',
-    shows: (table) => {
-      expect(table[1]?.[1]).toMatch(/^Less than 90%/);
-      expect(columnOf(table, "Dollars")[0]).toBe(2000);
-    },
-  },
-  STATERULE: {
-    example: '=EXT.STATERULE(2025,"NY") says that the state wants its own request, Form IT-370',
-    shows: (table) => {
-      expect(columnOf(table, "Text")).toEqual(
-        expect.arrayContaining(["New York: own request", "IT-370"])
-      );
-    },
-  },
-  MEMO: {
-    example:
-      "=EXT.MEMO(2025,20000,15000,5000) begins: We are asking for more time to file your 2025 federal income tax return, until October 15, 2026.",
-    shows: (table) => {
-      expect(table).toMatch(
-        /^We are asking for more time to file your 2025 federal income tax return, until October 15, 2026\. /
-      );
-    },
-  },
-  ROSTER: {
-    example:
-      '=EXT.ROSTER({"Client","Total tax","Payments";"Alder",20000,15000},2025,"2026-04-10") has 5,000.00 as the shortfall',
-    shows: (table) => {
-      expect(columnOf(table, "Shortfall")).toEqual([5000]);
-    },
-  },
-  EDITION: {
-    example: "=EXT.RULETABLES() begins with the version of the add-in",
-    shows: (table) => {
-      expect(table[1]?.slice(0, 2)).toEqual(["add-in", `version ${version}`]);
-    },
-  },
+const shortDate = new Intl.DateTimeFormat("en-US", {
+  year: "numeric",
+  month: "numeric",
+  day: "numeric",
+  timeZone: "UTC",
+});
+/** Digits after the decimal point of each number format, and what a format multiplies by. */
+const NUMBER_FORMATS: Readonly<Record<string, { digits: number; isPercent?: boolean }>> = {
+  "#,##0.00": { digits: 2 },
+  "#,##0": { digits: 0 },
+  "0.00%": { digits: 2, isPercent: true },
 };
 
-describe("the example of each worksheet function", () => {
-  it.each(stated)("is true of $id: $formula is $answer", ({ formula, answer }) => {
-    expect(evaluated(formula)).toEqual(cellShowing(answer));
+/** A date of the 1900 system, in which 25569 is 1/1/1970. */
+const dateText = (serial: number): string => shortDate.format((serial - 25_569) * 86_400_000);
+
+/** The text that a cell shows by its number format, without the mark that the date of an older rule has. */
+function shown(cell: unknown): unknown {
+  if (typeof cell === "boolean") return String(cell).toUpperCase();
+  if (typeof cell !== "object" || cell === null) return String(cell);
+  const { basicValue, numberFormat } = cell as { basicValue?: unknown; numberFormat?: string };
+  if (typeof basicValue !== "number" || numberFormat === undefined) return cell;
+  if (/^m\/d\/yyyy(" \([^)]*\)")?$/.test(numberFormat)) return dateText(basicValue);
+  const format = NUMBER_FORMATS[numberFormat];
+  return format
+    ? basicValue.toLocaleString("en-US", {
+        style: format.isPercent === true ? "percent" : "decimal",
+        minimumFractionDigits: format.digits,
+        maximumFractionDigits: format.digits,
+      })
+    : cell;
+}
+
+/** The texts that an answer shows, row by row. */
+function shownBy(formula: string): unknown[][] {
+  const answer = answerToFormula(formula);
+  return (Array.isArray(answer) ? (answer as unknown[][]) : [[answer]]).map((row) =>
+    row.map(shown)
+  );
+}
+
+const examples = Object.entries(catalog).flatMap(([id, { examples: given }]) =>
+  given.map((example) => ({ id, ...example }))
+);
+
+/** The table of the first example of a function. */
+const tableOf = (id: string): unknown[][] => shownBy(catalog[id]?.examples[0]?.formula ?? "");
+const columnOf = (table: readonly unknown[][], heading: string): unknown[] =>
+  table.slice(1).map((row) => row[table[0]?.indexOf(heading) ?? -1]);
+
+beforeAll(() => {
+  useFormattedNumbers("double");
+});
+afterAll(() => {
+  useFormattedNumbers("plain");
+});
+
+describe("the examples", () => {
+  it.each(examples)("$formula shows $answer", ({ formula, answer }) => {
+    expect(shownBy(formula).flat()).toContain(answer);
   });
 
-  it.each(Object.entries(TOLD))("is true of %s, which spills", (id, { example, shows }) => {
-    expect(declaredFunctions.find((one) => one.id === id)?.example).toBe(example);
-    shows(evaluated(new RegExp(FORMULA).exec(example)?.[0] ?? "") as Table);
+  it.each(Object.entries(catalog))("of %s call that function", (id, { examples: given }) => {
+    expect(given.map(({ formula }) => formulaCall(formula).id)).toEqual(given.map(() => id));
+    expect(given).not.toEqual([]);
   });
 
-  it("is there for every function, each of its formulas checked above", () => {
-    const formulas = declaredFunctions.map(({ id, example }) => ({
-      id,
-      formulas: example.match(/=EXT\./g)?.length ?? 0,
-    }));
-    const checked = declaredFunctions.map(({ id }) => ({
-      id,
-      formulas: id in TOLD ? 1 : stated.filter((one) => one.id === id).length,
-    }));
-    expect(formulas).toEqual(checked);
-    expect(formulas.filter((one) => one.formulas === 0)).toEqual([]);
+  it.each(examples.filter(({ id }) => catalog[id]?.form !== "table"))(
+    "$formula returns one cell",
+    ({ formula }) => {
+      expect(shownBy(formula).flat()).toHaveLength(1);
+    }
+  );
+});
+
+describe("the tables of the examples", () => {
+  it("LINES has lines 4 to 7 in whole dollars", () => {
+    const table = tableOf("LINES");
+    expect(columnOf(table, "Line").slice(0, 4)).toEqual(["4", "5", "6", "7"]);
+    expect(columnOf(table, "Amount").slice(0, 4)).toEqual(["18,250", "15,000", "3,250", "3,000"]);
+  });
+
+  it("CHARGELINES has the 90% test and three rate periods", () => {
+    expect(columnOf(tableOf("CHARGELINES"), "Item")).toEqual([
+      "No failure-to-pay penalty: 90% paid, reasonable cause",
+      "Interest on the tax",
+      "Interest on the tax",
+      "Interest on the tax",
+    ]);
+  });
+
+  it("CALENDAR begins with paying the tax on Wednesday, 4/15/2026", () => {
+    const [, first = []] = tableOf("CALENDAR");
+    expect(first[0]).toMatch(/^Pay the tax/);
+    expect(first.slice(1, 3)).toEqual(["4/15/2026", "Wednesday"]);
+  });
+
+  it("LEDGER ends with penalties and interest of 317.81", () => {
+    expect(columnOf(tableOf("LEDGER"), "Penalties and interest to date").at(-1)).toBe("317.81");
+  });
+
+  it("WHATIF has a row for each payment and a column for each date", () => {
+    expect(tableOf("WHATIF")).toEqual([
+      ["Extra payment", "4/15/2026", "10/15/2026"],
+      ["0.00", "0.00", "317.81"],
+      ["3,000.00", "0.00", "67.12"],
+    ]);
+  });
+
+  it("ESTPENALTYLINES has one line: 2,000 of the fourth installment for 90 days, 34.52", () => {
+    const table = tableOf("ESTPENALTYLINES");
+    expect(table).toHaveLength(2);
+    expect(columnOf(table, "Installment")).toEqual(["4"]);
+    expect(columnOf(table, "Amount")).toEqual(["2,000.00"]);
+    expect(columnOf(table, "Days")).toEqual(["90"]);
+    expect(columnOf(table, "Penalty")).toEqual(["34.52"]);
+  });
+
+  it("LIABILITYLINES has taxable income of 60,000 and total tax of 8,120", () => {
+    const table = tableOf("LIABILITYLINES");
+    expect(table).toContainEqual(["Taxable income", "60,000", ""]);
+    expect(table).toContainEqual(["Total tax", "8,120", ""]);
+  });
+
+  it("METHODLINES begins with electronic payment", () => {
+    expect(tableOf("METHODLINES")[1]?.slice(0, 3)).toEqual([
+      "electronic payment",
+      "yes",
+      "4/15/2026",
+    ]);
+  });
+
+  it("ISSUES begins with paying less than 90%: 2,000.00 is still needed", () => {
+    const table = tableOf("ISSUES");
+    expect(table[1]?.[1]).toMatch(/^Less than 90%/);
+    expect(columnOf(table, "Amount")[0]).toBe("2,000.00");
+  });
+
+  it("STATERULE says that the state needs its own request, Form IT-370", () => {
+    expect(columnOf(tableOf("STATERULE"), "Text")).toEqual(
+      expect.arrayContaining(["New York: own request", "IT-370"])
+    );
+  });
+
+  it("ROSTER has a balance due of 5,000.00", () => {
+    expect(columnOf(tableOf("ROSTER"), "Balance due")).toEqual(["5,000.00"]);
+  });
+
+  it("RULETABLES begins with the version of the add-in", () => {
+    expect(tableOf("RULETABLES")[1]?.slice(0, 2)).toEqual(["add-in", `version ${version}`]);
   });
 });
 
 describe("reading a formula", () => {
   it.each([
     ["=EXT.RULETABLES()", "RULETABLES", []],
-    ['=EXT.DUE(2023,,"abroad")', "DUE", [2023, undefined, "out of country"]],
+    ['=EXT.DUE(2023,,"out of country")', "DUE", [2023, undefined, "out of country"]],
     ["=EXT.SUGGEST(1.5,-2,,5%,TRUE)", "SUGGEST", [1.5, -2, undefined, 0.05, true]],
     ['=EXT.DUE("say ""ME"", please",1)', "DUE", ['say "ME", please', 1]],
     ["=EXT.DUE(2025,)", "DUE", [2025, undefined]],

@@ -1,3 +1,5 @@
+import { ruleTables } from "../../src/rules/ruleTables";
+
 /** A worksheet function as the host calls it. */
 export type WorksheetFunction = (...cells: unknown[]) => unknown;
 
@@ -17,7 +19,7 @@ export function answerOf(call: () => unknown): unknown {
   }
 }
 
-/** What a function answers in one cell to single values and blocks; `undefined` stands for an argument left out, which the host sends as null. */
+/** What a function answers in one cell to single values and ranges. `undefined` is an argument left out, which the host sends as null. */
 export function inCell(of: (...cells: never[]) => unknown, ...values: unknown[]): unknown {
   const cells = values.map((value) =>
     value === undefined ? null : Array.isArray(value) ? (value as unknown) : [[value]]
@@ -32,18 +34,40 @@ export const down = (...values: unknown[]): unknown[][] => values.map((value) =>
 /** Values side by side, as the host passes a row. */
 export const across = (...values: unknown[]): unknown[][] => [values];
 
-/** A day as a worksheet date of the 1900 system, in which 1970-01-01 is 25569. */
+/** A date as a worksheet date of the 1900 system, in which 1970-01-01 is 25569. */
 export function serial(day: string): number {
   const milliseconds = Date.parse(day);
-  if (Number.isNaN(milliseconds)) throw new RangeError(`${day} is no day`);
+  if (Number.isNaN(milliseconds)) throw new RangeError(`${day} is not a date`);
   return milliseconds / 86_400_000 + 25_569;
 }
 
 /** Bad input, with its sentence. */
 export const badInput = (message: string): Refusal => ({ code: "#VALUE!", message });
 
-/** A figure that is not published or not held, with its sentence. */
-export const notHeld = (message: string): Refusal => ({ code: "#N/A", message });
+/** A figure that is not in the rule tables, with its sentence. */
+export const notInTable = (message: string): Refusal => ({ code: "#N/A", message });
+
+/** The title with which the sentences of a rule table begin. */
+export function tableTitle(table: string): string {
+  const found = ruleTables.get(table);
+  if (!found) throw new RangeError(`${table} is not a rule table`);
+  return found.title;
+}
+
+const noFigure = (table: string, date: string): string =>
+  `${tableTitle(table)}: There is no figure for ${date}.`;
+
+/** A date before the first that a rule table covers. */
+export const beforeTable = (table: string, date: string, from: string): Refusal =>
+  notInTable(
+    `${noFigure(table, date)} The table begins on ${from} (rules/${table}.json). Use the official text of that time.`
+  );
+
+/** A date after the last that a rule table covers. */
+export const afterTable = (table: string, date: string, through: string): Refusal =>
+  notInTable(
+    `${noFigure(table, date)} The table covers dates through ${through} (rules/${table}.json). Check for a newer version of the add-in.`
+  );
 
 /** A range left out, as the host sends it. */
 export const NONE = null as unknown as unknown[][];

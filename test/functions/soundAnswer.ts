@@ -24,7 +24,7 @@ function codesIn(given: unknown, depth = 0): string[] {
 }
 
 function faultOfSentence(sentence: unknown): string | undefined {
-  const isSentence = typeof sentence === "string" && /^\S.{8,}[^.\s]$/su.test(sentence);
+  const isSentence = typeof sentence === "string" && /^\S.{8,}[^.\s]\.$/su.test(sentence);
   if (!isSentence || sentence.includes("undefined")) return `no sentence: ${String(sentence)}`;
   if (STEERING.test(sentence)) return `a sentence that steers: ${JSON.stringify(sentence)}`;
   return sentence.length > LONGEST_SENTENCE

@@ -3,7 +3,7 @@ import { BUILD_FOLDER } from "../../src/host/builtAddIn";
 
 const folder = new URL("help/", BUILD_FOLDER);
 
-/** The text of every page of the help, by the name of its file. */
+/** The text of every page of the help by its file name. */
 export const pages: ReadonlyMap<string, string> = new Map(
   readdirSync(folder)
     .filter((name) => name.endsWith(".html"))
@@ -13,7 +13,7 @@ export const pages: ReadonlyMap<string, string> = new Map(
 /** The text of a page of the help. */
 export function page(name: string): string {
   const text = pages.get(name);
-  if (text === undefined) throw new RangeError(`there is no dist/help/${name}`);
+  if (text === undefined) throw new RangeError(`There is no dist/help/${name}.`);
   return text;
 }
 
@@ -25,7 +25,7 @@ const ENTITIES: readonly (readonly [entity: string, sign: string])[] = [
   ["&amp;", "&"],
 ];
 
-/** The text that a reader sees of a piece of a page: no tags, no entities, single spaces. */
+/** The text that a reader sees of a piece of a page, with single spaces. */
 export function textOf(markup: string): string {
   const bare = markup.replace(/<wbr \/>/g, "").replace(/<[^>]*>/g, " ");
   return ENTITIES.reduce((text, [entity, sign]) => text.replaceAll(entity, sign), bare)
@@ -33,7 +33,7 @@ export function textOf(markup: string): string {
     .trim();
 }
 
-/** Rows of a piece of a page that lie in the bodies of tables: the text of the row's heading, then that of its cells. */
+/** The rows of the table bodies in a piece of a page: the text of the row heading, then that of its cells. */
 export function bodyRows(markup: string): string[][] {
   const bodies = [...markup.matchAll(/<tbody>(.*?)<\/tbody>/gs)].map(([, body = ""]) => body);
   const rows = bodies.flatMap((body) => [...body.matchAll(/<tr[^>]*>(.*?)<\/tr>/gs)]);
@@ -45,6 +45,6 @@ export function bodyRows(markup: string): string[][] {
 /** The section of a page under the heading of this id. */
 export function section(text: string, id: string): string {
   const found = new RegExp(`<section aria-labelledby="${id}">(.*?)</section>`, "s").exec(text)?.[1];
-  if (found === undefined) throw new RangeError(`the page has no section ${id}`);
+  if (found === undefined) throw new RangeError(`The page has no section ${id}.`);
   return found;
 }

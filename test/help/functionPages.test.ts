@@ -1,82 +1,70 @@
 import { describe, expect, it } from "vitest";
-import { fileURLToPath } from "node:url";
-import { knownThroughText } from "../../src/addin/renderTables";
-import { kindOf } from "../../src/help/argumentKinds";
-import { readFunctionDocs } from "../../src/help/functionDocs";
+import { coverageDateText } from "../../src/addin/coverageDate";
+import { catalog, TASKS } from "../../src/functions/catalog";
+import { rulebook } from "../../src/rules/rulebook";
 import { version } from "../../src/rules/version";
-import { ruleTables } from "../../src/rules/ruleTables";
 import { metadata } from "../contract/builtAddIn";
 import { bodyRows, page, pages, section, textOf } from "./builtHelp";
 
 const { functions } = metadata;
-const docs = readFunctionDocs(fileURLToPath(new URL("../../src/functions", import.meta.url)));
-const told = functions.map((one) => ({ ...one, text: () => page(`${one.id}.html`) }));
+const all = functions.map((one) => ({ ...one, text: () => page(`${one.id}.html`) }));
 
 describe("the help", () => {
-  it("has a page for every function, and the contents", () => {
-    const names = functions.map(({ id }) => `${id}.html`);
-    expect([...pages.keys()].toSorted()).toEqual([...names, "index.html"].toSorted());
+  it("has a page for every function", () => {
+    for (const { id } of functions) expect([...pages.keys()]).toContain(`${id}.html`);
   });
 
-  it("lists every function with its purpose in the contents", () => {
-    const listed = section(page("index.html"), "functions");
-    for (const { id, description } of functions)
-      expect(textOf(listed)).toContain(`${id} ${description}`);
+  it("lists the tasks of the catalog, and every function with its purpose", () => {
+    const listed = textOf(section(page("index.html"), "functions"));
+    for (const { title } of TASKS) expect(listed).toContain(title);
+    for (const { id, description } of functions) expect(listed).toContain(`${id} ${description}`);
   });
 
-  it("lists every table of the rules, and through when it is known", () => {
-    const listed = bodyRows(section(page("index.html"), "tables"));
-    expect(listed).toEqual(
-      [...ruleTables.values()].map(({ id, title, knownThrough }) => [
-        `${title} ${id}`,
-        knownThroughText(knownThrough),
-      ])
-    );
-  });
-
-  it("knows of every argument what kind it is", () => {
-    const unknown = functions.flatMap(({ id, parameters }) =>
-      parameters.filter(({ name }) => !kindOf(id, name)).map(({ name }) => `${id} ${name}`)
-    );
-    expect(unknown, "to be given a kind in src/help/argumentKinds.ts").toEqual([]);
+  it("links every other page from the contents", () => {
+    const names = new Set(["index.html", ...functions.map(({ id }) => `${id}.html`)]);
+    const links = section(page("index.html"), "topics");
+    for (const name of pages.keys())
+      if (!names.has(name)) expect(links).toContain(`href="${name}"`);
   });
 });
 
-describe.each(told)("the page of $id", ({ id, description, parameters, helpUrl, text }) => {
-  it("is where the host is told to look for help", () => {
+describe.each(all)("the page of $id", ({ id, description, parameters, helpUrl, text }) => {
+  it("has the address that the host is given", () => {
     expect(helpUrl).toMatch(/^https:\/\/.+\/help\/[^/]+$/);
-    expect(pages.has(helpUrl?.split("/").at(-1) ?? "")).toBe(true);
-    expect(helpUrl).toContain(`/${id}.html`);
+    expect(helpUrl?.split("/").at(-1)).toBe(`${id}.html`);
   });
 
-  it("says what the function is for and how it is written", () => {
+  it("has the purpose and the signature", () => {
     const names = parameters.map(({ name, optional }) => (optional ? `[${name}]` : name));
     const read = textOf(text());
     expect(read).toContain(description);
     expect(read).toContain(`=EXT.${id}(${names.join(", ")})`);
   });
 
-  it("explains every argument and how one of its kind is given", () => {
+  it("describes every argument, and how to enter it", () => {
+    const kinds = Object.values(catalog[id]?.arguments ?? {});
     const read = textOf(section(text(), "arguments"));
-    for (const { name, description: meaning, optional } of parameters) {
-      const left = optional ? "may be left out " : "";
-      expect(read).toMatch(new RegExp(`(^| )${name} `));
-      expect(read).toContain(`${left}${meaning}`);
-      const kind = kindOf(id, name);
-      if (kind) expect(section(text(), "kinds")).toContain(`<h3 id="kind-${kind}">`);
+    for (const [index, { name, description: meaning, optional }] of parameters.entries()) {
+      const kind = kinds[index];
+      const mark = optional ? " optional" : "";
+      expect(read).toContain(`${name} ${String(kind?.title)}${mark} ${meaning}`);
+      expect(section(text(), "kinds")).toContain(`<h3 id="kind-${String(kind?.id)}">`);
     }
   });
 
-  it("says what it answers and which errors it shows", () => {
-    const { returns = "", throws = "" } = docs.get(id) ?? {};
-    expect(returns).toMatch(/\.$/);
-    expect(textOf(section(text(), "answer"))).toContain(`Answer ${returns}`);
-    const errors = textOf(section(text(), "errors"));
-    const named = throws.match(/#[A-Z/]+[!?]?/g) ?? [];
-    for (const code of [...named, "#BUSY!", "#NAME?"]) expect(errors).toContain(`${code} `);
+  it("lists its rule tables with the dates they cover, and the law", () => {
+    const rows = bodyRows(section(text(), "rules"));
+    const { tables = [], law = [] } = catalog[id] ?? {};
+    expect(rows).toEqual(
+      [...new Set(tables)].map((key) => [
+        rulebook[key].title,
+        coverageDateText(rulebook[key].knownThrough),
+      ])
+    );
+    for (const citation of law) expect(textOf(section(text(), "law"))).toContain(citation);
   });
 
-  it("says of which edition its figures are", () => {
+  it("names the version that calculated the examples", () => {
     expect(textOf(section(text(), "examples"))).toContain(`version ${version}`);
   });
 });

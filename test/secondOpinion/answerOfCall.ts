@@ -1,5 +1,5 @@
 import { inCell } from "../functions/sheet";
-import { worksheetFunction } from "../functions/worksheetFunctions";
+import { fromCatalog } from "../functions/fromCatalog";
 import { cellsOf, type Call } from "./typedFormula";
 
 /**
@@ -9,6 +9,6 @@ import { cellsOf, type Call } from "./typedFormula";
  * @returns Its result, or the code of its error.
  */
 export function answerOfCall(call: Call): unknown {
-  const answer = inCell(worksheetFunction(call.name), ...cellsOf(call));
+  const answer = inCell(fromCatalog(call.name), ...cellsOf(call));
   return answer instanceof CustomFunctions.Error ? answer.code : answer;
 }

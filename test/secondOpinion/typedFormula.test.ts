@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { formulaCall } from "../../src/addin/formulaCall";
 import { inCell } from "../functions/sheet";
-import { worksheetFunction } from "../functions/worksheetFunctions";
+import { fromCatalog } from "../functions/fromCatalog";
 import { answerOfCall } from "./answerOfCall";
 import { dayWritten } from "./civilDays";
 import { serialOf } from "./sheet";
@@ -61,7 +61,7 @@ describe("a call written as a formula", () => {
           String(serialOf(`${year}-${month}-${date}`))
       );
       const { id, values } = formulaCall(withSerials);
-      const typed = inCell(worksheetFunction(id), ...values);
+      const typed = inCell(fromCatalog(id), ...values);
       expect(typed).toEqual(answerOfCall(call));
       expect(JSON.stringify(typed)).toMatch(/\d/);
     }

@@ -1,10 +1,10 @@
 import "../customFunctionsRuntime";
-import { charges } from "../../src/functions/charges";
-import { due } from "../../src/functions/dueDates";
-import { interest } from "../../src/functions/interest";
-import { shortfall } from "../../src/functions/request";
-import { roster } from "../../src/functions/roster";
-import { incomeTax } from "../../src/functions/taxes";
+import { due } from "../../src/functions/dueDate/returnDates";
+import { incomeTax } from "../../src/functions/liability/incomeTaxes";
+import { charges } from "../../src/functions/penalty/charges";
+import { interest } from "../../src/functions/penalty/interest";
+import { shortfall } from "../../src/functions/request/balanceDue";
+import { roster } from "../../src/functions/season/roster";
 import { bytesHeld } from "../functions/bytesHeld";
 import { clientColumns, clientList } from "../bench/columns";
 import { say } from "./say";
@@ -17,7 +17,8 @@ const MEGABYTE = 2 ** 20;
 
 /** The measured calls, each for a list of clients. */
 function callsOver(rows: number): Readonly<Record<string, () => unknown>> {
-  const { taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state } = clientColumns(rows);
+  const { taxYear, totalTax, paidOnTime, paidOn, filedOn, validExtension, state } =
+    clientColumns(rows);
   const from = taxYear.map(() => ["2025-04-15"]);
   const status = taxYear.map(() => ["single"]);
   const list = clientList(rows);
@@ -26,7 +27,7 @@ function callsOver(rows: number): Readonly<Record<string, () => unknown>> {
     SHORTFALL: () => shortfall(totalTax, paidOnTime),
     INTEREST: () => interest(totalTax, from, paidOn),
     INCOMETAX: () => incomeTax(taxYear, status, totalTax),
-    CHARGES: () => charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, extended, state),
+    CHARGES: () => charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, validExtension, state),
     ROSTER: () => roster(list, 2025, "2026-05-01", "latest"),
   };
 }

@@ -40,6 +40,7 @@ const WHATIF = tableFunction({
     }),
   ],
 });
+
 /**
  * Table of penalties and interest for each extra payment (down) and each date of filing and paying (across).
  *
@@ -95,6 +96,7 @@ const EFFECTIVERATE = rowFunction({
     return percentCell(rate.toDecimalPlaces(RATE_PLACES));
   },
 });
+
 /**
  * Effective annual rate of paying late: penalties and interest as a percent, to compare with a loan.
  *

@@ -22,6 +22,7 @@ const LEDGER = tableFunction({
   note: "The last row has the penalties and interest of the whole period.",
   calculate: (given, rules) => ledgerTable(ledgerOf({ ...given, dates: datesOf(given) }, rules)),
 });
+
 /**
  * Table of a client's partial payments and deadlines, with unpaid tax, penalties and interest to date.
  *

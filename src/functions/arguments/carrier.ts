@@ -9,7 +9,7 @@ import { yesNo, yesOrNo } from "./yesNo";
 function carrierOf(value: CellValue, name: string): Carrier | undefined {
   if (typeof value !== "string" || yesOrNo(value) !== undefined)
     return readArgument(yesNo, name, value) ? "designated" : undefined;
-  return deliveryService(String(value), rulebook) ? "designated" : "not designated";
+  return deliveryService(value, rulebook) ? "designated" : "not designated";
 }
 
 /** Who carries a paper request. A blank cell or no is U.S. mail. */

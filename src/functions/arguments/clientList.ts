@@ -1,18 +1,10 @@
 import { isEmptyCell } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import type { RangeKind } from "./argumentKind";
-import {
-  CLIENT_LIST_HEADINGS,
-  clientListColumns,
-  type ClientListField,
-} from "./clientListHeadings";
+import { clientListColumns, type ClientListField } from "./clientListHeadings";
 
 /** A row of a client list: its cell of a column, blank where the list has no such column. */
 export type ClientListRow = (field: ClientListField) => unknown;
-
-const headings = Object.values(CLIENT_LIST_HEADINGS)
-  .map((names) => names.join(", "))
-  .join("; ");
 
 function rowsOf(range: unknown): readonly (readonly unknown[])[] {
   const rows = Array.isArray(range) ? (range as readonly unknown[]) : [range];
@@ -23,7 +15,8 @@ function rowsOf(range: unknown): readonly (readonly unknown[])[] {
 export const clientList: RangeKind<readonly (ClientListRow | undefined)[]> = {
   id: "client-list",
   title: "Client list",
-  description: `A range of cells: a row of headings, then one row per client. Columns may be in any order, and columns with unknown headings are ignored. The headings, each column by any of its names: ${headings}.`,
+  description:
+    "A range of cells: a row of headings, then one row per client. Columns can be in any order, and columns with unknown headings are ignored. The list must have the estimated total tax and the total payments.",
   accepted: ['{"Client","Total tax","Payments";"Alder",20000,15000}'],
   notAccepted: ['{"Client","Total tax"}'],
   takes: "range",

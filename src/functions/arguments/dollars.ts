@@ -65,7 +65,7 @@ export const dollars: CellKind<Decimal> = {
   id: "dollars",
   title: "Dollars",
   description:
-    "US dollars, zero or more, as a number or as text. Cents are kept. 0 means none. A blank cell returns an error unless the argument is optional.",
+    "U.S. dollars, zero or more, as a number or as text. Cents are kept. 0 means none. A blank cell returns an error unless the argument is optional.",
   accepted: ["1234.5", '"$1,234.50"', "0"],
   notAccepted: ["-200", '"1.234,50"', '"about 200"'],
   takes: "cell",
@@ -80,7 +80,7 @@ export const signedDollars: CellKind<Decimal> = {
   id: "signed-dollars",
   title: "Dollars, gain or loss",
   description:
-    "US dollars as a number or as text, negative or in parentheses for a loss. Cents are kept. 0 means none. A blank cell returns an error.",
+    "U.S. dollars as a number or as text, negative or in parentheses for a loss. Cents are kept. 0 means none. A blank cell returns an error.",
   accepted: ["1234.5", "-200", '"(200)"', '"-$1,234.50"'],
   notAccepted: ['"a loss"', '""'],
   read: signedAmount,
@@ -91,7 +91,7 @@ export const dollarsOrYesNo: CellKind<boolean> = {
   id: "dollars-or-yes-no",
   title: "Dollars, or yes or no",
   description:
-    "US dollars, zero or more, or only whether there are any: yes or no. A blank cell is no.",
+    "U.S. dollars, zero or more, or only whether there are any: yes or no. A blank cell is no.",
   accepted: ["1500", '"yes"', '"no"', "0"],
   notAccepted: ["-5", '"some"'],
   takes: "cell",

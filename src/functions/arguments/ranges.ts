@@ -47,7 +47,7 @@ export const dollarRange: RangeKind<readonly Decimal[]> = {
   id: "dollar-range",
   title: "Range of dollars",
   description:
-    "One cell or a range of amounts in US dollars, zero or more. Blank cells are ignored.",
+    "One cell or a range of amounts in U.S. dollars, zero or more. Blank cells are ignored.",
   accepted: ["{0;3000}", "500"],
   notAccepted: ["-1"],
   takes: "range",

@@ -1,9 +1,8 @@
 import type { MailingResidence } from "../../calculation/request/mailingAddress";
-import { isState, type State } from "../../calculation/state";
+import { isState, STATE_NAMES, type State } from "../../calculation/state";
 import { isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
-import { STATE_NAMES } from "./stateNames";
 
 const CODES = new Map(
   Object.entries(STATE_NAMES).map(([code, name]) => [name.toLowerCase(), code] as const)
@@ -24,7 +23,7 @@ export const state: CellKind<State | undefined> = {
   id: "state",
   title: "State",
   description:
-    "The postal code or the name of the state where the client lives, including possessions and military mail areas, or `foreign`, in any case. If it is blank, no holiday of a state moves a date.",
+    "The postal code or the name of the state where the client lives, including possessions and military mail areas, or `foreign`, in any case. If it is blank, state holidays such as Patriots' Day do not move a date.",
   accepted: ['"ME"', '"oh"', '"Maine"', '"foreign"', '""'],
   notAccepted: ['"XX"', '"New England"'],
   takes: "cell",

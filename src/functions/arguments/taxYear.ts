@@ -39,7 +39,7 @@ export const taxYear: CellKind<TaxYear> = {
   id: "tax-year",
   title: "Tax year",
   description:
-    "The number of the year, or the last date of a fiscal year; the dates then follow that year. A blank cell returns an error.",
+    "The tax year in four digits, or the last date of a fiscal year. All dates then follow that year. A blank cell returns an error.",
   accepted: ["2025", '"2025"', '"6/30/2026"'],
   notAccepted: ["25", '"6/15/2026"', '""'],
   takes: "cell",

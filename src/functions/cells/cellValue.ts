@@ -3,6 +3,9 @@ import { ErrorCell } from "./hostError";
 /** Error codes, such as `#DIV/0!`, `#N/A`, `#GETTING_DATA`. */
 const ERROR_CODE = /^#[A-Z0-9/_]{1,20}[!?]?$/;
 
+/** How an object without a value is quoted in a message. */
+const NO_VALUE = "[object]";
+
 /** The value of a cell, without errors and without number formats. */
 export type CellValue = string | number | boolean | null;
 
@@ -20,17 +23,17 @@ export function cellValue(cell: unknown): CellValue {
   if (typeof cell === "string" || typeof cell === "number" || typeof cell === "boolean")
     return cell;
   if (cell === null || cell === undefined) return null;
-  if (typeof cell !== "object") return String(cell);
+  if (typeof cell !== "object") return NO_VALUE;
   const { type, basicValue, code, errorType } = cell as Readonly<Record<string, unknown>>;
   const error = [code, basicValue].find(
-    (text) => typeof text === "string" && ERROR_CODE.test(text)
+    (text): text is string => typeof text === "string" && ERROR_CODE.test(text)
   );
   const mayBeError = type === undefined || type === "Error";
   if (errorType !== undefined || type === "Error" || (mayBeError && error !== undefined)) {
-    throw new ErrorCell(String(error ?? "#VALUE!"));
+    throw new ErrorCell(error ?? "#VALUE!");
   }
   return basicValue === undefined || typeof basicValue === "object"
-    ? "[object]"
+    ? NO_VALUE
     : cellValue(basicValue);
 }
 

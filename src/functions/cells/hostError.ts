@@ -12,7 +12,13 @@ export class ErrorCell extends Error {
 }
 
 /** The errors that a custom function can return. The host accepts any other one only as an argument. */
-const RETURNABLE = ["#N/A", "#VALUE!", "#DIV/0!", "#NUM!", "#NULL!"];
+const RETURNABLE: Readonly<Record<string, keyof typeof CustomFunctions.ErrorCode>> = {
+  "#N/A": "notAvailable",
+  "#VALUE!": "invalidValue",
+  "#DIV/0!": "divisionByZero",
+  "#NUM!": "invalidNumber",
+  "#NULL!": "nullReference",
+};
 
 /**
  * The error that the cell shows: `#VALUE!` with a sentence for bad input, `#N/A` with a sentence for a figure that is not in the
@@ -29,12 +35,10 @@ export function hostError(thrown: unknown): CustomFunctions.Error {
   if (thrown instanceof NotInTableError)
     return new HostError(ErrorCode.notAvailable, thrown.message);
   if (thrown instanceof ErrorCell) {
-    return RETURNABLE.includes(thrown.code)
-      ? new HostError(thrown.code as CustomFunctions.ErrorCode)
-      : new HostError(
-          ErrorCode.invalidValue,
-          `An argument contains the error ${thrown.code}. Correct that cell.`
-        );
+    const returnable = RETURNABLE[thrown.code];
+    if (returnable !== undefined) return new HostError(ErrorCode[returnable]);
+    const sentence = `An argument contains the error ${thrown.code}. Correct that cell.`;
+    return new HostError(ErrorCode.invalidValue, sentence);
   }
   throw thrown;
 }

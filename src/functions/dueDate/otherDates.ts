@@ -24,6 +24,7 @@ const INSTALLMENT = rowFunction({
     return dateCell(installmentDueDate(year, which, postponementOf(given), rules).lastDay);
   },
 });
+
 /**
  * Due date of one estimated tax installment, after weekends and holidays other than Patriots' Day.
  *
@@ -56,6 +57,7 @@ const DISASTERDATE = rowFunction({
     return dateCell(period ? postponedDate(given.date, period) : given.date);
   },
 });
+
 /**
  * Date a deadline moves to under a disaster postponement; the same date if it falls outside the postponement period.
  *
@@ -100,8 +102,9 @@ const COMBATZONE = rowFunction({
     return dateCell(combatZoneDueDate(year, enteredZoneOn, leftZoneOn, rules));
   },
 });
+
 /**
- * Last day to file and pay after combat zone service: 180 days after leaving, plus filing-season days left on entry.
+ * Deadline to file and pay after combat zone service: 180 days after leaving, plus filing-season days left on entry.
  *
  * @customfunction COMBATZONE
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

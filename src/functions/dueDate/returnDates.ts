@@ -17,8 +17,9 @@ const DUE = rowFunction({
   ],
   calculate: (given) => dateCell(datesOf(given).regular.lastDay),
 });
+
 /**
- * Regular due date of the return after weekends, holidays and disaster relief; also the deadline to request the extension.
+ * Regular due date of the return, after weekends, holidays and postponements; also the deadline to request the extension.
  *
  * @customfunction DUE
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
@@ -49,6 +50,7 @@ const EXTENDED = rowFunction({
   ],
   calculate: (given) => dateCell(datesOf(given).extended.lastDay),
 });
+
 /**
  * Extended due date of the return, after weekends, holidays and disaster postponements.
  *
@@ -78,8 +80,9 @@ const PAYBY = rowFunction({
   examples: [{ formula: '=EXT.PAYBY(2025,,"out of country")', answer: "4/15/2026" }],
   calculate: (given) => dateCell(datesOf(given).payment.lastDay),
 });
+
 /**
- * Payment due date: last day to pay without interest. Neither the extension nor being out of the country moves it.
+ * Payment due date: the last date to pay without interest. Neither the extension nor being out of the country moves it.
  *
  * @customfunction PAYBY
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

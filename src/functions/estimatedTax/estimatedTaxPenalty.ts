@@ -14,6 +14,7 @@ const ESTPENALTY = cellFunction({
   calculate: (given, rules) =>
     moneyCell(estimatedTaxPenalty(estimatedTaxInputOf(given, rules), rules).amount),
 });
+
 /**
  * Estimated tax penalty by the regular method, from each installment due date until payment or April 15.
  *
@@ -60,6 +61,7 @@ const ESTPENALTYLINES = tableFunction({
   calculate: (given, rules) =>
     estimatedTaxPenaltyTable(estimatedTaxPenalty(estimatedTaxInputOf(given, rules), rules)),
 });
+
 /**
  * Table of the ESTPENALTY calculation by installment and interest rate period; the amounts add up to it.
  *

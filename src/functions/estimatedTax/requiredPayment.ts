@@ -31,6 +31,7 @@ const REQUIREDPAYMENT = rowFunction({
   note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return.",
   calculate: (given, rules) => moneyCell(toCents(requiredAnnualPayment(given, rules))),
 });
+
 /**
  * Required annual payment: 90% of current year tax or 100% (110% for higher AGI) of prior year tax, whichever is less.
  *
@@ -78,6 +79,7 @@ const FIRSTINSTALLMENT = rowFunction({
   calculate: ({ expectedTax, ...given }, rules) =>
     moneyCell(firstOf({ ...given, currentYearTax: expectedTax }, rules)),
 });
+
 /**
  * First estimated tax installment: a quarter of (required annual payment less withholding), less overpayment applied.
  *

@@ -37,6 +37,7 @@ const STANDARDDEDUCTION = rowFunction({
     );
   },
 });
+
 /**
  * Standard deduction, including the amounts for age 65 or older and blindness, or the limit for a dependent.
  *
@@ -83,6 +84,7 @@ const BUSINESSDEDUCTION = rowFunction({
     return moneyCell(toCents(businessIncomeDeduction(input, rules)));
   },
 });
+
 /**
  * Qualified business income deduction for one business, with the W-2 wage, property and SSTB limits.
  *
@@ -134,8 +136,9 @@ const CHILDCREDIT = rowFunction({
       )
     ),
 });
+
 /**
- * Child tax credit and credit for other dependents after the income phaseout, before the limit to the tax.
+ * Child tax credit and credit for other dependents after the income phaseout, before the limit to the tax owed.
  *
  * @customfunction CHILDCREDIT
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

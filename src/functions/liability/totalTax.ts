@@ -28,6 +28,7 @@ const LIABILITY = cellFunction({
   calculate: (given, rules) =>
     wholeDollarCell(totalTax(given.taxYear, given.filingStatus, given.items, rules).amount),
 });
+
 /**
  * Estimated total tax for Form 4868, line 4, from the items of the return known so far.
  *
@@ -66,6 +67,7 @@ const LIABILITYLINES = tableFunction({
     [LEFT_OUT, BLANK, BLANK],
   ],
 });
+
 /**
  * Table of the LIABILITY calculation line by line, with sources and a list of what it leaves out.
  *
@@ -96,6 +98,7 @@ const PAYMENTSTOTAL = cellFunction({
   ],
   calculate: ({ items }) => moneyCell(toCents(totalPayments(items))),
 });
+
 /**
  * Total payments for Form 4868, line 5, from the same rows, without the amount paid with the request.
  *
@@ -129,6 +132,7 @@ const PROJECTEDTAX = cellFunction({
   calculate: ({ filingStatus: status, changes: differences, ...given }, rules) =>
     wholeDollarCell(projectedTaxOf({ ...given, status, ...differences }, rules)),
 });
+
 /**
  * Estimated total tax of the new year from last year's items and the changes you expect.
  *

@@ -19,6 +19,7 @@ const CHARGES = rowFunction({
   ],
   calculate: (given, rules) => moneyCell(chargesOf(chargesInputOf(given), rules).total),
 });
+
 /**
  * Failure-to-file penalty, failure-to-pay penalty and interest on a return filed or paid late; an estimate.
  *
@@ -67,6 +68,7 @@ const CHARGELINES = tableFunction({
   ],
   calculate: (given, rules) => chargeTable(chargesOf(chargesInputOf(given), rules)),
 });
+
 /**
  * Table of the CHARGES calculation line by line; the amounts add up to CHARGES to the cent.
  *

@@ -17,6 +17,7 @@ const UNDERPAYRATE = rowFunction({
   calculate: (given, { underpaymentRate: table }) =>
     percentCell(underpaymentRate(given.date, { table, assumedRate: given.assumedRate }).rate),
 });
+
 /**
  * Annual underpayment interest rate in effect on a date; interest compounds daily.
  *
@@ -45,6 +46,7 @@ const INTEREST = rowFunction({
     return moneyCell(toCents(underpaymentInterest(amount, dueOn, [], paidOn, rates).amount));
   },
 });
+
 /**
  * Underpayment interest from the due date to the payment date, compounded daily at the rates in effect.
  *

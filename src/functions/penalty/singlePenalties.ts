@@ -40,6 +40,7 @@ const LATEFILE = rowFunction({
     return moneyCell(toCents(failureToFilePenalty(input, rules).amount));
   },
 });
+
 /**
  * Failure-to-file penalty alone: 5% of unpaid tax per month or part of a month, up to 25%, with the 60-day minimum.
  *
@@ -97,8 +98,9 @@ const LATEPAY = rowFunction({
     return moneyCell(toCents(failureToPayPenalty(input, rules.failureToPay).amount));
   },
 });
+
 /**
- * Failure-to-pay penalty alone: 0.5% of unpaid tax per month or part of a month, up to 25%; no 90% test.
+ * Failure-to-pay penalty alone: 0.5% of unpaid tax per month or part of a month, up to 25%; without the 90% test.
  *
  * @customfunction LATEPAY
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

@@ -16,6 +16,7 @@ const SHORTFALL = rowFunction({
   examples: [{ formula: "=EXT.SHORTFALL(18250,15000)", answer: "3,250.00" }],
   calculate: ({ totalTax, payments }) => moneyCell(toCents(balanceDue(totalTax, payments))),
 });
+
 /**
  * Balance due for Form 4868, line 6: estimated total tax minus total payments, never below zero.
  *
@@ -50,6 +51,7 @@ const SUGGEST = rowFunction({
   ],
   calculate: (given, rules) => moneyCell(suggestedPayment(given, rules)),
 });
+
 /**
  * Suggested payment with the request: balance due, or a percent of tax, plus any cushion and first installment.
  *
@@ -96,6 +98,7 @@ const LINES = tableFunction({
     ),
   ],
 });
+
 /**
  * Table of Form 4868, lines 4 to 9, in whole dollars.
  *

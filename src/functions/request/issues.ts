@@ -52,6 +52,7 @@ const ISSUES = tableFunction({
     ];
   },
 });
+
 /**
  * Table of issues with a client's request on a date, most serious first, with what to do about each.
  *
@@ -113,6 +114,7 @@ const ISSUECOUNT = rowFunction({
     return found.filter(({ severity }) => given.minimumSeverity.includes(severity)).length;
   },
 });
+
 /**
  * Number of issues ISSUES finds for a client: problems and risks, without reminders unless you ask for them.
  *

@@ -62,6 +62,7 @@ const MEMO = rowFunction({
     return letterSentences({ ...given, dates, waiting }, given.length).join(" ");
   },
 });
+
 /**
  * Letter text for the client: new filing date, what to pay and by when, documents needed and, if chosen, the cost of waiting.
  *

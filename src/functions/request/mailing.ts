@@ -1,11 +1,6 @@
+import { chartResidence } from "../../calculation/request/chartResidence";
 import { deliveryService } from "../../calculation/request/deliveryService";
-import {
-  mailingAddress,
-  type MailingResidence,
-  type PaperAddress,
-} from "../../calculation/request/mailingAddress";
-import type { FilerType } from "../../calculation/filerType";
-import type { State } from "../../calculation/state";
+import { mailingAddress, type PaperAddress } from "../../calculation/request/mailingAddress";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Given } from "../arguments/argumentKind";
 import { designatedCarrier, service } from "../arguments/carrier";
@@ -44,24 +39,16 @@ const mailingArguments = {
   note: "With a payment the address is a P.O. box, which only U.S. mail reaches. For a private delivery service it is the street address of the center.",
 };
 
-/** The residence by which the chart of addresses is read: a filer type with addresses of its own comes before the state. */
-function residenceOf(residence: MailingResidence | undefined, who: FilerType): MailingResidence {
-  if (residence === "estate" || residence === "nonresident") return residence;
-  if (who === "nonresident") return "nonresident";
-  if (who === "out of country") return "foreign" as State;
+function addressFor(
+  given: Given<typeof mailingArguments.arguments>,
+  rules: Pick<Rulebook, "mailingAddresses" | "serviceCenterStreets">
+): PaperAddress {
+  const residence = chartResidence(given.state, given.filerType);
   if (residence === undefined)
     throw new InputError(
       "state",
       "The cell is blank. Enter a postal code or a name, foreign, estate or nonresident."
     );
-  return residence;
-}
-
-function addressFor(
-  given: Given<typeof mailingArguments.arguments>,
-  rules: Pick<Rulebook, "mailingAddresses" | "serviceCenterStreets">
-): PaperAddress {
-  const residence = residenceOf(given.state, given.filerType);
   const isCarried = given.carrier !== undefined;
   return mailingAddress(given.taxYear, residence, given.paidWithRequest, isCarried, rules);
 }
@@ -102,6 +89,7 @@ const MAILTO = {
       ? MAILTO_LINES.answer(cells)
       : MAILTO_LINE.answer(cells),
 } satisfies WorksheetFunction;
+
 /**
  * Mailing address for a paper Form 4868; a private delivery service gets the street address of the center.
  *
@@ -136,6 +124,7 @@ const ISDESIGNATED = rowFunction({
   ],
   calculate: (given, rules) => deliveryService(given.service, rules) !== undefined,
 });
+
 /**
  * TRUE if a service is a designated private delivery service, so that timely mailing counts as timely filing.
  *

@@ -43,6 +43,7 @@ const METHOD = rowFunction({
   ],
   calculate: (given, rules) => bestMethod(methodsFor(given, rules)),
 });
+
 /**
  * Best method to request the extension on a date: electronic payment, e-file or paper; "too late" after the deadline.
  *
@@ -86,6 +87,7 @@ const METHODLINES = tableFunction({
     ]),
   ],
 });
+
 /**
  * Table of all methods to request the extension: available or not, deadline, how to do it and proof to keep.
  *

@@ -13,7 +13,7 @@ const SOURCE = rowFunction({
   tables: [],
   law: [],
   examples: [
-    { formula: '=EXT.SOURCE("failure to pay")', answer: "26 U.S.C. 6651(a)(2), (b)(2), (h)" },
+    { formula: '=EXT.SOURCE("failure to pay")', answer: "IRC section 6651(a)(2), (b)(2), (h)" },
   ],
   calculate: ({ table, date: asked }) => {
     if ("entries" in table) return citation(entryOn(table, asked ?? table.knownThrough).source);
@@ -21,6 +21,7 @@ const SOURCE = rowFunction({
     return citation(table.source);
   },
 });
+
 /**
  * Citation for a figure in the rule tables, marked if it was not read in the official text.
  *
@@ -41,6 +42,7 @@ const KNOWNTHROUGH = rowFunction({
   examples: [{ formula: '=EXT.KNOWNTHROUGH("underpayment rate")', answer: "12/31/2026" }],
   calculate: ({ table }) => dateCell(table.knownThrough),
 });
+
 /**
  * Last date a rule table covers; 12/31/9999 for law with no end date.
  *
@@ -82,6 +84,7 @@ const RULETABLES = tableFunction({
       ]),
   ],
 });
+
 /**
  * Table of the add-in version and all rule tables, with the dates each one covers.
  *

@@ -27,6 +27,7 @@ const CALENDAR = tableFunction({
     ];
   },
 });
+
 /**
  * Table of every deadline for one client, with the weekday, original date, reason it moved and source.
  *

@@ -27,7 +27,7 @@ const ROSTER = tableFunction({
       remark: "balance due",
     },
   ],
-  note: "A blank row stays blank, and a cell that cannot be calculated shows its own error. The headings that the list can have are under Client list.",
+  note: "A blank row stays blank, and a cell that cannot be calculated shows its own error. The page on client list headings lists the headings that are read.",
   calculate: ({ clientList: clients, ...list }, rules) => [
     ROSTER_HEADINGS,
     ...clients.map((row) => {
@@ -47,8 +47,8 @@ const ROSTER = tableFunction({
  * Table with one row per client: due dates, balance due, suggested payment, penalties and interest, status, issues.
  *
  * @customfunction ROSTER
- * @param clientList The client list with a row of headings, in any order. Total tax and payments are required; the help lists the headings.
- * @param taxYear Tax year of the list, such as 2025; a tax year column in the list comes first.
+ * @param clientList A row of headings, then one row per client. Total tax and payments are required; the help lists the headings.
+ * @param taxYear Tax year of the list, such as 2025. A tax year column in the list is used instead.
  * @param asOf As-of date. Anything that happened later is ignored.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
  * @returns {any[][]} A row of headings, then one row per client. Fills several cells; not for use inside an Excel table.

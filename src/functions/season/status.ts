@@ -44,6 +44,7 @@ const STAGE = rowFunction({
   calculate: (given, rules) =>
     requestStage(datesOf(given), recordOf(given), given.asOf, rules).stage,
 });
+
 /**
  * Status of the request on a date: not requested, unconfirmed, rejected, extended, filed or past due.
  *
@@ -85,8 +86,9 @@ const DAYSLEFT = rowFunction({
   ],
   calculate: (given, rules) => nextDateOf(given, rules)?.daysLeft ?? BLANK,
 });
+
 /**
- * Days to the client's next deadline; negative if it has passed, empty once the return is filed.
+ * Days to the client's next deadline; negative if it has passed, blank once the return is filed.
  *
  * @customfunction DAYSLEFT
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
@@ -136,6 +138,7 @@ const NEXTDATE = rowFunction({
     return next ? nextDateText(next) : BLANK;
   },
 });
+
 /**
  * Client's next deadline and what is due: pay, request or file, resend a rejected request, or file.
  *

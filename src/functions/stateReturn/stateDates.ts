@@ -35,6 +35,7 @@ const STATEDUE = rowFunction({
     return stateDateCell(asked, asked.rule.dueDay);
   },
 });
+
 /**
  * Due date of the state individual income tax return, moved off weekends.
  *
@@ -81,6 +82,7 @@ const STATEEXTENDED = rowFunction({
     }
   },
 });
+
 /**
  * Due date of the state return for this client: extended if the state grants it, otherwise the regular due date.
  *
@@ -120,6 +122,7 @@ const STATERULE = tableFunction({
     return stateRuleTable(asked, dates, stateExtensionGranted(asked.rule, given));
   },
 });
+
 /**
  * Table of a state's extension rule: what it grants, conditions, dates, forms and the age of its source.
  *

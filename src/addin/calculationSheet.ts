@@ -1,0 +1,37 @@
+import { calculationFormula } from "./calculationFormula";
+import { NotDone, type NewSheet, type SelectedCell } from "./workbookHost";
+
+/**
+ * The sheet that shows how the result in a cell is calculated, for the file of a reviewer.
+ *
+ * @param cell - The selected cell.
+ * @returns The sheet: which cell it explains, and the formula that fills it.
+ * @throws NotDone when there is no calculation to show.
+ */
+export function calculationSheet(cell: SelectedCell): NewSheet {
+  const { sheet, address, formula, rowsBelow } = cell;
+  if (formula === "")
+    throw new NotDone(`Cell ${address} has no formula. Select a cell with an EXT function.`);
+  if (formula.includes("["))
+    throw new NotDone(
+      `The formula in ${address} refers to table columns. Use cell addresses such as B2 instead.`
+    );
+  const calculation = calculationFormula(formula, sheet, rowsBelow);
+  if (calculation === undefined)
+    throw new NotDone(
+      `There is no calculation to show for ${address}. Select a cell with DUE, EXTENDED, PAYBY, CHARGES, EFFECTIVERATE, LIABILITY, ESTPENALTY, METHOD or ISSUECOUNT.`
+    );
+  return {
+    name: `Calculation ${address}`,
+    cells: [
+      [`Calculation of ${sheet}!${address}`],
+      ["An estimate, not tax advice. It changes with the cells it refers to."],
+      [calculation],
+    ],
+    widths: [34, 16, 16, 12, 16, 14, 16, 14, 44],
+    formats: [],
+    choices: [],
+    headingRow: 3,
+    isTable: false,
+  };
+}

@@ -1,0 +1,232 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  liability,
+  liabilityLines,
+  paymentsTotal,
+  projectedTax,
+} from "../../../src/functions/liability/totalTax";
+import { afterTable, answerOf, badInput } from "../sheet";
+
+const rows = (given: Readonly<Record<string, unknown>>): unknown[][] => Object.entries(given);
+
+/** An invented return. */
+const ITEMS: unknown[][] = [
+  ["Wages", 60_000],
+  ["Schedule C", 100_000],
+  ["Interest", 850],
+  ["Rental loss", -3_000],
+  ["Long-term gain", 10_000],
+  ["Children under 17", 1],
+  ["Withholding", 6_000.25],
+  ["Estimates", 12_000],
+  ["", ""],
+  ["Credits", ""],
+];
+
+describe("LIABILITY", () => {
+  it("is the total of the return in whole dollars", () => {
+    expect(liability(2025, "single", [["wages", 75_750]])).toBe(8_120);
+    const couple = rows({ wages: 120_000, children: 2 });
+    expect(liability([[2025]], [["MFJ"]], couple)).toBe(5_746);
+  });
+
+  it("does not mind the order of the rows, nor how an amount is split", () => {
+    const all = liability(2025, "joint", ITEMS);
+    const split = ITEMS.flatMap(([label, amount]) =>
+      typeof amount === "number" && Number.isInteger(amount) && amount > 10
+        ? [
+            [label, amount - 7],
+            [String(label).toUpperCase(), 7],
+          ]
+        : [[label, amount]]
+    );
+    const shuffled = fc.shuffledSubarray(split, { minLength: split.length });
+    fc.assert(
+      fc.property(shuffled, (mixed) => {
+        expect(liability(2025, "joint", mixed)).toBe(all);
+      }),
+      { numRuns: 100, seed: 4868 }
+    );
+  });
+
+  it.each<[unknown, unknown, unknown, string]>([
+    [
+      2025,
+      "single",
+      [["wagez", 1]],
+      'items row 1: "wagez" is not a recognized label. The closest label is "wages".',
+    ],
+    [
+      2025,
+      "single",
+      [["wages", "x"]],
+      'items row 1: "x" is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.',
+    ],
+    [
+      2025,
+      "single",
+      [["wages", 1, 2]],
+      "items: The range has 3 columns. Select two columns, label and amount.",
+    ],
+    [2025, "single", [["", ""]], "items: The range has no item. Enter rows of label and amount."],
+    [
+      2025,
+      "unknown",
+      [["wages", 1]],
+      'filingStatus: "unknown" is not a filing status. Enter single, joint, separate, head or survivor, or S, MFJ, MFS, HOH or QSS.',
+    ],
+    [
+      [[2024], [2025]],
+      "single",
+      [["wages", 1]],
+      "taxYear: The range has 2 cells. Select one cell.",
+    ],
+    [
+      "",
+      "single",
+      [["wages", 1]],
+      "taxYear: The cell is blank. Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026.",
+    ],
+  ])("of %j, %j, %j is refused", (taxYear, status, items, sentence) => {
+    for (const of of [liability, liabilityLines]) {
+      const call = () => of(taxYear, status, items as unknown[][]);
+      expect(answerOf(call)).toEqual(badInput(sentence));
+    }
+  });
+
+  it.each([
+    [2021, "The table begins on 1/1/2022"],
+    [2027, "The table covers dates through 12/31/2026"],
+  ])("of %i names the table and the day", (taxYear, reach) => {
+    expect(answerOf(() => liability(taxYear, "single", [["wages", 1]]))).toEqual({
+      code: "#N/A",
+      message: expect.stringMatching(
+        new RegExp(
+          `: There is no figure for 1/1/${String(taxYear)}\\. ${reach} \\(rules/[a-z-]+\\.json\\)\\. `
+        )
+      ) as string,
+    });
+  });
+
+  it("hands an error cell on", () => {
+    const broken = { code: "#DIV/0!" };
+    expect(answerOf(() => liability(2025, "single", [["wages", broken]]))).toMatchObject(broken);
+  });
+});
+
+describe("LIABILITYLINES", () => {
+  const table = liabilityLines(2025, "joint", ITEMS);
+
+  it("goes from income to total tax", () => {
+    expect(table[0]).toEqual(["Item", "Amount", "Source"]);
+    expect(table.slice(1, -1).map(([what, dollars]) => [what, dollars])).toEqual([
+      ["Wages", 60_000],
+      ["Taxable interest", 850],
+      ["Business profit or loss", 100_000],
+      ["Rental income or loss", -3_000],
+      ["Capital gain or loss", 10_000],
+      ["Total income", 167_850],
+      ["Less deductible part of self-employment tax", -7_065],
+      ["Adjusted gross income", 160_785],
+      ["Less standard deduction", -31_500],
+      ["Less business income deduction", -18_587],
+      ["Taxable income", 110_698],
+      // 100,698 beside 10,000 at 15%: 11,157 + 22% of 3,748 = 11,981.56, and 1,500
+      ["Income tax", 13_482],
+      ["Less child tax credit and credit for other dependents", -2_200],
+      ["Self-employment tax", 14_130],
+      ["Total tax", 25_412],
+    ]);
+  });
+
+  it("ends with what LIABILITY answers, and with what is left out", () => {
+    expect(table.at(-2)?.[1]).toBe(liability(2025, "joint", ITEMS));
+    const [leftOut, ...empty] = table.at(-1) ?? [];
+    expect(empty).toEqual(["", ""]);
+    expect(leftOut).toMatch(/^An estimate, not a return\. Left out: /);
+    for (const omission of [
+      "25% and 28%",
+      "loss limits",
+      "foreign",
+      "refundable child tax credit",
+    ]) {
+      expect(leftOut).toContain(omission);
+    }
+  });
+
+  it("names the law behind each line that rests on figures of the year", () => {
+    const source = new Map(table.map(([what, , cited]) => [what, cited]));
+    for (const what of ["Income tax", "Self-employment tax", "Less standard deduction"]) {
+      expect(source.get(what)).toMatch(/\d/);
+    }
+    expect(source.get("Wages")).toBe("");
+    // 26 U.S.C. 1211(b) stands on memory
+    expect(source.get("Capital gain or loss")).toMatch(/\(unverified: check the official text\)$/);
+  });
+});
+
+describe("PAYMENTSTOTAL", () => {
+  it("adds up payments and passes over everything else", () => {
+    expect(paymentsTotal(ITEMS)).toBe(18_000.25);
+    expect(paymentsTotal(rows({ withholding: 0.105, "tax withheld": 0.1 }))).toBe(0.21);
+    expect(paymentsTotal(rows({ wages: 60_000, credits: 500 }))).toBe(0);
+  });
+
+  it.each<[unknown[][], string]>([
+    [
+      [["witholding", 1]],
+      'items row 1: "witholding" is not a recognized label. The closest label is "withholding".',
+    ],
+    [[["withholding", -1]], "items row 1: -1 is negative. Enter zero or a positive dollar amount."],
+    [
+      [["wages", "x"]],
+      'items row 1: "x" is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.',
+    ],
+  ])("%j is refused", (items, sentence) => {
+    expect(answerOf(() => paymentsTotal(items))).toEqual(badInput(sentence));
+  });
+});
+
+describe("PROJECTEDTAX", () => {
+  it("carries last year's tax into this year, with changes or without", () => {
+    expect(projectedTax(2025, "single", 8_341, 60_000)).toBe(7_949);
+    expect(projectedTax([[2025]], [["S"]], [["$8,341"]], [[60_000]], [["wages", 10_000]])).toBe(
+      10_149
+    );
+    expect(projectedTax(2025, "single", 8_341, 60_000, [["", ""]])).toBe(7_949);
+  });
+
+  it.each<[unknown[], string]>([
+    [
+      [2025, "single", 1, 1, [["credits", 5]]],
+      'changes row 1: "credits" cannot be used in a projection. Use EXT.LIABILITY with all items of the return.',
+    ],
+    [
+      [2025, "single", -1, 1],
+      "priorYearTax: -1 is negative. Enter zero or a positive dollar amount.",
+    ],
+    [
+      [2025, "single", 1, null],
+      "priorYearTaxableIncome: The cell is blank. Enter a dollar amount, or 0 if there is none.",
+    ],
+    [[2025, "single", [[1], [2]], 1], "priorYearTax: The range has 2 cells. Select one cell."],
+  ])("%j is refused", (given, sentence) => {
+    const call = () => projectedTax(...(given as Parameters<typeof projectedTax>));
+    expect(answerOf(call)).toEqual(badInput(sentence));
+  });
+
+  it("needs the figures of two years", () => {
+    expect(answerOf(() => projectedTax(2022, "single", 1, 1))).toMatchObject({
+      code: "#N/A",
+      message: expect.stringContaining("There is no figure for 1/1/2021") as string,
+    });
+  });
+});
+
+describe("a year that the tables do not cover", () => {
+  it("is refused by the table of rates, whatever the items", () => {
+    const call = () => liability(2027, "single", [["long-term gain", -5_000]]);
+    expect(answerOf(call)).toEqual(afterTable("income-tax-rates", "1/1/2027", "12/31/2026"));
+  });
+});

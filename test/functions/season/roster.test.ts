@@ -1,0 +1,627 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { charges } from "../../../src/functions/penalty/charges";
+import { issueCount } from "../../../src/functions/request/issues";
+import { due, extended } from "../../../src/functions/dueDate/returnDates";
+import { method } from "../../../src/functions/request/methods";
+import { shortfall, suggest } from "../../../src/functions/request/balanceDue";
+import { roster } from "../../../src/functions/season/roster";
+import {
+  CLIENT_LIST_HEADINGS,
+  type ClientListField,
+} from "../../../src/functions/arguments/clientListHeadings";
+import { daysLeft, nextDate, stage } from "../../../src/functions/season/status";
+import { afterTable, answerOf, badInput, inCell, serial } from "../sheet";
+
+const ANSWERS = [
+  "Client",
+  "Regular due date",
+  "Extended due date",
+  "Balance due",
+  "Suggested payment",
+  "Penalties and interest (planned)",
+  "Method",
+  "Status",
+  "Days left",
+  "Next deadline",
+  "Issues",
+];
+const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
+
+type Client = Partial<Record<ClientListField, unknown>>;
+
+/** A client list with one heading a field. */
+const listOf = (fields: readonly ClientListField[], ...clients: Client[]): unknown[][] => [
+  fields.map((field) => CLIENT_LIST_HEADINGS[field][0]),
+  ...clients.map((client) => fields.map((field) => client[field] ?? "")),
+];
+const answersOf = (asOf: unknown, ...clients: Client[]): unknown[][] =>
+  roster(listOf(FIELDS, ...clients), 2025, asOf).slice(1);
+
+const ALDER: Client = { client: "Alder", totalTax: 20000, payments: 15000 };
+const answerFor = (asOf: string, client: Client): Readonly<Record<string, unknown>> => {
+  const [row = []] = answersOf(asOf, { ...ALDER, ...client });
+  return Object.fromEntries(ANSWERS.map((heading, index) => [heading, row[index]]));
+};
+
+// Figures as in the README and in the tests of the functions of the same names.
+describe("ROSTER", () => {
+  it("answers a client list, a row a client", () => {
+    const list = [
+      ["Client", "Total tax", "Payments", "State", "FilerType", "Paid with request"],
+      ["Alder", 20000, 18500, "OH", "", 0],
+      ["Bramble", 20000, 15000, "ME", "", 0],
+      ["Cress", 9000, 6000, "CA", "out of country", 3000],
+    ];
+    const [april, june, october] = ["2026-04-15", "2026-06-15", "2026-10-15"].map(serial);
+    expect(roster(list, 2025, "2026-04-10")).toEqual([
+      ANSWERS,
+      [
+        "Alder",
+        april,
+        october,
+        1500,
+        1500,
+        50.34,
+        "e-file",
+        "not requested",
+        5,
+        "request or file, and pay, by 4/15/2026",
+        0,
+      ],
+      [
+        "Bramble",
+        april,
+        october,
+        5000,
+        5000,
+        317.81,
+        "e-file",
+        "not requested",
+        5,
+        "request or file, and pay, by 4/15/2026",
+        1,
+      ],
+      [
+        "Cress",
+        june,
+        october,
+        3000,
+        3000,
+        0,
+        "electronic payment",
+        "not requested",
+        5,
+        "pay by 4/15/2026",
+        0,
+      ],
+    ]);
+  });
+
+  it.each([
+    ["the planned date", { plannedFilingDate: "2026-06-01" }, "2026-04-10"],
+    [
+      "the day of the return",
+      { filedOn: "2026-06-01", plannedFilingDate: "2026-09-01" },
+      "2026-07-01",
+    ],
+    ["the day of payment", { paidOn: "2026-06-01", plannedFilingDate: "2026-09-01" }, "2026-07-01"],
+    [
+      "the day payment is planned",
+      { plannedPaymentDate: "2026-06-01", plannedFilingDate: "2026-09-01" },
+      "2026-04-10",
+    ],
+    ["the day payment is planned, no other", { plannedPaymentDate: "2026-06-01" }, "2026-04-10"],
+    [
+      "the day payment is planned after the return",
+      { plannedPaymentDate: "2026-06-01", filedOn: "2026-05-01" },
+      "2026-05-10",
+    ],
+    [
+      "the day of payment, whatever was planned",
+      { paidOn: "2026-06-01", plannedPaymentDate: "2026-08-01", plannedFilingDate: "2026-09-01" },
+      "2026-07-01",
+    ],
+  ])("charges through %s", (_what, days, asOf) => {
+    const asked = { requestedOn: "2026-04-01", confirmedOn: "2026-04-01" };
+    const direct = inCell(charges, 2025, 20000, 15000, "2026-06-01", "2026-06-01", "yes");
+    expect(answerFor(asOf, { ...asked, ...days })["Penalties and interest (planned)"]).toBe(direct);
+  });
+
+  it("charges for a return planned late, whenever payment is planned", () => {
+    const asked = {
+      requestedOn: "2026-04-01",
+      plannedFilingDate: "2026-11-02",
+      plannedPaymentDate: "2026-12-01",
+    };
+    expect(answerFor("2026-04-10", asked)["Penalties and interest (planned)"]).toBe(
+      inCell(charges, 2025, 20000, 15000, "2026-12-01", "2026-11-02", "yes")
+    );
+  });
+
+  it.each([
+    ["on the last day to resend", { confirmedOn: "2026-04-17" }, "yes"],
+    ["a day late", { confirmedOn: "2026-04-18" }, "no"],
+  ])("counts the extension of a rejected request resent %s", (_what, sent, extension) => {
+    const record = { requestedOn: "2026-04-11", rejectedOn: "2026-04-12", ...sent };
+    const planned = { ...record, plannedFilingDate: "2026-09-01" };
+    expect(answerFor("2026-05-01", planned)["Penalties and interest (planned)"]).toBe(
+      inCell(charges, 2025, 20000, 15000, "2026-09-01", "2026-09-01", extension)
+    );
+  });
+
+  it("charges a client without an extension through the as-of date", () => {
+    const asOf = "2026-06-10";
+    const direct = inCell(charges, 2025, 20000, 15000, asOf, asOf, "no");
+    expect(answerFor(asOf, {})["Penalties and interest (planned)"]).toBe(direct);
+    const extendedMissed = { requestedOn: "2026-04-01", plannedFilingDate: "2026-11-02" };
+    expect(answerFor("2026-10-20", extendedMissed)["Penalties and interest (planned)"]).toBe(
+      inCell(charges, 2025, 20000, 15000, "2026-11-02", "2026-11-02", "yes")
+    );
+  });
+
+  it.each([
+    ["2026-04-10", {}, "e-file"],
+    ["2026-04-10", { paidWithRequest: 1 }, "electronic payment"],
+    ["2026-04-16", {}, ""],
+    ["2026-04-10", { requestedOn: "2026-04-09" }, ""],
+    ["2026-04-17", { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" }, "e-file"],
+    ["2026-04-20", { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" }, "e-file"],
+    ["2026-04-21", { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" }, ""],
+    ["2026-04-16", { requestedOn: "2026-04-10", rejectedOn: "2026-04-11" }, "e-file"],
+    ["2026-04-17", { requestedOn: "2026-04-10", rejectedOn: "2026-04-11" }, ""],
+    ["2026-04-10", { filedOn: "2026-04-09" }, ""],
+  ])("on %s with %j names the method while a request can be made: %j", (asOf, client, way) => {
+    expect(answerFor(asOf, client)["Method"]).toBe(way);
+  });
+
+  it("reads the target and the cushion", () => {
+    const client = { target: "reasonable cause", cushion: "5%", firstInstallment: 2500 };
+    expect(answerFor("2026-04-10", client)["Suggested payment"]).toBe(
+      inCell(suggest, 20000, 15000, "reasonable cause", "5%", 2500)
+    );
+  });
+
+  it("uses the assumed rate beside the list", () => {
+    const list = listOf(["totalTax", "payments", "plannedFilingDate"], {
+      ...ALDER,
+      plannedFilingDate: "2027-06-01",
+    });
+    const chargesCell = (rate?: unknown) => roster(list, 2025, "2026-04-10", rate)[1]?.[5];
+    expect(chargesCell()).toMatchObject({ code: "#N/A" });
+    expect(chargesCell("7%")).toBe(
+      inCell(charges, 2025, 20000, 15000, "2027-06-01", "2027-06-01", "yes", "", "", "7%")
+    );
+  });
+});
+
+describe("the tax year of a client", () => {
+  it("is that of its row, and where that is empty that of the list", () => {
+    const rows = [
+      ["Tax year", "Total tax", "Payments"],
+      [2024, 100, 0],
+      ["", 100, 0],
+      [0, 100, 0],
+      ["2025-06-30", 100, 0],
+    ];
+    const dueDays = roster(rows, 2025, "2025-04-01").map((row) => row[1]);
+    expect(dueDays.slice(1)).toEqual(
+      ["2025-04-15", "2026-04-15", "2026-04-15", "2025-10-15"].map(serial)
+    );
+  });
+
+  it("may stand in the rows alone", () => {
+    const rows = [
+      ["Year", "Total tax", "Payments"],
+      [2025, 100, 0],
+      ["", 100, 0],
+    ];
+    const answer = roster(rows, null, "2026-04-01");
+    expect(answer[1]?.[1]).toBe(serial("2026-04-15"));
+    expect(answer[2]?.[1]).toMatchObject({
+      code: "#VALUE!",
+      message: expect.stringMatching(/^taxYear: The cell is blank/) as unknown,
+    });
+  });
+});
+
+describe("a row that cannot be read", () => {
+  it("answers what does not depend on it, and its error in the rest", () => {
+    const [row = []] = answersOf("2026-04-10", { ...ALDER, totalTax: "" });
+    const empty = badInput(
+      "totalTax: The cell is blank. Enter a dollar amount, or 0 if there is none."
+    );
+    expect(row).toEqual([
+      "Alder",
+      serial("2026-04-15"),
+      serial("2026-10-15"),
+      empty,
+      empty,
+      empty,
+      "e-file",
+      "not requested",
+      5,
+      "request or file, and pay, by 4/15/2026",
+      1,
+    ]);
+  });
+
+  it("leaves the other rows alone", () => {
+    const answers = answersOf("2026-04-10", ALDER, { ...ALDER, state: "ZZ" }, ALDER);
+    expect(answers[0]).toEqual(answers[2]);
+    const wrong = badInput(
+      'state: "ZZ" is not a state. Enter a postal code or a name, such as ME or Maine, or foreign.'
+    );
+    const [client, dueDay, extendedDay, short, toPay, ...rest] = answers[1] ?? [];
+    expect([client, short, toPay]).toEqual(["Alder", 5000, 5000]);
+    for (const cell of [dueDay, extendedDay, ...rest]) expect(cell).toEqual(wrong);
+  });
+
+  const NO_DATE = "is not a date. Enter a date such as 4/15/2026.";
+  const BEFORE =
+    "is not after the tax year ends on 12/31/2025. Check the year, and that the workbook does not use the 1904 date system.";
+  it.each([
+    ["plannedFilingDate", "soon", `"soon" ${NO_DATE}`],
+    ["plannedFilingDate", "2025-12-31", `12/31/2025 ${BEFORE}`],
+    ["plannedPaymentDate", "soon", `"soon" ${NO_DATE}`],
+    ["plannedPaymentDate", "2025-12-31", `12/31/2025 ${BEFORE}`],
+    ["plannedPaymentDate", serial("2022-04-14"), `4/14/2022 ${BEFORE}`],
+  ] as const)("with %s %j answers all but the charges", (field, cell, sentence) => {
+    expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
+      ...answerFor("2026-04-10", {}),
+      "Penalties and interest (planned)": badInput(`${field}: ${sentence}`),
+    });
+  });
+
+  it.each(["plannedFilingDate", "plannedPaymentDate"] as const)(
+    "is none with %s on the first day after the tax year: nothing is due yet",
+    (field) => {
+      const planned = { plannedFilingDate: "2026-04-01", [field]: "2026-01-01" };
+      expect(answerFor("2026-04-10", planned)["Penalties and interest (planned)"]).toBe(0);
+    }
+  );
+
+  it("of a fiscal year is one planned before that year ends", () => {
+    const planned = (plannedFilingDate: string) =>
+      answerFor("2025-10-01", { taxYear: "2025-06-30", plannedFilingDate })[
+        "Penalties and interest (planned)"
+      ];
+    expect(planned("2025-07-01")).toBe(0);
+    expect(planned("2025-06-30")).toEqual(
+      badInput(`plannedFilingDate: 6/30/2025 ${BEFORE.replace("12/31/2025", "6/30/2025")}`)
+    );
+  });
+
+  it.each([
+    [
+      "priorYearTax",
+      "?",
+      'priorYearTax: "?" is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.',
+    ],
+    ["priorYearTax", -1, "priorYearTax: -1 is negative. Enter zero or a positive dollar amount."],
+    ["method", "fax", 'method: "fax" is not a method. Enter electronic payment, e-file or paper.'],
+    ["carrier", 5, "carrier: 5 is not yes or no. Enter yes, no, TRUE, FALSE, x, 1 or 0."],
+  ] as const)("with %s %j answers all but the issues", (field, cell, sentence) => {
+    expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
+      ...answerFor("2026-04-10", {}),
+      Issues: badInput(sentence),
+    });
+  });
+
+  // rules/request-methods.json ends with tax year 2026, the return's due dates with 2027.
+  it("of a year without methods in the rules answers all but the method", () => {
+    const { Method: way, ...rest } = answerFor("2028-04-10", {
+      taxYear: 2027,
+      plannedFilingDate: "2028-04-10",
+    });
+    expect(way).toEqual(afterTable("request-methods", "12/31/2027", "12/31/2025"));
+    for (const cell of Object.values(rest)) expect(typeof cell).not.toBe("object");
+  });
+
+  it("passes an error cell through", () => {
+    const [row = []] = answersOf("2026-04-10", { ...ALDER, payments: { code: "#DIV/0!" } });
+    expect(row[3]).toEqual({ code: "#DIV/0!" });
+    expect(row[1]).toBe(serial("2026-04-15"));
+    const [named = []] = answersOf("2026-04-10", { ...ALDER, client: { code: "#N/A" } });
+    expect(named[0]).toEqual({ code: "#N/A" });
+    expect(named[3]).toBe(5000);
+  });
+
+  it("shows in each cell what is wrong beside the list", () => {
+    const [, row = []] = roster(listOf(["totalTax", "payments"], ALDER), 2025, "");
+    const empty = badInput("asOf: The cell is blank. Enter a date such as 4/15/2026.");
+    expect(row.slice(7)).toEqual([empty, empty, empty, empty]);
+    expect(row[3]).toBe(5000);
+    const [, old = []] = roster(listOf(["totalTax", "payments"], ALDER), 2099, "2026-04-10");
+    expect(old[1]).toEqual(afterTable("return-due-date", "12/31/2099", "12/31/2027"));
+  });
+});
+
+describe("an empty row of the list", () => {
+  const blank = ANSWERS.map(() => "");
+
+  it.each([
+    ["empty texts", ["", "", "", ""]],
+    ["nothing", [null, undefined, null, null]],
+    ["zeros, as some hosts send them", [0, 0, 0, 0]],
+    ["a remark alone", ["", " ", 0, "see file"]],
+    ["a short row", []],
+  ])("stays empty: %s", (_what, row) => {
+    const list = [["Client", "Total tax", "Payments", "Remarks"], row, ["Alder", 20000, 15000, ""]];
+    const answer = roster(list, 2025, "2026-04-10");
+    expect(answer[1]).toEqual(blank);
+    expect(answer[2]?.[0]).toBe("Alder");
+    expect(answer).toHaveLength(3);
+  });
+
+  it("is not one with a name, or with one amount", () => {
+    for (const row of [
+      ["Alder", 0, 0],
+      ["", 0, 1],
+    ]) {
+      const list = [["Client", "Total tax", "Payments"], row];
+      expect(roster(list, 2025, "2026-04-10")[1]).not.toEqual(blank);
+    }
+  });
+});
+
+describe("the headings of the list", () => {
+  const amounts = [100, 40];
+
+  it.each([
+    ["Total tax", "Payments"],
+    ["TOTAL TAX", " payments "],
+    ["total-tax", "Payments:"],
+    ["TotalTax", "Line 5"],
+    ["Estimated total tax", "total_payments"],
+  ])("are known in any case, spacing and punctuation: %s, %s", (...headings) => {
+    expect(roster([headings, amounts], 2025, "2026-04-10")[1]?.[3]).toBe(60);
+  });
+
+  it.each([
+    [
+      ["Client", "State"],
+      "clientList: The first row has no heading for estimated total tax and total payments. Add those columns.",
+    ],
+    [
+      ["Total tax", "Paid"],
+      "clientList: The first row has no heading for total payments. Add that column.",
+    ],
+    [
+      ["Tax", "Payments"],
+      "clientList: The first row has no heading for estimated total tax. Add that column.",
+    ],
+    [
+      [2025, 7],
+      "clientList: The first row has no heading for estimated total tax and total payments. Add those columns.",
+    ],
+    [
+      ["Total tax", "Payments", "Line 4"],
+      'clientList: The headings "Total tax" and "Line 4" mean the same column. Keep one of them.',
+    ],
+    [
+      ["Payments", "Total tax", "payments"],
+      'clientList: The headings "Payments" and "payments" mean the same column. Keep one of them.',
+    ],
+  ])("%j are refused", (headings, sentence) => {
+    const list = [headings, [1, 2, 3]];
+    expect(answerOf(() => roster(list, 2025, "2026-04-10"))).toEqual(badInput(sentence));
+  });
+
+  it("that hold an error cell pass it on", () => {
+    const list = [["Total tax", "Payments", { code: "#REF!" }], amounts];
+    expect(answerOf(() => roster(list, 2025, "2026-04-10"))).toMatchObject({ code: "#VALUE!" });
+  });
+
+  it.each([[[["Total tax", "Payments"]]], [[]], [[["x"]]]])(
+    "without a row below are refused: %j",
+    (list) => {
+      expect(answerOf(() => roster(list, 2025, "2026-04-10"))).toEqual(
+        badInput(
+          "clientList: The range has no row below its headings. Select the whole client list."
+        )
+      );
+    }
+  );
+
+  it("mean one column each", () => {
+    const bare = FIELDS.flatMap((field) =>
+      CLIENT_LIST_HEADINGS[field].map((heading) => heading.replace(/[^a-z0-9]/g, ""))
+    );
+    expect(new Set(bare).size).toBe(bare.length);
+  });
+});
+
+/** Months after April 1, 2026, told in days. */
+const dayFrom = (first: string, last: string): fc.Arbitrary<number> =>
+  fc.integer({ min: serial(first), max: serial(last) });
+const dollars = fc.integer({ min: 0, max: 4_000_000 }).map((cents) => cents / 100);
+const maybe = <Value>(values: fc.Arbitrary<Value>): fc.Arbitrary<Value | ""> =>
+  fc.oneof(fc.constant("" as const), values);
+
+const anyClient = fc
+  .record({
+    client: fc.constantFrom("Alder", "Bramble", "Cress"),
+    taxYear: maybe(fc.constantFrom(2025, "2025-12-31")),
+    state: fc.constantFrom("", "ME", "NY", "CA", "TX"),
+    filerType: fc.constantFrom("", "resident", "out of country", "nonresident"),
+    totalTax: dollars,
+    payments: dollars,
+    paidWithRequest: maybe(dollars),
+    target: fc.constantFrom("", "full", "reasonable cause", "95%"),
+    cushion: fc.constantFrom("", "5%", 250),
+    firstInstallment: maybe(dollars),
+    priorYearTax: maybe(dollars),
+    requestedOn: maybe(
+      fc.oneof(dayFrom("2026-03-20", "2026-06-20"), dayFrom("2026-04-05", "2026-04-15"))
+    ),
+    confirmedAfter: maybe(fc.integer({ min: 0, max: 12 })),
+    rejectedAfter: maybe(fc.integer({ min: 0, max: 8 })),
+    filedOn: maybe(dayFrom("2026-03-20", "2026-12-20")),
+    paidOn: maybe(dayFrom("2026-03-20", "2026-12-20")),
+    plannedFilingDate: maybe(dayFrom("2026-03-20", "2026-12-20")),
+    plannedPaymentDate: maybe(dayFrom("2026-03-20", "2026-12-20")),
+    method: fc.constantFrom("", "paper", "e-file"),
+    carrier: fc.constantFrom("", "yes", "UPS Ground"),
+    line8Checked: fc.constantFrom("", "yes", "no"),
+    postponement: maybe(fc.constant(["2026-01-22", "2026-06-08"] as const)),
+  })
+  .map(({ confirmedAfter, rejectedAfter, postponement, ...client }) => {
+    const after = (days: number | ""): unknown =>
+      days === "" || client.requestedOn === "" ? "" : client.requestedOn + days;
+    return {
+      ...client,
+      confirmedOn: after(confirmedAfter),
+      rejectedOn: after(rejectedAfter),
+      postponementBegins: postponement === "" ? "" : postponement[0],
+      postponementEnds: postponement === "" ? "" : postponement[1],
+    };
+  });
+type AnyClient = typeof anyClient extends fc.Arbitrary<infer Drawn> ? Drawn : never;
+
+/** Whether the extension was asked for in time or still can be: worked out here by hand, from the days alone. */
+function isExtended(client: AnyClient, dueDay: number, extendedDay: number, asOf: number): boolean {
+  const came = (cell: unknown): number | undefined =>
+    typeof cell === "number" && cell <= asOf ? cell : undefined;
+  const requestedOn = came(client.requestedOn);
+  if (requestedOn === undefined) return asOf <= dueDay;
+  if (requestedOn > dueDay) return false;
+  const [rejectedOn, confirmedOn] = [came(client.rejectedOn), came(client.confirmedOn)];
+  if (rejectedOn !== undefined) {
+    const again = rejectedOn >= dueDay ? dueDay + 5 : Math.max(dueDay, rejectedOn + 5);
+    if (confirmedOn === undefined || confirmedOn < rejectedOn) return asOf <= again;
+    if (confirmedOn > again) return false;
+  }
+  return extendedDay > dueDay;
+}
+
+/** A client's row by the functions of the same names, one call each. */
+function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
+  const {
+    totalTax,
+    payments,
+    state,
+    filerType,
+    filedOn,
+    paidOn,
+    plannedFilingDate,
+    plannedPaymentDate,
+  } = client;
+  const year = client.taxYear === "" ? 2025 : client.taxYear;
+  const postponement = [client.postponementBegins, client.postponementEnds];
+  const who = [state, filerType, ...postponement];
+  const record = [client.requestedOn, client.confirmedOn, client.rejectedOn, filedOn];
+  const dueDay = Number(inCell(due, year, ...who));
+  const extendedDay = Number(inCell(extended, year, ...who));
+  const inTime = isExtended(client, dueDay, extendedDay, asOf);
+  const filed = filedOn || plannedFilingDate || (inTime ? extendedDay : asOf);
+  const paid = paidOn || plannedPaymentDate || filed;
+  const paidOnTime = Math.round((payments + (client.paidWithRequest || 0)) * 100) / 100;
+  const standing = inCell(stage, year, asOf, ...record, ...who);
+  const asks = standing === "not requested" || standing === "rejected";
+  return [
+    client.client,
+    dueDay,
+    extendedDay,
+    inCell(shortfall, totalTax, payments),
+    inCell(suggest, totalTax, payments, client.target, client.cushion, client.firstInstallment),
+    inCell(
+      charges,
+      year,
+      totalTax,
+      paidOnTime,
+      paid,
+      filed,
+      inTime ? "yes" : "no",
+      state,
+      filerType,
+      "latest",
+      "",
+      ...postponement
+    ),
+    asks ? inCell(method, year, client.paidWithRequest || 0, asOf, client.rejectedOn, ...who) : "",
+    standing,
+    inCell(daysLeft, year, asOf, ...record, paidOn, ...who),
+    inCell(nextDate, year, asOf, ...record, paidOn, ...who),
+    inCell(
+      issueCount,
+      year,
+      totalTax,
+      payments,
+      client.paidWithRequest,
+      asOf,
+      ...record,
+      state,
+      filerType,
+      client.method,
+      client.carrier,
+      client.line8Checked,
+      client.priorYearTax,
+      client.firstInstallment,
+      ...postponement
+    ),
+  ];
+}
+
+describe("ROSTER beside the functions of the same names", () => {
+  const unknown = fc.array(fc.constantFrom("Remarks", "Partner", "", "Fee", 7), { maxLength: 4 });
+  const lists = fc.record({
+    clients: fc.array(fc.oneof({ weight: 9, arbitrary: anyClient }, fc.constant(undefined)), {
+      minLength: 1,
+      maxLength: 4,
+    }),
+    columns: fc
+      .tuple(fc.shuffledSubarray(FIELDS, { minLength: FIELDS.length }), unknown)
+      .chain(([fields, others]) =>
+        fc
+          .shuffledSubarray<ClientListField | number>([...fields, ...others.keys()], {
+            minLength: fields.length + others.length,
+          })
+          .map((order) =>
+            order.map((column) =>
+              typeof column === "number" ? { other: others[column] } : { field: column }
+            )
+          )
+      ),
+    synonyms: fc.array(fc.nat(), { minLength: FIELDS.length, maxLength: FIELDS.length }),
+    asOf: fc.oneof(dayFrom("2026-03-25", "2026-11-10"), dayFrom("2026-04-10", "2026-04-25")),
+  });
+
+  it("agrees cell by cell, over 300 lists with their columns in any order under any of their headings", () => {
+    fc.assert(
+      fc.property(lists, ({ clients, columns, synonyms, asOf }) => {
+        const headings = columns.map((column) => {
+          if (!("field" in column)) return column.other;
+          const known = CLIENT_LIST_HEADINGS[column.field];
+          return known[(synonyms[FIELDS.indexOf(column.field)] ?? 0) % known.length];
+        });
+        const rows = clients.map((client) =>
+          columns.map((column) => ("field" in column ? (client?.[column.field] ?? "") : "by hand"))
+        );
+        const expected = clients.map((client) =>
+          client ? byTheFunctions(client, asOf) : ANSWERS.map(() => "")
+        );
+        expect(roster([headings, ...rows], 2025, asOf, "latest")).toEqual([ANSWERS, ...expected]);
+      }),
+      { numRuns: 300, seed: 4868 }
+    );
+  });
+});
+
+describe("a list of 5,000 clients", () => {
+  it("is answered, each row as it would be alone", () => {
+    const states = ["ME", "NY", "CA", "TX", ""];
+    const clients = Array.from({ length: 5000 }, (_, index) => ({
+      client: `Client ${String(index + 1)}`,
+      totalTax: 5000 + (index % 700) * 10,
+      payments: 4000 + (index % 300) * 10,
+      state: states[index % states.length],
+      requestedOn: index % 3 === 0 ? "2026-04-01" : "",
+    }));
+    const answers = answersOf("2026-04-10", ...clients);
+    expect(answers).toHaveLength(5000);
+    expect(answers.flat().filter((cell) => typeof cell === "object")).toEqual([]);
+    for (const index of [0, 1, 2499, 4999])
+      expect(answers[index]).toEqual(answersOf("2026-04-10", clients[index] ?? {})[0]);
+  });
+});
