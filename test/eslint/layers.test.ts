@@ -31,7 +31,7 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
   addin: ["calendar", "rules", "calculation", "functions"],
   help: ["rules", "functions", "host", "addin"],
   demo: ["calendar", "money", "rules", "calculation", "functions", "host", "addin"],
-  upkeep: ["calendar", "rules"],
+  upkeep: ["calendar", "rules", "functions"],
 };
 const FOLDERS = Object.keys(ALLOWED);
 const pairs = FOLDERS.flatMap((from) =>
@@ -53,6 +53,10 @@ describe("an import between the folders of src", () => {
     ["a dynamic import", `await import("${moduleIn("functions")}");\n`],
   ])("is seen in %s", async (_kind, text) => {
     expect(await faultsOf(file("calculation"), text)).toContain(PATHS);
+  });
+
+  it.each(["cellAddress", "customFunctions"])("of %s of the host passes in addin", async (name) => {
+    expect(await faultsOf(file("addin"), `import "../host/${name}";\n`)).toEqual([]);
   });
 
   it("is seen from a folder within a folder", async () => {
@@ -85,10 +89,19 @@ describe("the import of a package", () => {
     ["@date-fns/utc", "calendar"],
     ["decimal.js", "money"],
     ["fastest-levenshtein", "functions"],
+    ["zod", "rules/schema"],
     ["node:fs", "none"],
     ["fflate", "none"],
   ];
-  const bundled = ["calendar", "money", "rules", "calculation", "functions", "addin"];
+  const bundled = [
+    "calendar",
+    "money",
+    "rules",
+    "rules/schema",
+    "calculation",
+    "functions",
+    "addin",
+  ];
   const cases = OWNERS.flatMap(([name, owner]) =>
     bundled.map((from) => ({ name, from, faults: from === owner ? [] : [PACKAGES] }))
   );
@@ -103,6 +116,16 @@ describe("the import of a package", () => {
 
   it.each(["host", "help", "demo", "upkeep"])("is free in %s", async (from) => {
     expect(await faultsOf(file(from), 'import "node:fs";\n')).toEqual([]);
+  });
+});
+
+describe("a schema", () => {
+  it.each(FOLDERS)("may be imported in %s for its types only", async (from) => {
+    const schemas = from === "rules" ? "./schema/schemas" : "../rules/schema/schemas";
+    const imported = (what: string) =>
+      faultsOf(file(from), `import ${what} from "${schemas}";\nlet a: A;\n`);
+    expect(await imported("type { A }")).not.toContain(PACKAGES);
+    expect(await imported("{ A }")).toContain(PACKAGES);
   });
 });
 
@@ -135,7 +158,7 @@ describe("a global name", () => {
   it.each([
     ["Date", "src/functions/sample.ts", "src/calendar/sample.ts"],
     ["Date", "src/rules/sample.ts", "src/addin/addin.ts"],
-    ["CustomFunctions", "src/functions/cells/results.ts", "src/functions/cells/errors.ts"],
+    ["CustomFunctions", "src/functions/cells/results.ts", "src/functions/cells/hostError.ts"],
     ["CustomFunctions", "src/addin/addin.ts", "src/host/sample.ts"],
     ["Excel", "src/addin/addin.ts", "src/addin/excelWorkbook.ts"],
     ["Excel", "src/functions/sample.ts", "src/addin/excelWorkbook.ts"],
