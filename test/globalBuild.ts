@@ -13,9 +13,9 @@ const demo = path.join(root, "src", "demo");
 
 /** Something that is built before the tests. */
 interface Build {
-  /** What its steps write last. */
+  /** The files that its steps write last. */
   readonly written: readonly string[];
-  /** Parts of src that have no part in it. */
+  /** Parts of src that it does not use. */
   readonly without: readonly string[];
   readonly steps: readonly (readonly string[])[];
 }
@@ -26,14 +26,14 @@ const addin: Build = {
   without: [demo],
   steps: [[webpack], ["--import", "tsx", path.join("src", "help", "writeHelp.ts")]],
 };
-/** The demo sheet, which only the tests in a browser open. */
+/** The demo sheet. Only the tests in a browser open it. */
 const sheet: Build = {
   written: [inDist("sheet/index.html")],
   without: ["serve", "terminal"].map((part) => path.join(demo, part)),
   steps: [[webpack, "--env", "sheet"]],
 };
 
-/** When the youngest of a file, or of a folder and all it holds, was written; a file taken away touches its folder. */
+/** When a file, or the newest file or folder in a folder, was written. Removing a file changes the time of its folder. */
 function writtenAt(place: string, without: readonly string[]): number {
   if (without.includes(place)) return 0;
   const found = statSync(place);
@@ -55,26 +55,26 @@ function build({ steps, written }: Build): void {
       execFileSync(process.execPath, step, { cwd: root, encoding: "utf8", stdio: "pipe" });
   } catch (failed) {
     const { stdout = "", stderr = "" } = failed as { stdout?: string; stderr?: string };
-    throw new Error(`It does not build:\n${stdout}${stderr}`, { cause: failed });
+    throw new Error(`The build failed:\n${stdout}${stderr}`, { cause: failed });
   }
-  // webpack leaves a file alone whose content is the same, and a file changed during the build is younger than it
+  // webpack does not write a file whose content is the same. A file changed during the build must be newer than the build.
   for (const file of written) utimesSync(file, begun, begun);
 }
 
-/** Whether the add-in was built for a trial in Excel at another port. */
-function isElsewhere(): boolean {
+/** Whether the add-in was built for Excel at another port. */
+function isAtOtherPort(): boolean {
   return !readFileSync(inDist("manifest.xml"), "utf8").includes(usualAddress);
 }
 
 /**
- * Builds the add-in, its help and, for the tests in a browser, the demo sheet once before the tests, where anything they are made
- * of is younger than the build: a test of what is built never sees an old one. A failed build fails the run.
+ * Builds the add-in and its help once before the tests, and the demo sheet for the tests in a browser, if any of their source files
+ * is newer than the build. So no test sees an old build. A failed build fails the run.
  */
 export default function buildIfStale(): void {
-  if (isStale(addin) || isElsewhere()) build(addin);
+  if (isStale(addin) || isAtOtherPort()) build(addin);
   if (runsInBrowser && isStale(sheet)) build(sheet);
   if (!runsInBrowser)
     process.stdout.write(
-      "Left out: the tests in a browser. Install Chromium, or name one in CHROMIUM_PATH, to run them.\n"
+      "The tests in a browser are left out. To run them, install Chromium or set CHROMIUM_PATH.\n"
     );
 }

@@ -6,10 +6,10 @@ import { fileURLToPath } from "node:url";
 export const project = fileURLToPath(new URL("..", import.meta.url));
 
 /**
- * Copies parts of the project into a folder, the installed packages linked rather than copied.
+ * Copies parts of the project into a folder, with a link to the installed packages.
  *
- * @param parts - Files and folders at its top.
- * @param folder - Where they go; it is made if need be.
+ * @param parts - Names of files and folders at the top level of the project.
+ * @param folder - The folder to copy to. It is created if it does not exist.
  */
 export function copyProject(parts: readonly string[], folder: string): void {
   mkdirSync(folder, { recursive: true });

@@ -41,7 +41,8 @@ export function argumentOf(value: BaseValueObject): Argument {
  * @returns The value for the grid, with the number format of the result.
  */
 export function gridValue(cell: AnswerCell): BaseValueObject {
-  if (cell.error !== undefined) return ErrorValueObject.create(ERRORS.get(cell.error) ?? ErrorType.VALUE);
+  if (cell.error !== undefined)
+    return ErrorValueObject.create(ERRORS.get(cell.error) ?? ErrorType.VALUE);
   switch (typeof cell.value) {
     case "number":
       return NumberValueObject.create(cell.value, cell.numberFormat ?? "");
