@@ -1,9 +1,12 @@
+import { built } from "../contract/builtAddIn";
+
 /**
  * A stand-in for the host's script: as much of a workbook's interface as the guide uses, with the host's rule that nothing may be read
  * that was not loaded and synced. What is done to the workbook is kept in `standInWorkbook`. It runs in the page, so it is text.
  */
-export const OFFICE_HOST = `"use strict";
+export const OFFICE_HOST = `${built("outside.js")}
 (() => {
+  "use strict";
   const book = {
     sheets: [{ name: "Clients", cells: {}, tables: [], formats: {}, choices: {}, widths: {} }],
     active: { sheet: "Clients", row: 0, column: 0 },
@@ -109,6 +112,7 @@ export const OFFICE_HOST = `"use strict";
     },
   };
   const associated = [];
+  CustomFunctions.associate = (id) => associated.push(id);
   Object.assign(globalThis, {
     standInAssociated: associated,
     Office: {
@@ -116,15 +120,5 @@ export const OFFICE_HOST = `"use strict";
       context: { requirements: { isSetSupported: () => true } },
     },
     Excel: { run: (work) => work(context) },
-    CustomFunctions: {
-      associate: (id) => associated.push(id),
-      Error: class {
-        constructor(code, message) {
-          this.code = code;
-          this.message = message;
-        }
-      },
-      ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
-    },
   });
 })();`;

@@ -1,7 +1,7 @@
 import type { Server } from "node:http";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { runBundle } from "../contract/builtAddIn";
+import { built, runBundle } from "../contract/builtAddIn";
 import { answersOf, calls } from "../contract/calls";
 import { openBrowser, serveBuild, watchedPage, type Watched } from "./browser";
 import { OFFICE_HOST } from "./officeHost";
@@ -24,19 +24,10 @@ afterAll(async () => {
   server.close();
 });
 
-/** As much of the host as a function needs, and what it made known. */
-const FUNCTIONS_HOST = `
+/** The stand-in of the page without a host, which here keeps the functions it is given. */
+const FUNCTIONS_HOST = `${built("outside.js")}
 globalThis.known = new Map();
-globalThis.CustomFunctions = {
-  associate: (id, answer) => known.set(id, answer),
-  Error: class {
-    constructor(code, message) {
-      this.code = code;
-      this.message = message;
-    }
-  },
-  ErrorCode: { invalidValue: "#VALUE!", notAvailable: "#N/A" },
-};`;
+CustomFunctions.associate = (id, answer) => known.set(id, answer);`;
 
 /** Makes every call, and notes what was reached for until then. */
 const CALLS = `
