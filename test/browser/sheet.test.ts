@@ -284,7 +284,7 @@ describe("the demo sheet", () => {
   });
 
   it("lets the buttons of the guide work on the sheet", async () => {
-    await page.getByRole("button", { name: "Build a client list" }).click();
+    await page.getByRole("button", { name: "Add a client list" }).click();
     await expect.poll(() => cell("Clients 2", "S4")).toBe("4/15/2026");
     expect(await cell("Clients 2", "X4")).toBe("67.12");
     await goTo("X4");
