@@ -124,12 +124,15 @@ export function failureToPayMonths(
   return months;
 }
 
-/** Section 6651(a), last sentence, (j): no minimum up to 60 days late, then the smaller of the year's amount and the net tax. */
+/**
+ * Section 6651(a), last sentence, (j): no minimum up to 60 days late, then the smaller of the year's amount and the net tax. The year
+ * is the one in which the return was required to be filed. A postponement disregards days and does not move the due date (26 CFR
+ * 301.7508A-1(b)(4)).
+ */
 function leastAddition(given: LateReturn, due: ActDate, withoutExtension: ActDate): number {
   const net = unpaidAfter(withoutExtension.last, given);
   if (given.filed - due.named <= 60) return 0;
-  // Where a postponement moves the due date into another year, no authority says which year counts. This takes the project's position.
-  return Math.min(net, leastOf(civil(withoutExtension.named).year) * 100);
+  return Math.min(net, leastOf(civil(withoutExtension.fifteenth).year) * 100);
 }
 
 /** The parts of the failure-to-file penalty, in cents times 10,000. */
