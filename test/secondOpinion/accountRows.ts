@@ -3,7 +3,7 @@ import { statuteDates } from "./statuteDates";
 import type { Drawn } from "./randomReturns";
 
 /** An event of a payment history, in the words of the sheet. */
-export type Event = "Payment, to the tax first" | "Tax due" | "Return due" | "Return filed";
+export type Event = "Payment, applied to the tax first" | "Tax due" | "Return due" | "Return filed";
 
 /** The payment history after an event. Amounts are cents. */
 export interface AccountRow {
@@ -29,7 +29,7 @@ function happenings(given: Drawn): readonly Happening[] {
   const all: Happening[] = [
     ...given.payments.map(({ day, cents }): Happening => ({
       day,
-      event: "Payment, to the tax first",
+      event: "Payment, applied to the tax first",
       amount: cents,
     })),
     { day: paidWithRequest.last, event: "Tax due", amount: given.taxCents },
@@ -53,7 +53,7 @@ export function accountRows(given: Drawn): readonly AccountRow[] {
   const outcome = outcomeOf(whole);
   let paid = 0;
   return happenings(given).map(({ day, event, amount }) => {
-    if (event === "Payment, to the tax first") paid += amount ?? 0;
+    if (event === "Payment, applied to the tax first") paid += amount ?? 0;
     const parts = monthByMonth(
       { ...given, filed: Math.min(given.filed, day), through: day },
       outcome
