@@ -80,7 +80,7 @@ function linesOf(
 /**
  * The estimated tax penalty of section 6654 by the regular method, line by line. It runs on each installment from the 15th until it is
  * paid, or until the 15th day of the fourth month after the year. Payments go to the earliest installments (subsection (b)(3)).
- * Withholding counts in equal parts on the due dates (subsection (g)(1)). There is no penalty if the tax after withholding is less than
+ * Withholding counts in equal parts on the due dates (subsection (g)(1)), which no postponement moves (26 CFR 301.7508A-1(b)(4)). There is no penalty if the tax after withholding is less than
  * $1,000 (subsection (e)(1)). Farmers and fishermen have one installment in January (subsection (i)(1)).
  *
  * @throws NoFigure for a date without a rate.
@@ -93,7 +93,7 @@ export function estimateByDay(given: Estimates): readonly EstimateLine[] {
   const other = payments.reduce((sum, { cents }) => sum + cents, withheld);
   const rest = { day: given.restOn ?? Infinity, cents: Math.max(0, required - other) };
   const inBy = (day: number): number =>
-    dues.filter(({ named }) => named <= day).length * withheld * each +
+    dues.filter(({ fifteenth }) => fifteenth <= day).length * withheld * each +
     [...payments, rest].reduce((sum, one) => (one.day <= day ? sum + one.cents * 4 : sum), 0);
   return dues.flatMap((due, index) => {
     // The installments so far less everything paid, at least 0 and at most this installment.

@@ -84,7 +84,8 @@ export function keptDayByDay(plan: Plan): Account {
   }
   const addition = cents(failureToFile);
 
-  // Sections 6601(a), (e)(2)(B), 6622: each day on the unpaid tax of the day before and the interest so far, until the tax is paid.
+  // Sections 6601(a), (e)(2)(B), 6622: each day on the unpaid amount of the day before and the interest so far, until it is paid. What
+  // is paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty (the project's position).
   let onTax = 0;
   let onAddition = 0;
   for (let day = dates.payment.counted + 1; day <= end; day++) {
@@ -92,7 +93,9 @@ export function keptDayByDay(plan: Plan): Account {
     const tax = open(dates.payment, day - 1);
     // A payment history that ends on the deadline has nothing late yet.
     if (tax > 0 && end > dates.payment.last) onTax += (tax + onTax) * daily;
-    if (day > filingDue.counted) onAddition += (addition + onAddition) * daily;
+    const beyond = Math.max(0, paidBy(day - 1) - plan.totalTax - cents(failureToPay));
+    const penalty = Math.max(0, addition - beyond);
+    if (penalty > 0 && day > filingDue.counted) onAddition += (penalty + onAddition) * daily;
   }
   return {
     failureToFile: dollars(addition),

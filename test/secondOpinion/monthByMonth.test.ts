@@ -108,6 +108,7 @@ const anyLateReturn: fc.Arbitrary<LateReturn> = fc
 
 describe("dates by the statute", () => {
   const both = (due: DueDate): ActDate => ({
+    fifteenth: dayWritten(due.statutory),
     named: dayWritten(due.countedFrom),
     last: dayWritten(due.lastDay),
   });

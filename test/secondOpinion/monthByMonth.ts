@@ -124,12 +124,15 @@ export function failureToPayMonths(
   return months;
 }
 
-/** Section 6651(a), last sentence, (j): no minimum up to 60 days late, then the smaller of the year's amount and the net tax. */
+/**
+ * Section 6651(a), last sentence, (j): no minimum up to 60 days late, then the smaller of the year's amount and the net tax. The year
+ * is the one in which the return was required to be filed. A postponement disregards days and does not move the due date (26 CFR
+ * 301.7508A-1(b)(4)).
+ */
 function leastAddition(given: LateReturn, due: ActDate, withoutExtension: ActDate): number {
   const net = unpaidAfter(withoutExtension.last, given);
   if (given.filed - due.named <= 60) return 0;
-  // Where a postponement moves the due date into another year, no authority says which year counts. This takes the project's position.
-  return Math.min(net, leastOf(civil(withoutExtension.named).year) * 100);
+  return Math.min(net, leastOf(civil(withoutExtension.fifteenth).year) * 100);
 }
 
 /** The parts of the failure-to-file penalty, in cents times 10,000. */
@@ -184,6 +187,25 @@ export function outcomeOf(given: LateReturn): Outcome {
 }
 
 /**
+ * Interest on the failure-to-file penalty from the due date of the return, including extensions, to the date on which the penalty is
+ * paid: section 6601(e)(2)(B). What is paid beyond the tax and the failure-to-pay penalty pays it. That order is the project's position.
+ */
+function interestOnAddition(
+  given: LateReturn,
+  { named }: ActDate,
+  addition: number,
+  failureToPay: number
+): number {
+  const { taxCents, payments, through, assumed } = given;
+  const beyond = (day: number): number =>
+    Math.max(0, paidThrough(day, given) - taxCents - failureToPay);
+  const later = [...new Set(payments.map(({ day }) => day))]
+    .filter((day) => day > named)
+    .map((day) => ({ day, cents: beyond(day) - beyond(day - 1) }));
+  return dayByDayInterest(addition - beyond(named), named, later, through, assumed);
+}
+
+/**
  * Penalties and interest of a return.
  *
  * @param given - The return.
@@ -196,11 +218,12 @@ export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Par
   const filed = failureToFile(given, due, filing, months);
   const exact = filed.gross - filed.reduction;
   const addition = Math.max(rounded(exact), filed.least);
+  const paying = rounded(months.reduce((sum, { amount }) => sum + amount, 0n));
   const later = given.payments.filter((payment) => payment.day > paidWithRequest.last);
   const { through, assumed } = given;
   return {
     failureToFile: addition,
-    failureToPay: rounded(months.reduce((sum, { amount }) => sum + amount, 0n)),
+    failureToPay: paying,
     interestOnTax:
       through <= paidWithRequest.last
         ? 0
@@ -211,7 +234,6 @@ export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Par
             through,
             assumed
           ),
-    interestOnAddition:
-      addition === 0 ? 0 : dayByDayInterest(addition, due.named, [], through, assumed),
+    interestOnAddition: addition === 0 ? 0 : interestOnAddition(given, due, addition, paying),
   };
 }

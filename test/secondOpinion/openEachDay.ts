@@ -54,7 +54,8 @@ export function openEachDay({
   restOn,
 }: Estimates): readonly number[] {
   const [year, next] = [String(taxYear), String(taxYear + 1)];
-  const dues = [`${year}-04-15`, `${year}-06-15`, `${year}-09-15`, `${next}-01-15`].map(timely);
+  const fifteenths = [`${year}-04-15`, `${year}-06-15`, `${year}-09-15`, `${next}-01-15`];
+  const dues = fifteenths.map(timely);
   const end = dayOf(`${next}-04-15`);
   const quarter = required / 4;
   const all = payments.reduce((sum, one) => sum + one.cents, withheld);
@@ -64,7 +65,8 @@ export function openEachDay({
       (sum, one) => (one.day <= day ? sum + one.cents : sum),
       0
     );
-    return estimates + dues.filter(({ counted }) => counted <= day).length * (withheld / 4);
+    // Section 6654(g)(1): withholding counts on the due dates, and the postponement of 2020 moved none (26 CFR 301.7508A-1(b)(4)).
+    return estimates + fifteenths.filter((due) => dayOf(due) <= day).length * (withheld / 4);
   };
   return dues.map(({ counted, last }, index) => {
     let cost = 0;

@@ -33,7 +33,10 @@ import {
 const cents = (dollars: string): number => Math.round(Number(dollars) * 100);
 /** Dollars and cents from cents times 10,000. */
 const money = (fine: bigint): string => (Number(fine) / 1_000_000).toFixed(2);
-const dueOn = (text: string): ActDate => ({ named: dayWritten(text), last: dayWritten(text) });
+const dueOn = (text: string): ActDate => {
+  const day = dayWritten(text);
+  return { fifteenth: day, named: day, last: day };
+};
 
 function lateReturn(unpaid: string, filed: string, paid: string | undefined): LateReturn {
   const payments = paid === undefined ? [] : [{ day: dayWritten(paid), cents: cents(unpaid) }];

@@ -153,6 +153,11 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
     one.filed.least > 0 &&
     one.filed.least === unpaidAfter(one.dates.filing.last, one.given) &&
     !Object.values(LEAST).includes(one.filed.least / 100),
+  "the minimum penalty, the return postponed into the next year": ({ dates, filed }) =>
+    yearOf(dates.filing.named) > yearOf(dates.filing.fifteenth) &&
+    filed !== undefined &&
+    filed.least > 0 &&
+    filed.gross - filed.reduction < BigInt(filed.least) * 10_000n,
   "more than 60 days late, above the minimum penalty": ({ filed }) =>
     filed !== undefined &&
     filed.least > 0 &&

@@ -7,6 +7,8 @@ import { civil, dayNumber, weekday } from "./civilDays";
  * postponements and disaster postponements (section 7508A) move it.
  */
 export interface ActDate {
+  /** The 15th that the law names. Neither a weekend nor a postponement moves it. */
+  readonly fifteenth: number;
   /** The date from which delinquency counts. */
   readonly named: number;
   /** The deadline. */
@@ -82,17 +84,17 @@ function postponed(act: ActDate, isInNotice2021: boolean): ActDate {
   if (last === dayNumber(2018, 4, 17)) return { ...act, last: last + 1 };
   const everyone2020 = dayNumber(2020, 7, 15);
   if (last >= dayNumber(2020, 4, 1) && last < everyone2020)
-    return { named: everyone2020, last: everyone2020 };
+    return { ...act, named: everyone2020, last: everyone2020 };
   const april2021 = dayNumber(2021, 5, 17);
   if (last === dayNumber(2021, 4, 15) && isInNotice2021)
-    return { named: april2021, last: april2021 };
+    return { ...act, named: april2021, last: april2021 };
   return act;
 }
 
 /** Section 7508A(a): the period is disregarded for a deadline within it, so that delinquency counts from the end of the period. */
 function relieved(act: ActDate, postponement: Relief | undefined): ActDate {
   if (!postponement || act.last < postponement.begins || act.last > postponement.until) return act;
-  return { named: postponement.until, last: postponement.until };
+  return { ...act, named: postponement.until, last: postponement.until };
 }
 
 /** The 15th of a month. Month 0 is the month in which the tax year ends. */
@@ -109,7 +111,7 @@ function dueIn(
 ): ActDate {
   const named = fifteenth(yearEnd, months);
   const last = named + obstaclesFrom(named, state).length;
-  return relieved(postponed({ named, last }, isInNotice2021), postponement);
+  return relieved(postponed({ fifteenth: named, named, last }, isInNotice2021), postponement);
 }
 
 /** Return, payment, and return with an extension. */

@@ -99,6 +99,11 @@ const corners = new Corners<Year>({
     one.given.postponement !== undefined &&
     (one.lines?.length ?? 0) > 0 &&
     dues(one).some(({ last }) => last === one.given.postponement?.until),
+  "withholding that meets an earlier installment on a postponed due date": (one) =>
+    dues(one).some(
+      ({ fifteenth, named }) =>
+        named > fifteenth && (one.lines ?? []).some(({ to }) => to === fifteenth)
+    ),
   "disaster postponement beyond the end of the penalty": (one) =>
     (one.given.postponement?.until ?? 0) >= endOf(one) &&
     dues(one).some(({ last }) => last === one.given.postponement?.until),

@@ -23,6 +23,12 @@ interface Kept extends Worked {
 }
 
 const last = ({ rows }: Kept): AccountRow | undefined => rows?.at(-1);
+/** Each row with the row after it. */
+const pairs = ({ rows = [] }: Kept): readonly (readonly [AccountRow, AccountRow])[] =>
+  rows.slice(1).flatMap((row, index) => {
+    const before = rows[index];
+    return before ? [[before, row] as const] : [];
+  });
 const late = ({ given, dates }: Kept): Drawn["payments"] =>
   given.payments.filter(({ day }) => day > dates.paidWithRequest.last);
 const daysOf = (payments: Drawn["payments"]): number =>
@@ -44,6 +50,35 @@ const corners = new Corners<Kept>({
     (last(one)?.overpaid ?? 0) > 0 && (last(one)?.charged ?? 0) > 0,
   "an overpayment without penalties and interest": (one) =>
     (last(one)?.overpaid ?? 0) > 0 && last(one)?.charged === 0,
+  "the failure-to-file penalty paid beyond the tax in part, then more interest": (one) =>
+    pairs(one).some(([before, after]) => {
+      const beyond = before.charged - before.chargesLeft;
+      const penalties = before.failureToFile + before.failureToPay;
+      return (
+        before.taxLeft === 0 &&
+        beyond > before.failureToPay &&
+        beyond < penalties &&
+        after.failureToFile === before.failureToFile &&
+        after.interest > before.interest
+      );
+    }),
+  "the penalties paid beyond the tax, interest unpaid, and no more interest": (one) =>
+    pairs(one).some(
+      ([before, after]) =>
+        before.failureToFile > 0 &&
+        before.chargesLeft > 0 &&
+        before.chargesLeft <= before.interest &&
+        after.day > before.day &&
+        after.interest === before.interest
+    ),
+  "all paid, and a payment after it": (one) =>
+    pairs(one).some(
+      ([before, after]) =>
+        before.failureToFile > 0 &&
+        before.taxLeft + before.chargesLeft === 0 &&
+        after.event === "Payment, applied to the tax first" &&
+        after.day > before.day
+    ),
   "months of failure to pay on decreasing amounts": ({ months }) =>
     new Set(months.map(({ amount, share }) => amount / share)).size > 2,
   "a payment between the filing and the end": ({ given }) =>

@@ -78,16 +78,19 @@ function accountEvents(
 /**
  * Payment history of a return with partial payments: each event with the unpaid tax and the penalties and interest to date.
  *
- * A payment is applied to tax first, then to penalties, then to interest. It stops further penalties and interest on the amount
- * it pays; those to date remain until the tax is paid. Whether the 90% reasonable-cause test is met, and whether an installment agreement halves the failure-to-pay penalty, is
- * decided from all events, so that no row shows a penalty that a later row removes. If the payments do not cover the tax, the
- * history ends with the last event.
+ * A payment is applied to tax first, then to penalties, then to interest. It stops further penalties and interest on the amount it
+ * pays: what is paid beyond the tax stops the interest on the failure-to-file penalty once it has paid the penalties. Interest to
+ * date on an amount no longer grows once the amount is paid, so nothing grows after all is paid and the return is filed.
+ *
+ * Whether the 90% reasonable-cause test is met, and whether an installment agreement halves the failure-to-pay penalty, is decided
+ * from all events, so that no row shows a penalty that a later row removes. If the payments do not cover the tax, the history ends
+ * with the last event.
  *
  * @param input - The return and every payment, on time or late.
  * @param rules - Penalty rates, minimum penalty, 90% test, interest rates, order of payments.
  * @returns The rows in order of dates. The last row shows the whole amounts.
  * @throws NotInTableError if an interest rate or the minimum penalty is not published, or the table has no order of payments.
- * @see 26 U.S.C. 6601, 6651(b); Rev. Proc. 2002-26, section 3
+ * @see 26 U.S.C. 6601(a), (e)(2)(B), 6651(b); Rev. Proc. 2002-26, section 3
  */
 export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerRow[] {
   const { totalTax, filedOn } = input;

@@ -15,12 +15,15 @@ export interface InstallmentPart {
 /**
  * Applies each payment to the earliest unpaid installment, whatever the payer designated.
  *
+ * Withholding counts as paid in equal parts on the due dates. A postponement does not move them: section 7508A
+ * disregards the days of the period, so it delays the penalty on an installment, but not the credit for withholding.
+ *
  * @param dues - Due dates of the installments, in order.
  * @param installment - Dollars of each.
- * @param withholding - Dollars withheld in the year, counted in equal parts on the due dates.
+ * @param withholding - Dollars withheld in the year, counted in equal parts on the due dates that the law names.
  * @param payments - Estimated tax payments, in any order.
  * @returns The parts of the installments in the order in which they were paid, then the unpaid parts.
- * @see 26 U.S.C. 6654(b)(3), (g)(1)
+ * @see 26 U.S.C. 6654(b)(3), (g)(1), 7508A(a); 26 CFR 301.7508A-1(b)(4)
  */
 export function installmentPayments(
   dues: readonly DueDate[],
@@ -28,8 +31,8 @@ export function installmentPayments(
   withholding: Decimal,
   payments: readonly Payment[]
 ): readonly InstallmentPart[] {
-  const withheld = dues.map(({ countedFrom }) => ({
-    date: countedFrom,
+  const withheld = dues.map(({ statutory }) => ({
+    date: statutory,
     amount: withholding.div(dues.length),
   }));
   const credits = [...withheld, ...payments].sort((one, other) =>

@@ -13,6 +13,7 @@ import type { AssumedRate } from "./underpaymentRate";
 import { reasonableCauseTest } from "./reasonableCauseTest";
 import { failureToFilePenalty, type FailureToFilePenalty } from "./failureToFilePenalty";
 import { failureToPayPenalty, type FailureToPayPenalty } from "./failureToPayPenalty";
+import { paidBeyond } from "./paidBeyond";
 
 /** A return as it was, or is planned to be, filed and paid. */
 export interface ChargesInput {
@@ -79,14 +80,18 @@ function datePaidInFull(owed: Decimal, payments: readonly Payment[]): CalendarDa
  * Both penalties and the interest on a return filed or paid late, after every reduction and the 90% reasonable-cause test.
  *
  * Interest accrues on the tax from the payment due date, with or without an extension. On the failure-to-file penalty it accrues
- * from the due date including the extension (section 6601(e)(2)(B)). On the failure-to-pay penalty none accrues before notice.
- * Interest to date is assumed to be paid with the last of the tax.
+ * from the due date including the extension to the date the penalty is paid (section 6601(e)(2)(B)). On the failure-to-pay penalty
+ * none accrues before notice.
+ *
+ * What is paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty. That is the cautious order, because
+ * only the second accrues interest. No authority names one; Rev. Proc. 2002-26, section 3.02, applies a payment without a designation
+ * in the best interest of the government. Interest to date on an amount no longer grows once the amount is paid.
  *
  * @param input - The return and the payments.
  * @param rules - Penalty rates, minimum penalty, 90% test, interest rates.
  * @returns The parts and their total in dollars and cents.
  * @throws NotInTableError where a rate or the minimum is not published.
- * @see 26 U.S.C. 6601(a), (b)(1), (e)(2), 6651(a), (c)(1); 26 CFR 301.6651-1(c)(3)
+ * @see 26 U.S.C. 6601(a), (b)(1), (e)(2), 6651(a), (c)(1); 26 CFR 301.6651-1(c)(3); Rev. Proc. 2002-26, section 3.02
  *
  * @example
  * // 26 CFR 301.6651-1(f), Example 2, penalties: 112.50 and 20.00
@@ -159,7 +164,13 @@ export function charges(
       : NO_INTEREST;
   const filingPenalty = toCents(failureToFile.amount);
   const interestOnPenalty = filingPenalty.greaterThan(0)
-    ? underpaymentInterest(filingPenalty, filingDue.countedFrom, [], through, interestRates)
+    ? underpaymentInterest(
+        filingPenalty,
+        filingDue.countedFrom,
+        paidBeyond(toCents(failureToPay.amount), paidBeyond(owed, payments)),
+        through,
+        interestRates
+      )
     : NO_INTEREST;
   const total = filingPenalty
     .plus(toCents(failureToPay.amount))

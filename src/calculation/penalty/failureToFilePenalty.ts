@@ -60,7 +60,7 @@ export function failureToFilePenalty(
   rules: Pick<Rulebook, "failureToFile" | "failureToFileMinimum">
 ): FailureToFilePenalty {
   const { due, regular, filedOn, unpaidTax, failureToPay } = input;
-  const { figures, source } = entryOn(rules.failureToFile, regular.countedFrom);
+  const { figures, source } = entryOn(rules.failureToFile, regular.statutory);
   const { monthlyRate, maximumRate } = figures;
   const most = maximumRate.div(monthlyRate).ceil().toNumber();
   const timely = filedOn <= due.lastDay || !unpaidTax.greaterThan(0);

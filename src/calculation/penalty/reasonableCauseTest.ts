@@ -40,7 +40,7 @@ export function reasonableCauseTest(
     input;
   if (!validExtension || filedOn > extendedDue.lastDay) return undefined;
   if (paidInFullOn === undefined || paidInFullOn > filedOn) return undefined;
-  const { figures, source } = entryOn(rules.reasonableCauseTest, regular.countedFrom);
+  const { figures, source } = entryOn(rules.reasonableCauseTest, regular.statutory);
   const paid = totalTax.minus(unpaidTax);
   const enough = paid.greaterThanOrEqualTo(totalTax.times(figures.shareToPay));
   return enough && unpaidTax.greaterThan(ZERO) ? source : undefined;

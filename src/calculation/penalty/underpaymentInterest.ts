@@ -76,11 +76,12 @@ function interestPeriods(run: readonly Stretch[], rates: InterestRates): readonl
 /**
  * Interest on an amount from its due date until it is paid, compounded daily at every rate in that time.
  *
- * Payments reduce the amount itself. Interest to date remains, and interest accrues on it too, until the amount is paid in full.
+ * Payments reduce the amount itself; those by the due date leave less that accrues interest at all. Interest to date remains, and
+ * interest accrues on it too, until the amount is paid in full.
  *
  * @param amount - Dollars unpaid on the due date.
  * @param due - The due date; no extension moves it (section 6601(b)(1)).
- * @param payments - Payments after that date, in order of dates.
+ * @param payments - Payments of the amount, in order of dates.
  * @param through - Last date of the calculation if the payments do not cover the amount.
  * @param rates - Published rates and the assumed rate, if any.
  * @returns The interest with its periods.

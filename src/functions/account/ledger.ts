@@ -19,7 +19,7 @@ const LEDGER = tableFunction({
       remark: "penalties and interest to the date of the last payment",
     },
   ],
-  note: "The last row has the penalties and interest of the whole period.",
+  note: "The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest.",
   calculate: (given, rules) => ledgerTable(ledgerOf({ ...given, dates: datesOf(given) }, rules)),
 });
 

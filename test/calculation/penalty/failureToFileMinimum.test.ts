@@ -60,6 +60,24 @@ describe("the minimum penalty", () => {
     expect(minimum("2026-01-15", "2026-06-30", "9000", "2025-07-15")).toBe("510");
   });
 
+  // 26 U.S.C. 6651(j): the calendar year in which the return is required to be filed. 26 CFR 301.7508A-1(b)(4): a postponement does
+  // not move the due date. The first is the Texas flood postponement of July 2, 2025 to February 2, 2026, the second is made up.
+  it.each([
+    ["2025-10-15", "2026-02-02", "2026-06-30", "510"],
+    ["2015-04-15", "2016-02-01", "2016-06-30", "135"],
+  ])("of a return due %s, postponed to %s, filed %s: %s", (due, ends, filedOn, amount) => {
+    const postponed = { ...dueOn(ends), statutory: day(due) };
+    const found = failureToFileMinimum(postponed, postponed, day(filedOn), usd("600"), rulebook);
+    expect(found?.amount.toString()).toBe(amount);
+  });
+
+  it("is counted in days from the end of a postponement", () => {
+    const postponed = { ...dueOn("2026-02-02"), statutory: day("2025-10-15") };
+    const isOn = (filedOn: string): boolean =>
+      failureToFileMinimum(postponed, postponed, day(filedOn), usd("600"), rulebook) !== undefined;
+    expect([isOn("2026-04-03"), isOn("2026-04-04")]).toEqual([false, true]);
+  });
+
   // 100 T.C. 374: the hundred percent is of the net tax; nothing where no tax is unpaid.
   it.each([
     ["0", undefined],
