@@ -20,6 +20,8 @@ export interface Estimates {
   /** The tax of the year, if given. */
   readonly tax: number | undefined;
   readonly farmerOrFisherman: boolean;
+  /** A nonresident alien under section 6072(c). */
+  readonly isNonresident?: boolean;
   readonly postponement?: Relief | undefined;
   readonly assumed?: Assumed;
 }
@@ -27,7 +29,7 @@ export interface Estimates {
 /** A line of the form: an amount unpaid between two dates, at one rate. */
 export interface EstimateLine {
   readonly installment: number;
-  /** In quarters of a cent, so that a fourth of the annual amount is a whole number. */
+  /** In twelfths of a cent, so that a fourth and a third of the annual amount are whole numbers. */
   readonly amount: number;
   readonly from: number;
   readonly to: number;
@@ -49,7 +51,7 @@ function rateOn(day: number, { yearEnd, assumed }: Estimates): { points: number;
 function lineOf(line: Omit<EstimateLine, "cents">): EstimateLine {
   const { amount, from, to, points, divisor } = line;
   const exact = BigInt(amount) * BigInt(to - from) * BigInt(points);
-  const whole = 4n * 10_000n * BigInt(divisor);
+  const whole = 12n * 10_000n * BigInt(divisor);
   return { ...line, cents: Number((exact * 2n + whole) / (whole * 2n)) };
 }
 
@@ -80,26 +82,33 @@ function linesOf(
 /**
  * The estimated tax penalty of section 6654 by the regular method, line by line. It runs on each installment from the 15th until it is
  * paid, or until the 15th day of the fourth month after the year. Payments go to the earliest installments (subsection (b)(3)).
- * Withholding counts in equal parts on the due dates (subsection (g)(1)), which no postponement moves (26 CFR 301.7508A-1(b)(4)). There is no penalty if the tax after withholding is less than
- * $1,000 (subsection (e)(1)). Farmers and fishermen have one installment in January (subsection (i)(1)).
+ * Withholding counts in equal parts on the due dates (subsection (g)(1)), which no postponement moves (26 CFR 301.7508A-1(b)(4)).
+ * There is no penalty if the tax after withholding is less than $1,000 (subsection (e)(1)). Farmers and fishermen have one installment
+ * in January (subsection (i)(1)). A nonresident alien under section 6072(c) has three, the first of half the annual amount (subsection
+ * (j)).
  *
  * @throws NoFigure for a date without a rate.
  */
 export function estimateByDay(given: Estimates): readonly EstimateLine[] {
   const { yearEnd, required, withheld, payments, tax, farmerOrFisherman, postponement } = given;
   if (tax !== undefined && tax - withheld < LEAST_TAX) return [];
-  const dues = installmentDates(yearEnd, postponement).slice(farmerOrFisherman ? 3 : 0);
-  const each = 4 / dues.length;
+  const isNonresident = given.isNonresident === true;
+  const all = installmentDates(yearEnd, postponement, isNonresident);
+  const dues = farmerOrFisherman ? all.slice(-1) : all;
+  const withheldEach = 12 / dues.length;
+  // The installments up to each due date, in twelfths of the annual amount.
+  const through = farmerOrFisherman ? [12] : isNonresident ? [6, 9, 12] : [3, 6, 9, 12];
   const other = payments.reduce((sum, { cents }) => sum + cents, withheld);
   const rest = { day: given.restOn ?? Infinity, cents: Math.max(0, required - other) };
   const inBy = (day: number): number =>
-    dues.filter(({ fifteenth }) => fifteenth <= day).length * withheld * each +
-    [...payments, rest].reduce((sum, one) => (one.day <= day ? sum + one.cents * 4 : sum), 0);
+    dues.filter(({ fifteenth }) => fifteenth <= day).length * withheld * withheldEach +
+    [...payments, rest].reduce((sum, one) => (one.day <= day ? sum + one.cents * 12 : sum), 0);
   return dues.flatMap((due, index) => {
+    const [before, now] = [through[index - 1] ?? 0, through[index] ?? 12];
     // The installments so far less everything paid, at least 0 and at most this installment.
     const open = (day: number): number =>
-      Math.min(required * each, Math.max(0, required * each * (index + 1) - inBy(day)));
-    return linesOf(farmerOrFisherman ? 4 : index + 1, due, open, given);
+      Math.min(required * (now - before), Math.max(0, required * now - inBy(day)));
+    return linesOf(farmerOrFisherman ? all.length : index + 1, due, open, given);
   });
 }
 

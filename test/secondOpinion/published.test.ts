@@ -190,7 +190,7 @@ describe("estimated tax day by day against published amounts", () => {
     expect(
       lines.map((line) => ({
         installment: line.installment,
-        amount: String(line.amount / 400),
+        amount: String(line.amount / 1200),
         days: line.to - line.from,
         rate: String(line.points / 10_000),
         addition: (line.cents / 100).toFixed(2),

@@ -9,7 +9,7 @@ export interface DrawnEstimates {
   readonly given: Estimates;
 }
 
-/** Near one of the four due dates or the end, or anywhere in the year and shortly after. */
+/** Near one of the due dates or the end, or anywhere in the year and shortly after. */
 const moments = fc.record({
   near: fc.integer({ min: 0, max: 4 }),
   days: fc.oneof(
@@ -68,13 +68,14 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
       })
     ),
     assumed: assumptions,
+    isNonresident: fc.integer({ min: 0, max: 3 }).map((fourth) => fourth === 3),
   })
-  .map(({ yearEnd, harbors: drawn, assumed, ...of }) => {
+  .map(({ yearEnd, harbors: drawn, assumed, isNonresident, ...of }) => {
     const prior = drawn.priorYearTax;
     const priorYearTax = typeof prior === "object" ? ofAmount(drawn.tax, prior) : prior;
     const based: Harbors = { ...drawn, priorYearTax };
     const required = requiredInCents(based);
-    const plain = installmentDates(yearEnd);
+    const plain = installmentDates(yearEnd, undefined, isNonresident);
     const about = of.postponement && (plain[of.postponement.of]?.last ?? 0);
     const begins = (about ?? 0) - (of.postponement?.before ?? 0);
     const postponement =
@@ -82,7 +83,7 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
         ? { begins, until: Math.max(begins, about + of.postponement.after) }
         : undefined;
     const ends = [
-      ...installmentDates(yearEnd, postponement).map(({ last }) => last),
+      ...installmentDates(yearEnd, postponement, isNonresident).map(({ last }) => last),
       fifteenthOfFourthMonth(yearEnd),
     ];
     const dayAt = ({ near, days }: Moment): number =>
@@ -110,6 +111,7 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
         restOn,
         tax,
         farmerOrFisherman,
+        isNonresident,
         postponement,
         assumed,
       },

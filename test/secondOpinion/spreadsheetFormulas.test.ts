@@ -92,7 +92,9 @@ describe("due dates of 2010 to 2027 by WORKDAY and EDATE", () => {
       months.map(([number, month]) => ({ year, number, month }))
     );
     const found = cases.map(({ year, number }) =>
-      beforePostponement(installmentDueDate(calendarTaxYear(year), number, undefined, rulebook))
+      beforePostponement(
+        installmentDueDate(calendarTaxYear(year), "resident", number, undefined, rulebook)
+      )
     );
     expect(
       inSheet(cases.map(({ year, month }) => workday(`DATE(${String(year)},${String(month)},15)`)))

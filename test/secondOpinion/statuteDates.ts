@@ -131,10 +131,18 @@ export function statuteDates(whose: Whose): StatuteDates {
   };
 }
 
-/** The four installments of a year. State holidays do not move them (Rev. Rul. 2015-13). */
-export function installmentDates(yearEnd: number, postponement?: Relief): readonly ActDate[] {
+/**
+ * The four installments of a year, or the three of a nonresident alien under section 6072(c): June, September and January (section
+ * 6654(j)(2)). State holidays do not move them (Rev. Rul. 2015-13).
+ */
+export function installmentDates(
+  yearEnd: number,
+  postponement?: Relief,
+  isNonresident = false
+): readonly ActDate[] {
   const whose: Whose = { yearEnd, who: "resident", state: "", postponement };
-  return [-8, -6, -3, 1].map((months) => dueIn(months, whose, false));
+  const months = isNonresident ? [-6, -3, 1] : [-8, -6, -3, 1];
+  return months.map((month) => dueIn(month, whose, false));
 }
 
 /** The 15th day of the fourth month after a tax year, on any day of the week: section 6654(b)(2)(A). */

@@ -28,7 +28,9 @@ const late = ({ lines }: Year): readonly number[] => [
   ...new Set((lines ?? []).map(({ installment }) => installment)),
 ];
 const dues = ({ given }: Year): readonly ActDate[] =>
-  installmentDates(given.yearEnd, given.postponement).slice(given.farmerOrFisherman ? 3 : 0);
+  installmentDates(given.yearEnd, given.postponement, given.isNonresident).slice(
+    given.farmerOrFisherman ? -1 : 0
+  );
 const paid = ({ given }: Year): number =>
   given.payments.reduce((sum, { cents }) => sum + cents, given.withheld);
 const isPostponed =
@@ -71,6 +73,19 @@ const corners = new Corners<Year>({
     ),
   "covered by withholding": ({ given, lines }) =>
     given.required > 0 && given.withheld >= given.required && lines?.length === 0,
+  ...Object.fromEntries(
+    [1, 2, 3].map((number): [string, Reaches] => [
+      `a nonresident, installment ${String(number)} late`,
+      (one) =>
+        one.given.isNonresident === true &&
+        !one.given.farmerOrFisherman &&
+        late(one).includes(number),
+    ])
+  ),
+  "a nonresident farmer with a penalty": ({ given, lines }) =>
+    given.isNonresident === true && given.farmerOrFisherman && (lines?.length ?? 0) > 0,
+  "a nonresident's withholding that is not divisible by three": ({ given, lines }) =>
+    given.isNonresident === true && given.withheld % 3 !== 0 && (lines?.length ?? 0) > 0,
   "an installment that is not in whole cents": ({ given, lines }) =>
     given.required % 4 !== 0 && (lines?.length ?? 0) > 0,
   "a farmer with a penalty": ({ given, lines }) =>
@@ -185,6 +200,7 @@ function chargeCall({ given }: DrawnEstimates): Call {
     given.farmerOrFisherman ? "yes" : undefined,
     optional(postponement?.begins, (day) => ({ day })),
     optional(postponement?.until, (day) => ({ day })),
+    given.isNonresident === true ? "nonresident" : undefined,
   ];
   return { name: "ESTPENALTY", values };
 }

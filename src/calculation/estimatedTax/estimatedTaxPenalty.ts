@@ -14,9 +14,11 @@ import type { MovingRules } from "../dueDate/dueDate";
 import { installmentDueDate } from "../dueDate/installmentDueDate";
 import type { Payment } from "../penalty/underpaymentInterest";
 import type { AssumedRate } from "../penalty/underpaymentRate";
+import type { FilerType } from "../filerType";
 import type { TaxYear } from "../taxYear";
 import { estimateRatePeriods } from "./estimateRatePeriods";
 import { installmentPayments, type InstallmentPart } from "./installmentPayments";
+import { requiredInstallments } from "./requiredInstallments";
 
 /** The estimated tax payments of a year. */
 export interface EstimatedTaxInput {
@@ -28,8 +30,10 @@ export interface EstimatedTaxInput {
   readonly payments: readonly Payment[];
   /** The date the remaining balance was paid, if before the penalty ends by law. */
   readonly paidOn?: CalendarDate | undefined;
-  /** Farmers and fishermen have one installment of the whole amount, the fourth. */
+  /** Farmers and fishermen have one installment of the whole amount, the last. */
   readonly farmerOrFisherman?: boolean | undefined;
+  /** Filer type in the year; a nonresident alien without wages subject to withholding has three installments. */
+  readonly filerType?: FilerType | undefined;
   readonly postponement?: DisasterPostponement | undefined;
   readonly assumedRate?: AssumedRate | undefined;
 }
@@ -55,9 +59,6 @@ export interface EstimatedTaxPenalty {
   readonly amount: Decimal;
 }
 
-const INSTALLMENTS = [1, 2, 3, 4] as const;
-const OF_FARMERS = [4] as const;
-
 /**
  * Estimated tax penalty.
  *
@@ -70,22 +71,24 @@ const OF_FARMERS = [4] as const;
  * @param rules - Installment dates, holidays, postponements, rates.
  * @returns The penalty, line by line.
  * @throws NotInTableError if a rate or a date is not in its table.
- * @see 26 U.S.C. 6654(a), (b), (i)(1), 6621(b)(2)(B), 6622(b); Form 2210, regular method; Form 2210-F
+ * @see 26 U.S.C. 6654(a), (b), (i)(1), (j), 6621(b)(2)(B), 6622(b); Form 2210, regular method; Form 2210-F
  */
 export function estimatedTaxPenalty(
   input: EstimatedTaxInput,
   rules: MovingRules & Pick<Rulebook, "installments" | "requiredAnnualPayment" | "underpaymentRate">
 ): EstimatedTaxPenalty {
   const { taxYear, requiredAnnualPayment, withholding, payments, paidOn, postponement } = input;
-  const numbers = input.farmerOrFisherman ? OF_FARMERS : INSTALLMENTS;
-  const dues = numbers.map((number) => installmentDueDate(taxYear, number, postponement, rules));
+  const { filerType = "resident", farmerOrFisherman = false } = input;
+  const required = requiredInstallments(taxYear, filerType, farmerOrFisherman, rules);
+  const dues = required.map(({ number }) =>
+    installmentDueDate(taxYear, filerType, number, postponement, rules)
+  );
   const { figures } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay);
   const end = dateAfterTaxYear(
     taxYear,
     figures.penaltyEndMonth.toNumber(),
     figures.penaltyEndDay.toNumber()
   );
-  const share = input.farmerOrFisherman ? figures.farmerInstallmentShare : figures.installmentShare;
   const balance = atLeastZero(
     payments.reduce(
       (left, { amount }) => left.minus(amount),
@@ -94,7 +97,7 @@ export function estimatedTaxPenalty(
   );
   const parts = installmentPayments(
     dues,
-    requiredAnnualPayment.times(share),
+    required.map(({ share }) => requiredAnnualPayment.times(share)),
     withholding,
     paidOn === undefined ? payments : [...payments, { date: paidOn, amount: balance }]
   );
@@ -110,7 +113,7 @@ export function estimatedTaxPenalty(
   const lines = new Map<string, PenaltyLine>();
   for (const part of late) {
     const { due, amount } = part;
-    const installment = numbers[part.installment - 1] ?? part.installment;
+    const installment = required[part.installment - 1]?.number ?? part.installment;
     const stops = stopOf(part);
     for (const { from, to, rate, divisor, sources } of periods) {
       const begins = laterDate(from, due.countedFrom);

@@ -12,6 +12,16 @@ export interface InstallmentPart {
   readonly paidOn: CalendarDate | undefined;
 }
 
+/** Decimal places of a part of the withholding. A quarter of whole cents needs four; a third is seldom exact. */
+const PLACES = 10;
+
+/** An amount in equal parts that add up to it: what the places cut off is in the last part. */
+function equalParts(amount: Decimal, count: number): readonly Decimal[] {
+  const part = amount.div(count).toDecimalPlaces(PLACES, Decimal.ROUND_DOWN);
+  const others = Array.from({ length: count - 1 }, () => part);
+  return [...others, amount.minus(part.times(count - 1))];
+}
+
 /**
  * Applies each payment to the earliest unpaid installment, whatever the payer designated.
  *
@@ -19,7 +29,7 @@ export interface InstallmentPart {
  * disregards the days of the period, so it delays the penalty on an installment, but not the credit for withholding.
  *
  * @param dues - Due dates of the installments, in order.
- * @param installment - Dollars of each.
+ * @param installments - Dollars of each, in the same order.
  * @param withholding - Dollars withheld in the year, counted in equal parts on the due dates that the law names.
  * @param payments - Estimated tax payments, in any order.
  * @returns The parts of the installments in the order in which they were paid, then the unpaid parts.
@@ -27,18 +37,19 @@ export interface InstallmentPart {
  */
 export function installmentPayments(
   dues: readonly DueDate[],
-  installment: Decimal,
+  installments: readonly Decimal[],
   withholding: Decimal,
   payments: readonly Payment[]
 ): readonly InstallmentPart[] {
-  const withheld = dues.map(({ statutory }) => ({
+  const shares = equalParts(withholding, dues.length);
+  const withheld = dues.map(({ statutory }, index) => ({
     date: statutory,
-    amount: withholding.div(dues.length),
+    amount: shares[index] ?? ZERO,
   }));
   const credits = [...withheld, ...payments].sort((one, other) =>
     compareDates(one.date, other.date)
   );
-  const open = dues.map(() => installment);
+  const open = [...installments];
   const parts: InstallmentPart[] = [];
   for (const credit of credits) {
     let left = credit.amount;

@@ -43,6 +43,7 @@ export type IssueRules = ReturnDateRules &
     | "installments"
     | "perfectionPeriod"
     | "requestIssues"
+    | "requestMethods"
     | "stateExtensions"
   >;
 

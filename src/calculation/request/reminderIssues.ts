@@ -10,10 +10,10 @@ import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
  * @param request - The request; its return is not filed.
  * @param rules - State rules, holidays, installments.
  * @returns The issues, in no order.
- * @see 26 U.S.C. 7508A(a), 6654(c)(2)
+ * @see 26 U.S.C. 7508A(a), 6654(c)(2), (j)(2)
  */
 export function reminderIssues(request: ClientRequest, rules: IssueRules): readonly Issue[] {
-  const { taxYear, dates, circumstances, asOf, firstInstallment } = request;
+  const { taxYear, filerType, dates, circumstances, asOf, firstInstallment } = request;
   const issues: Issue[] = [];
   const rule = isFiscalYear(taxYear)
     ? undefined
@@ -36,7 +36,7 @@ export function reminderIssues(request: ClientRequest, rules: IssueRules): reado
   if (postponed) issues.push({ check: "postponement moves dates", date: postponed.lastDay });
   const newYear = yearAfter(taxYear);
   if (newYear.lastDay <= rules.installments.knownThrough) {
-    const first = installmentDueDate(newYear, 1, circumstances.postponement, rules);
+    const first = installmentDueDate(newYear, filerType, 1, circumstances.postponement, rules);
     const isPlanned = firstInstallment === undefined || firstInstallment.greaterThan(0);
     if (isPlanned && asOf <= first.lastDay)
       issues.push({

@@ -1,4 +1,5 @@
 import type { Rulebook } from "../../rules/rulebook";
+import { closedMethodIssues } from "./closedMethodIssues";
 import { moneyIssues } from "./moneyIssues";
 import { reminderIssues } from "./reminderIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
@@ -25,6 +26,7 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
   const found = [
     ...statusIssues(request, rules),
     ...methodIssues(request),
+    ...closedMethodIssues(request, rules),
     ...moneyIssues(request, rules),
     ...reminderIssues(request, rules),
   ];

@@ -2,11 +2,11 @@ import { calendarDate, yearOf, type CalendarDate } from "../../calendar/calendar
 import type { Decimal } from "../../money/dollars";
 import { requireReach } from "../../rules/listTable";
 import type { RequestMethod } from "../../rules/requestWords";
-import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
 import { isFiscalYear, type TaxYear } from "../taxYear";
-import { resendDeadline } from "./resendDeadline";
+import { methodDeadline } from "./methodDeadline";
+import { resendDeadline, type ResendRules } from "./resendDeadline";
 
 /** Why a method is not available to a client. */
 export type ClosedBecause =
@@ -37,20 +37,20 @@ export interface RequestMethodsInput {
  * The methods to make the request, the best available one first.
  *
  * An electronic payment marked as an extension payment is the request itself. Without a payment the method is e-file. A fiscal-year
- * filer must use paper. After the deadline only a rejected request can be e-filed again, and a payment made then is still late.
+ * filer must use paper. After the deadline only a rejected request can be e-filed again, and a payment made then is still late. Under
+ * the client's own disaster postponement the electronic methods close first, and only paper stays open to the end of the period.
  *
  * @param input - Tax year, dates, payment and the as-of date.
  * @param rules - Methods, perfection period.
  * @returns Every method, the available ones first, in the order of the form.
  * @throws NotInTableError for a tax year that the methods do not cover, or a rejected request without a perfection period.
- * @see Form 4868, how to file; 26 CFR 1.6081-4(b)
+ * @see Form 4868, how to file; 26 CFR 1.6081-4(b); IR-2025-41
  */
 export function requestMethods(
   input: RequestMethodsInput,
-  rules: Pick<Rulebook, "requestMethods" | "perfectionPeriod">
+  rules: ResendRules
 ): readonly MethodForClient[] {
   const { taxYear, dates, paidWithRequest, asOf, rejectedOn } = input;
-  const { lastDay: due } = dates.regular;
   const form = yearOf(taxYear.firstDay);
   requireReach(rules.requestMethods, calendarDate(`${String(form)}-12-31`));
   const isFiscal = isFiscalYear(taxYear);
@@ -58,7 +58,9 @@ export function requestMethods(
   const methods = rules.requestMethods.rows.map((rule): MethodForClient => {
     const { method, how, proof, source } = rule;
     const canResend = method === "e-file" && wasRejected && !isFiscal;
-    const deadline = canResend ? resendDeadline(dates.regular, rejectedOn, rules) : due;
+    const deadline = canResend
+      ? resendDeadline(dates.regular, rejectedOn, rules)
+      : methodDeadline(method, dates.regular, rules);
     const closedBecause =
       isFiscal && !rule.fiscalYear
         ? "fiscal-year filers must use paper"

@@ -1,18 +1,16 @@
 import { requestStage } from "../season/requestStage";
-import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
+import type { Issue, ClientRequest } from "./clientRequest";
+import type { ResendRules } from "./resendDeadline";
 
 /**
  * Issues with the status of the request: made on time, proof received, resent after a rejection, return filed on time.
  *
  * @param request - The request; its return is not filed.
- * @param rules - Perfection period.
+ * @param rules - Perfection period, methods.
  * @returns The issues, in no order.
  * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  */
-export function statusIssues(
-  request: ClientRequest,
-  rules: Pick<IssueRules, "perfectionPeriod">
-): readonly Issue[] {
+export function statusIssues(request: ClientRequest, rules: ResendRules): readonly Issue[] {
   const { dates, record, asOf } = request;
   const { stage, missed, deadline } = requestStage(dates, record, asOf, rules);
   if (missed !== undefined) return [{ check: missed, date: deadline }];

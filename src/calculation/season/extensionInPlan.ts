@@ -1,6 +1,6 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import type { Rulebook } from "../../rules/rulebook";
 import type { ClientDates } from "../dueDate/clientDates";
+import type { ResendRules } from "../request/resendDeadline";
 import type { RequestRecord } from "./requestRecord";
 import { requestStage } from "./requestStage";
 
@@ -12,7 +12,7 @@ import { requestStage } from "./requestStage";
  * @param dates - The client's dates.
  * @param record - What was done, with dates.
  * @param asOf - The as-of date.
- * @param rules - Perfection period.
+ * @param rules - Perfection period, methods.
  * @returns Whether the failure-to-file penalty counts from the extended due date.
  * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  */
@@ -20,7 +20,7 @@ export function extensionInPlan(
   dates: ClientDates,
   record: RequestRecord,
   asOf: CalendarDate,
-  rules: Pick<Rulebook, "perfectionPeriod">
+  rules: ResendRules
 ): boolean {
   const { stage, missed } = requestStage(dates, { ...record, filedOn: undefined }, asOf, rules);
   return stage !== "past due" || missed === "extended date missed";

@@ -1,6 +1,6 @@
 import { daysBetween, type CalendarDate } from "../../calendar/calendarDate";
-import type { Rulebook } from "../../rules/rulebook";
 import type { ClientDates } from "../dueDate/clientDates";
+import type { ResendRules } from "../request/resendDeadline";
 import type { RequestRecord } from "./requestRecord";
 import { requestStage, type NextAct } from "./requestStage";
 
@@ -23,7 +23,7 @@ export interface NextDate {
  * @param dates - The client's dates.
  * @param record - What was done, with dates.
  * @param asOf - The as-of date.
- * @param rules - Perfection period.
+ * @param rules - Perfection period, methods.
  * @returns The deadline, or `undefined` once the return is filed.
  * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  */
@@ -31,7 +31,7 @@ export function nextDate(
   dates: ClientDates,
   record: RequestRecord,
   asOf: CalendarDate,
-  rules: Pick<Rulebook, "perfectionPeriod">
+  rules: ResendRules
 ): NextDate | undefined {
   const { act, deadline } = requestStage(dates, record, asOf, rules);
   if (act === undefined || deadline === undefined) return undefined;

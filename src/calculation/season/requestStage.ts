@@ -1,8 +1,7 @@
-import type { CalendarDate } from "../../calendar/calendarDate";
-import type { Rulebook } from "../../rules/rulebook";
+import { laterDate, type CalendarDate } from "../../calendar/calendarDate";
 import type { ClientDates } from "../dueDate/clientDates";
 import { isTimelyRequest } from "../request/isTimelyRequest";
-import { resendDeadline } from "../request/resendDeadline";
+import { resendDeadline, type ResendRules } from "../request/resendDeadline";
 import type { RequestRecord } from "./requestRecord";
 
 /** Status of the request: not made; made, no proof yet; rejected; made, with proof; return filed; a deadline was missed. */
@@ -38,13 +37,13 @@ export interface RequestStage {
 /**
  * Status of a client's request on a date. Later events do not count, so that an earlier date can be reviewed as it was.
  *
- * A late request gives no extension. A rejected request can be resent within the perfection period; if it is accepted within that
- * period, it counts as made on time.
+ * A late request gives no extension. A rejected request can be resent within the perfection period, or on paper by the deadline to
+ * request the extension if a disaster postponement makes that the later date; then it counts as made on time.
  *
  * @param dates - The client's dates.
  * @param record - What was done, with dates.
  * @param asOf - The as-of date.
- * @param rules - Perfection period.
+ * @param rules - Perfection period, methods.
  * @returns The status, what to do next and the deadline for it.
  * @throws NotInTableError for a rejected request if the perfection period is not in its table.
  * @see 26 CFR 1.6081-4; Pub. 1345
@@ -53,7 +52,7 @@ export function requestStage(
   dates: ClientDates,
   record: RequestRecord,
   asOf: CalendarDate,
-  rules: Pick<Rulebook, "perfectionPeriod">
+  rules: ResendRules
 ): RequestStage {
   const { regular, extended } = dates;
   const happened = (date: CalendarDate | undefined): date is CalendarDate =>
@@ -78,12 +77,16 @@ export function requestStage(
   const isConfirmed = happened(confirmedOn);
   const isSettled = isConfirmed && confirmedOn <= lastDay;
   if (happened(rejectedOn) && !(isSettled && confirmedOn >= rejectedOn)) {
-    const again = resendDeadline(regular, rejectedOn, rules);
+    const byEFile = resendDeadline(regular, rejectedOn, rules);
+    // Under a disaster postponement a paper request can follow the rejected one after the perfection period.
+    const again = laterDate(byEFile, lastDay);
     const isAccepted = isConfirmed && confirmedOn >= rejectedOn;
     if (isAccepted && confirmedOn > again)
       return { stage: "past due", act: "file", deadline: again, missed: "perfection period over" };
-    if (!isAccepted)
-      return until("rejected", "resend the request", again, "perfection period over");
+    if (!isAccepted) {
+      const next = asOf <= byEFile ? byEFile : again;
+      return until("rejected", "resend the request", next, "perfection period over");
+    }
   }
   const stage = isConfirmed ? "extended" : "unconfirmed";
   return until(stage, "file", extended.lastDay, "extended date missed");

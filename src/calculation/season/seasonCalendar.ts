@@ -4,7 +4,7 @@ import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import { clientDates } from "../dueDate/clientDates";
 import type { Circumstances, DateMove, DueDate } from "../dueDate/dueDate";
-import { installmentDueDate, type InstallmentNumber } from "../dueDate/installmentDueDate";
+import { installmentDueDate, installmentNumbers } from "../dueDate/installmentDueDate";
 import type { ReturnDateRules } from "../dueDate/returnDueDate";
 import type { FilerType } from "../filerType";
 import { yearAfter, type TaxYear } from "../taxYear";
@@ -18,12 +18,7 @@ export interface SeasonDate {
   readonly source: Source;
 }
 
-const INSTALLMENTS: readonly (readonly [InstallmentNumber, string])[] = [
-  [1, "First"],
-  [2, "Second"],
-  [3, "Third"],
-  [4, "Fourth"],
-];
+const ORDINALS = { 1: "First", 2: "Second", 3: "Third", 4: "Fourth" } as const;
 
 /**
  * Every deadline of a client, in order: to pay, to request the extension, to file, the new year's estimated tax installments, and
@@ -59,10 +54,10 @@ export function seasonCalendar(
   const isNewYearCovered = newYear.lastDay <= rules.installments.knownThrough;
   const newYearName = String(yearOf(newYear.firstDay));
   const installments = isNewYearCovered
-    ? INSTALLMENTS.map(([number, ordinal]) =>
+    ? installmentNumbers(filerType).map((number) =>
         from(
-          `${ordinal} ${newYearName} estimated tax installment`,
-          installmentDueDate(newYear, number, circumstances.postponement, rules)
+          `${ORDINALS[number]} ${newYearName} estimated tax installment`,
+          installmentDueDate(newYear, filerType, number, circumstances.postponement, rules)
         )
       )
     : [];

@@ -9,7 +9,8 @@ const WHICH = "Enter 1, 2, 3 or 4.";
 export const installmentNumber: CellKind<InstallmentNumber> = {
   id: "installment-number",
   title: "Installment number",
-  description: "A whole number from 1 to 4. A blank cell returns an error.",
+  description:
+    "A whole number from 1 to 4; a nonresident has 1 to 3. A blank cell returns an error.",
   accepted: ["1", "4", '"2"'],
   notAccepted: ["0", "5", '"first"'],
   takes: "cell",

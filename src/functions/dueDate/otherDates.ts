@@ -1,27 +1,41 @@
 import { shortDate } from "../../calendar/writtenDate";
 import { combatZoneDueDate } from "../../calculation/dueDate/combatZoneDueDate";
 import { postponedDate } from "../../calculation/dueDate/disasterPostponement";
-import { installmentDueDate } from "../../calculation/dueDate/installmentDueDate";
+import {
+  installmentDueDate,
+  installmentNumbers,
+} from "../../calculation/dueDate/installmentDueDate";
 import { returnDueDate } from "../../calculation/dueDate/returnDueDate";
 import { dateTables, postponement, postponementOf } from "../arguments/client";
 import { date } from "../arguments/date";
 import { installmentNumber } from "../arguments/number";
 import { taxYear } from "../arguments/taxYear";
+import { filerType } from "../arguments/words";
 import { dateCell } from "../cells/answerCell";
 import { InputError } from "../cells/inputError";
 import { rowFunction } from "../worksheetFunction";
 
 const INSTALLMENT = rowFunction({
-  arguments: { taxYear, installmentNumber, ...postponement },
+  arguments: { taxYear, installmentNumber, ...postponement, filerType },
   tables: ["installments", "legalHolidays", "nationwidePostponements"],
-  law: ["IRC sections 6654(c)(2), (k) and 7503"],
+  law: ["IRC sections 6654(c)(2), (j)(2), (k) and 7503"],
   examples: [
     { formula: "=EXT.INSTALLMENT(2026,1)", answer: "4/15/2026" },
     { formula: "=EXT.INSTALLMENT(2021,4)", answer: "1/18/2022" },
+    {
+      formula: '=EXT.INSTALLMENT(2026,1,,,"nonresident")',
+      answer: "6/15/2026",
+      remark: "the first of three",
+    },
   ],
   calculate: (given, rules) => {
-    const { taxYear: year, installmentNumber: which } = given;
-    return dateCell(installmentDueDate(year, which, postponementOf(given), rules).lastDay);
+    const { taxYear: year, installmentNumber: number, filerType: type } = given;
+    if (!installmentNumbers(type).includes(number))
+      throw new InputError(
+        "installmentNumber",
+        `A nonresident has no installment ${String(number)}. Enter 1, 2 or 3, or correct the filer type.`
+      );
+    return dateCell(installmentDueDate(year, type, number, postponementOf(given), rules).lastDay);
   },
 });
 
@@ -30,16 +44,18 @@ const INSTALLMENT = rowFunction({
  *
  * @customfunction INSTALLMENT
  * @param taxYear Year the estimated tax is for, such as 2026, or the last date of a fiscal year. One cell or a column.
- * @param installmentNumber Number of the installment, 1 to 4.
+ * @param installmentNumber Number of the installment, 1 to 4; 1 to 3 for a nonresident.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @returns {any[][]} A worksheet date.
  */
 export function installment(
   taxYear: unknown[][],
   installmentNumber: unknown[][],
   postponementBegins?: unknown[][],
-  postponementEnds?: unknown[][]
+  postponementEnds?: unknown[][],
+  filerType?: unknown[][]
 ): unknown[][];
 export function installment(...cells: unknown[]): unknown[][] {
   return INSTALLMENT.answer(cells);

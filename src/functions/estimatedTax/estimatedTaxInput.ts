@@ -10,6 +10,7 @@ import { dollars } from "../arguments/dollars";
 import { assumedRate } from "../arguments/percent";
 import { payments } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
+import { filerType } from "../arguments/words";
 import { yesNo } from "../arguments/yesNo";
 import { InputError } from "../cells/inputError";
 
@@ -24,6 +25,7 @@ export const estimatedTaxPayments = {
   currentYearTax: optional(dollars),
   farmerOrFisherman: yesNo,
   ...postponement,
+  filerType,
 };
 
 /** The rule tables that the estimated tax penalty depends on. */

@@ -4,13 +4,23 @@ import { cellFunction, tableFunction } from "../worksheetFunction";
 import { estimatedTaxInputOf, estimatedTaxPayments, estimatedTaxTables } from "./estimatedTaxInput";
 import { estimatedTaxPenaltyTable } from "./estimatedTaxPenaltyTable";
 
-const LAW = ["IRC sections 6654(a), (b), 6621(b)(2)(B) and 6622(b)"];
+const LAW = ["IRC sections 6654(a), (b), (g)(1), (i), (j), 6621(b)(2)(B) and 6622(b)"];
+const NOTE =
+  "A nonresident (Form 1040-NR without wages subject to withholding) has three installments: half of the required annual payment in June, and a quarter each in September and January. Withholding then counts in thirds.";
 
 const ESTPENALTY = cellFunction({
   arguments: estimatedTaxPayments,
   tables: estimatedTaxTables,
   law: LAW,
-  examples: [{ formula: "=EXT.ESTPENALTY(2025,8000,8000,)", answer: "0.00" }],
+  examples: [
+    { formula: "=EXT.ESTPENALTY(2025,8000,8000,)", answer: "0.00" },
+    {
+      formula: '=EXT.ESTPENALTY(2025,8000,0,{"6/15/2025",8000},,,,,,,"nonresident")',
+      answer: "0.00",
+      remark: "a nonresident pays nothing in April",
+    },
+  ],
+  note: NOTE,
   calculate: (given, rules) =>
     moneyCell(estimatedTaxPenalty(estimatedTaxInputOf(given, rules), rules).amount),
 });
@@ -21,7 +31,7 @@ const ESTPENALTY = cellFunction({
  * @customfunction ESTPENALTY
  * @param taxYear Year the estimated tax was paid for, such as 2025, or the last date of a fiscal year.
  * @param requiredAnnualPayment Required annual payment in dollars; see REQUIREDPAYMENT.
- * @param withholding Tax withheld during the year; counted in four equal parts on the installment due dates.
+ * @param withholding Tax withheld during the year; counted in equal parts on the installment due dates.
  * @param payments Estimated tax payments as rows of date and amount. Date an applied overpayment the first due date.
  * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
@@ -29,6 +39,7 @@ const ESTPENALTY = cellFunction({
  * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January. The March 1 filing exception is not tested.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @returns Dollars and cents; each line of the calculation is rounded, as on Form 2210.
  */
 export function estPenalty(
@@ -41,7 +52,8 @@ export function estPenalty(
   currentYearTax?: unknown,
   farmerOrFisherman?: unknown,
   postponementBegins?: unknown,
-  postponementEnds?: unknown
+  postponementEnds?: unknown,
+  filerType?: unknown
 ): unknown;
 export function estPenalty(...cells: unknown[]): unknown {
   return ESTPENALTY.answer(cells);
@@ -58,6 +70,7 @@ const ESTPENALTYLINES = tableFunction({
       remark: "2,000 of the fourth installment for 90 days",
     },
   ],
+  note: NOTE,
   calculate: (given, rules) =>
     estimatedTaxPenaltyTable(estimatedTaxPenalty(estimatedTaxInputOf(given, rules), rules)),
 });
@@ -68,7 +81,7 @@ const ESTPENALTYLINES = tableFunction({
  * @customfunction ESTPENALTYLINES
  * @param taxYear Year the estimated tax was paid for, such as 2025, or the last date of a fiscal year.
  * @param requiredAnnualPayment Required annual payment in dollars; see REQUIREDPAYMENT.
- * @param withholding Tax withheld during the year; counted in four equal parts on the installment due dates.
+ * @param withholding Tax withheld during the year; counted in equal parts on the installment due dates.
  * @param payments Estimated tax payments as rows of date and amount. Date an applied overpayment the first due date.
  * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
@@ -76,6 +89,7 @@ const ESTPENALTYLINES = tableFunction({
  * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January. The March 1 filing exception is not tested.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @returns {any[][]} A row of headings, then one row per installment and rate period. Fills several cells; not for use inside an Excel table.
  */
 export function estPenaltyLines(
@@ -88,7 +102,8 @@ export function estPenaltyLines(
   currentYearTax?: unknown,
   farmerOrFisherman?: unknown,
   postponementBegins?: unknown,
-  postponementEnds?: unknown
+  postponementEnds?: unknown,
+  filerType?: unknown
 ): unknown[][];
 export function estPenaltyLines(...cells: unknown[]): unknown[][] {
   return ESTPENALTYLINES.answer(cells);

@@ -4,7 +4,7 @@ import { toCents, ZERO } from "../../money/dollars";
 import { optional } from "../arguments/argumentKind";
 import { dollars } from "../arguments/dollars";
 import { taxYear } from "../arguments/taxYear";
-import { filingStatus } from "../arguments/words";
+import { filerType, filingStatus } from "../arguments/words";
 import { yesNo } from "../arguments/yesNo";
 import { moneyCell } from "../cells/answerCell";
 import { rowFunction } from "../worksheetFunction";
@@ -66,22 +66,28 @@ const FIRSTINSTALLMENT = rowFunction({
     withholding: optional(dollars, ZERO),
     overpaymentApplied: optional(dollars, ZERO),
     farmerOrFisherman: yesNo,
+    filerType,
   },
   tables: ["requiredAnnualPayment"],
-  law: ["IRC section 6654(c), (d)(1)(A), (e)(1), (g)(1), (i)(1)"],
+  law: ["IRC section 6654(c), (d)(1)(A), (e)(1), (g)(1), (i)(1), (j)"],
   examples: [
     {
       formula: '=EXT.FIRSTINSTALLMENT(2026,"joint",24000,20000,120000,8000)',
       answer: "3,000.00",
     },
+    {
+      formula: '=EXT.FIRSTINSTALLMENT(2026,"single",24000,20000,120000,,,,"nonresident")',
+      answer: "10,000.00",
+      remark: "half of the required annual payment, due in June",
+    },
   ],
-  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return.",
+  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return. For a nonresident the answer is half of the required annual payment less a third of the withholding.",
   calculate: ({ expectedTax, ...given }, rules) =>
     moneyCell(firstOf({ ...given, currentYearTax: expectedTax }, rules)),
 });
 
 /**
- * First estimated tax installment: a quarter of (required annual payment less withholding), less overpayment applied.
+ * First estimated tax installment: a quarter (nonresident: half) of the required payment, less withholding and overpayment.
  *
  * @customfunction FIRSTINSTALLMENT
  * @param taxYear Year the estimated tax is for, such as 2026, or the last date of a fiscal year. One cell or a column.
@@ -92,6 +98,7 @@ const FIRSTINSTALLMENT = rowFunction({
  * @param [withholding] Tax expected to be withheld during the year, in dollars. Blank is none.
  * @param [overpaymentApplied] Overpayment on last year's return applied to that year, in dollars. Blank is none.
  * @param [farmerOrFisherman] Yes if at least 66⅔% of gross income, this year or last, is from farming or fishing; blank is no.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @returns {any[][]} Dollars and cents, rounded up to the cent; 0 if less than $1,000 of tax remains after withholding.
  */
 export function firstInstallment(
@@ -102,7 +109,8 @@ export function firstInstallment(
   priorYearAgi: unknown[][],
   withholding?: unknown[][],
   overpaymentApplied?: unknown[][],
-  farmerOrFisherman?: unknown[][]
+  farmerOrFisherman?: unknown[][],
+  filerType?: unknown[][]
 ): unknown[][];
 export function firstInstallment(...cells: unknown[]): unknown[][] {
   return FIRSTINSTALLMENT.answer(cells);

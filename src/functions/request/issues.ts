@@ -9,6 +9,7 @@ const LAW = [
   "Regulations sections 1.6081-4 and 301.6651-1(c)(3)",
   "Form 4868 instructions",
   "Pub. 1345, rejected returns",
+  "IR-2025-41",
 ];
 
 /** The rule tables that the issues depend on. */
@@ -19,6 +20,7 @@ const issueTables = [
   "privateDeliveryServices",
   "reasonableCauseTest",
   "requestIssues",
+  "requestMethods",
   "stateExtensions",
 ] as const;
 

@@ -1,5 +1,5 @@
 import { requestMethods, type MethodForClient } from "../../calculation/request/requestMethods";
-import type { Rulebook } from "../../rules/rulebook";
+import type { ResendRules } from "../../calculation/request/resendDeadline";
 import { optional, type Given } from "../arguments/argumentKind";
 import { dateTables, datesOf, postponement, residence } from "../arguments/client";
 import { date, dateAfterYear } from "../arguments/date";
@@ -8,6 +8,9 @@ import { taxYear } from "../arguments/taxYear";
 import { citation, dateCell } from "../cells/answerCell";
 import { rowFunction, tableFunction } from "../worksheetFunction";
 import { bestMethod } from "./bestMethod";
+
+const NOTE =
+  "Under the client's own disaster postponement, electronic payment and e-file close on the regular due date without the postponement. Paper requests stay open through its end. For e-file this follows reports of IR-2025-41. Whether it also closes electronic payment is less certain. Nationwide postponements move every method.";
 
 /** What METHOD and METHODLINES have in common. */
 const methodArguments = {
@@ -24,12 +27,13 @@ const methodArguments = {
     "Form 4868 instructions, how to request",
     "Regulations section 1.6081-4(b)",
     "Pub. 1345, rejected returns",
+    "IR-2025-41",
   ],
 };
 
 function methodsFor(
   given: Given<typeof methodArguments.arguments>,
-  rules: Pick<Rulebook, "requestMethods" | "perfectionPeriod">
+  rules: ResendRules
 ): readonly MethodForClient[] {
   return requestMethods({ ...given, dates: datesOf(given) }, rules);
 }
@@ -40,7 +44,13 @@ const METHOD = rowFunction({
     { formula: '=EXT.METHOD(2025,1500,"4/10/2026")', answer: "electronic payment" },
     { formula: '=EXT.METHOD(2025,0,"4/10/2026")', answer: "e-file" },
     { formula: '=EXT.METHOD(2025,0,"4/16/2026")', answer: "too late" },
+    {
+      formula: '=EXT.METHOD(2024,0,"4/16/2025",,"GA",,"9/24/2024","5/1/2025")',
+      answer: "paper",
+      remark: "a disaster postponement extends only paper requests",
+    },
   ],
+  note: NOTE,
   calculate: (given, rules) => bestMethod(methodsFor(given, rules)),
 });
 
@@ -55,7 +65,7 @@ const METHOD = rowFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
- * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @param [postponementEnds] Last date of that period; it extends paper requests only, not electronic payment or e-file.
  * @returns {any[][]} One of: electronic payment, e-file, paper, too late.
  */
 export function method(
@@ -75,6 +85,7 @@ export function method(...cells: unknown[]): unknown[][] {
 const METHODLINES = tableFunction({
   ...methodArguments,
   examples: [{ formula: '=EXT.METHODLINES(2025,1500,"4/10/2026")', answer: "electronic payment" }],
+  note: NOTE,
   calculate: (given, rules) => [
     ["Method", "Available", "Deadline", "How", "Proof to keep", "Source"],
     ...methodsFor(given, rules).map(({ method, closedBecause, deadline, how, proof, source }) => [
@@ -99,7 +110,7 @@ const METHODLINES = tableFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
- * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @param [postponementEnds] Last date of that period; it extends paper requests only, not electronic payment or e-file.
  * @returns {any[][]} A row of headings, then one row per method, available ones first. Fills several cells; not for use inside an Excel table.
  */
 export function methodLines(

@@ -9,7 +9,7 @@ const WEEKDAYS = ["Sunday", "Monday", "Tuesday", "Wednesday", "Thursday", "Frida
 const CALENDAR = tableFunction({
   arguments: client,
   tables: [...dateTables, "installments", "failureToFile", "companionDates"],
-  law: ["IRC sections 6072, 6081, 6151, 6654(c), 7503 and 7508A"],
+  law: ["IRC sections 6072, 6081, 6151, 6654(c), (j), 7503 and 7508A"],
   examples: [{ formula: "=EXT.CALENDAR(2025)", answer: "Wednesday" }],
   calculate: (given, rules) => {
     const { taxYear, filerType } = given;

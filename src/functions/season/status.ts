@@ -1,6 +1,6 @@
 import { nextDate as nextDateFrom, type NextDate } from "../../calculation/season/nextDate";
 import { requestStage } from "../../calculation/season/requestStage";
-import type { Rulebook } from "../../rules/rulebook";
+import type { ResendRules } from "../../calculation/request/resendDeadline";
 import { optional, type Given } from "../arguments/argumentKind";
 import { dateTables, datesOf, postponement, residence } from "../arguments/client";
 import { date } from "../arguments/date";
@@ -20,21 +20,21 @@ const nextDateArguments = {
     ...residence,
     ...postponement,
   },
-  tables: [...dateTables, "perfectionPeriod"] as const,
+  tables: [...dateTables, "perfectionPeriod", "requestMethods"] as const,
   law: ["Regulations section 1.6081-4", "IRC section 6151(a)"],
 };
 
 function nextDateOf(
   given: Given<typeof nextDateArguments.arguments>,
-  rules: Pick<Rulebook, "perfectionPeriod">
+  rules: ResendRules
 ): NextDate | undefined {
   return nextDateFrom(datesOf(given), recordOf(given), given.asOf, rules);
 }
 
 const STAGE = rowFunction({
   arguments: { taxYear, asOf: date, ...record, ...residence, ...postponement },
-  tables: [...dateTables, "perfectionPeriod"],
-  law: ["Regulations section 1.6081-4", "Pub. 1345, rejected returns"],
+  tables: [...dateTables, "perfectionPeriod", "requestMethods"],
+  law: ["Regulations section 1.6081-4", "Pub. 1345, rejected returns", "IR-2025-41"],
   examples: [
     { formula: '=EXT.STAGE(2025,"5/1/2026","4/10/2026","4/10/2026")', answer: "extended" },
     { formula: '=EXT.STAGE(2025,"4/17/2026","4/14/2026",,"4/15/2026")', answer: "rejected" },

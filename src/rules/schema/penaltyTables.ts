@@ -19,6 +19,7 @@ export const penaltyTables = {
   "estimated-tax-installments": datedTable({
     dayOfMonth: figure,
     months: z.tuple([figure, figure, figure, figure]),
+    nonresidentMonths: z.tuple([figure, figure, figure]),
   }),
   "required-annual-payment": datedTable({
     currentYearShare: figure,
@@ -28,6 +29,7 @@ export const penaltyTables = {
     farmerShareNumerator: figure,
     farmerShareDenominator: figure,
     installmentShare: figure,
+    nonresidentFirstInstallmentShare: figure,
     farmerInstallmentShare: figure,
     leastTaxDue: figure,
     penaltyEndMonth: figure,

@@ -54,7 +54,7 @@ describe("estimated tax installments of 2019 to 2028", () => {
   it.each(installments.cases)("$case ($source.mark)", ({ inputs, expected }) => {
     const number = numbers.find((known) => known === inputs.number) ?? 1;
     const year = calendarTaxYear(inputs.taxYear);
-    const due = installmentDueDate(year, number, undefined, rulebook);
+    const due = installmentDueDate(year, "resident", number, undefined, rulebook);
     expect(number).toBe(inputs.number);
     expect(due.lastDay).toBe(expected);
   });

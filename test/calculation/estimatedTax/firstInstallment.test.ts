@@ -64,6 +64,17 @@ describe("the first installment", () => {
     expect(first({ farmerOrFisherman: true })).toBe("0.00");
   });
 
+  // 26 U.S.C. 6654(j)(3)(A): 50 percent; (g)(1): an equal part of the withholding on each of three due dates
+  it("of a nonresident is half of the required annual payment less a third of the withholding", () => {
+    const filerType = "nonresident";
+    // 20,000 / 2 − 8,000 / 3
+    expect(first({ filerType })).toBe("7333.34");
+    expect(first({ filerType, withholding: usd(0) })).toBe("10000.00");
+    expect(first({ filerType, overpaymentApplied: usd("7333.34") })).toBe("0.00");
+    expect(first({ filerType, farmerOrFisherman: true })).toBe("0.00");
+    expect(first({ filerType, withholding: usd("23000.01") })).toBe("0.00");
+  });
+
   it("rounds up, so that four of them are enough", () => {
     expect(first({ priorYearTax: usd("20000.01") })).toBe("3000.01");
   });

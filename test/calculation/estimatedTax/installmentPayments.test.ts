@@ -10,6 +10,9 @@ import { anyEstimates, dueOn, paid, RUNS, usd } from "./givenEstimates";
 
 const YEAR = ["2025-04-15", "2025-06-15", "2025-09-15", "2026-01-15"].map((due) => dueOn(due));
 
+const four = (amount: Decimal): readonly Decimal[] => [amount, amount, amount, amount];
+const HUNDRED = four(usd(100));
+
 const sumOf = (parts: readonly InstallmentPart[]): Decimal =>
   parts.reduce((sum, { amount }) => sum.plus(amount), ZERO);
 
@@ -38,22 +41,23 @@ describe("payments laid against installments, as published", () => {
     const { dues, installment, withholding, payments } = inputs;
     const parts = installmentPayments(
       dues.map((due) => dueOn(due)),
-      usd(installment),
+      four(usd(installment)),
       usd(withholding),
       payments.map((payment) => paid(payment.day, payment.amount))
     );
     expect(byDay(parts)).toEqual(expected.applied);
   });
 
-  // Installments of 0, 77, 1,137 and 1,814: written as so many installments of one dollar due on the same day, since ours are equal.
   const { unequalInstallments: unequal } = published;
   it(`${unequal.case} (${unequal.source.document})`, () => {
     const { dues, installments, credits } = unequal.inputs;
-    const dollars = dues.flatMap((due, index) =>
-      Array.from({ length: installments[index] ?? 0 }, () => dueOn(due))
-    );
     const payments = credits.map((credit) => paid(credit.day, credit.amount));
-    const parts = installmentPayments(dollars, usd(1), ZERO, payments);
+    const parts = installmentPayments(
+      dues.map((due) => dueOn(due)),
+      installments.map((amount) => usd(amount)),
+      ZERO,
+      payments
+    );
     const timely = (due: string): Decimal =>
       sumOf(parts.filter((part) => part.due.lastDay <= due && (part.paidOn ?? "open") <= due));
     const dueThrough = dues.map((_, index) =>
@@ -81,7 +85,7 @@ describe("payments laid against installments, as published", () => {
 // on the due dates.
 describe("payments laid against installments", () => {
   it("leave everything open where nothing was paid", () => {
-    expect(applied(installmentPayments(YEAR, usd(100), ZERO, []))).toEqual([
+    expect(applied(installmentPayments(YEAR, HUNDRED, ZERO, []))).toEqual([
       [["open", "100"]],
       [["open", "100"]],
       [["open", "100"]],
@@ -90,7 +94,7 @@ describe("payments laid against installments", () => {
   });
 
   it("reach the next installment with what the earlier one does not take", () => {
-    const parts = installmentPayments(YEAR, usd(100), ZERO, [paid("2025-01-10", 250)]);
+    const parts = installmentPayments(YEAR, HUNDRED, ZERO, [paid("2025-01-10", 250)]);
     expect(applied(parts)).toEqual([
       [["2025-01-10", "100"]],
       [["2025-01-10", "100"]],
@@ -103,13 +107,13 @@ describe("payments laid against installments", () => {
   });
 
   it("take no more of a payment than all installments", () => {
-    const parts = installmentPayments(YEAR, usd(100), usd(40), [paid("2025-04-14", 5000)]);
+    const parts = installmentPayments(YEAR, HUNDRED, usd(40), [paid("2025-04-14", 5000)]);
     expect(sumOf(parts).toString()).toBe("400");
     expect(parts.every(({ paidOn }) => paidOn === "2025-04-14")).toBe(true);
   });
 
   it("count withholding in quarters, each on its due date and before a payment of that day", () => {
-    const parts = installmentPayments(YEAR, usd(100), usd(80), [paid("2025-06-15", 100)]);
+    const parts = installmentPayments(YEAR, HUNDRED, usd(80), [paid("2025-06-15", 100)]);
     expect(applied(parts).slice(0, 2)).toEqual([
       [
         ["2025-04-15", "20"],
@@ -126,14 +130,14 @@ describe("payments laid against installments", () => {
   });
 
   it("are nothing for an installment of nothing", () => {
-    expect(installmentPayments(YEAR, ZERO, usd(80), [paid("2025-06-15", 100)])).toEqual([]);
+    expect(installmentPayments(YEAR, four(ZERO), usd(80), [paid("2025-06-15", 100)])).toEqual([]);
   });
 
   it("add up to each installment, and use no more than was paid", () => {
     fc.assert(
       fc.property(anyEstimates, ({ requiredAnnualPayment, withholding, payments }) => {
         const installment = requiredAnnualPayment.div(4);
-        const parts = installmentPayments(YEAR, installment, withholding, payments);
+        const parts = installmentPayments(YEAR, four(installment), withholding, payments);
         YEAR.forEach((_, index) => {
           const own = parts.filter((part) => part.installment === index + 1);
           expect(sumOf(own).toString()).toBe(installment.toString());
@@ -151,7 +155,7 @@ describe("payments laid against installments", () => {
       fc.property(anyEstimates, ({ requiredAnnualPayment, withholding, payments }) => {
         const parts = installmentPayments(
           YEAR,
-          requiredAnnualPayment.div(4),
+          four(requiredAnnualPayment.div(4)),
           withholding,
           payments
         );

@@ -133,6 +133,13 @@ describe("the new year's first estimate", () => {
       { filerType: "out of country" },
       ["first installment due · 2026-04-15 · 2500"],
     ],
+    // 26 U.S.C. 6654(j)(2): June 15.
+    [
+      "of a nonresident, after April 15",
+      { filerType: "nonresident", asOf: "2026-06-15" },
+      ["first installment due · 2026-06-15 · 2500"],
+    ],
+    ["of a nonresident, after June 15", { filerType: "nonresident", asOf: "2026-06-16" }, []],
     [
       "of a fiscal year",
       { taxYear: "2025-06-30", asOf: "2025-10-01" },

@@ -21,6 +21,11 @@ interface Pair {
 const asked = { requestedOn: "2026-04-10" };
 const extended = { ...asked, confirmedOn: "2026-04-10" };
 const rejected = { requestedOn: "2026-04-14", rejectedOn: "2026-04-15" };
+const georgia = {
+  taxYear: 2024,
+  asOf: "2025-04-16",
+  postponement: ["2024-09-24", "2025-05-01"],
+} as const;
 const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
 
 /** For each issue of the rules a request that has it and the nearest that has not. The law is named in rules/request-issues.json. */
@@ -47,6 +52,10 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
     found: { ...fiscal, method: "e-file" },
     besides: { ...fiscal, method: "paper" },
   },
+  "e-file closed": {
+    found: { ...georgia, method: "e-file" },
+    besides: { ...georgia, method: "e-file", asOf: "2025-04-15" },
+  },
   "no electronic payment": {
     found: { method: "electronic payment", paidWithRequest: "0" },
     besides: { method: "electronic payment", paidWithRequest: "0.01" },
@@ -70,6 +79,10 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
   "zero estimate after tax last year": {
     found: { totalTax: "0", priorYearTax: "0.01" },
     besides: { totalTax: "0", priorYearTax: "0" },
+  },
+  "electronic payment closed": {
+    found: { ...georgia, method: "electronic payment" },
+    besides: { ...georgia, method: "electronic payment", asOf: "2025-04-15" },
   },
   "below 90% test": {
     found: { paidWithRequest: "2999.99" },

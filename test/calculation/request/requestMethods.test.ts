@@ -15,14 +15,19 @@ interface Given {
   readonly paidWithRequest?: string;
   readonly asOf?: string;
   readonly rejectedOn?: string;
+  readonly postponement?: readonly [begins: string, ends: string];
 }
 
 function methodsOf({ taxYear = calendarTaxYear(2025), paidWithRequest = "0", ...given }: Given) {
   const { rejectedOn } = given;
+  const postponement = given.postponement && {
+    begins: day(given.postponement[0]),
+    postponementEnds: day(given.postponement[1]),
+  };
   return requestMethods(
     {
       taxYear,
-      dates: clientDates(taxYear, "resident", {}, rulebook),
+      dates: clientDates(taxYear, "resident", { postponement }, rulebook),
       paidWithRequest: usd(paidWithRequest),
       asOf: day(given.asOf ?? "2026-04-10"),
       rejectedOn: rejectedOn === undefined ? undefined : day(rejectedOn),
@@ -78,6 +83,43 @@ describe("the methods to make a request", () => {
       expect(method.proof).not.toBe("");
       expect(method.source.citation).toContain("Form 4868");
     }
+  });
+});
+
+// IR-2025-41 (April 4, 2025), as reported: from April 15 to May 1, 2025, only on paper Form 4868.
+describe("under a disaster postponement", () => {
+  const georgia = {
+    taxYear: calendarTaxYear(2024),
+    postponement: ["2024-09-24", "2025-05-01"],
+  } as const;
+
+  it("all methods are available on the regular due date without the postponement", () => {
+    expect(shown({ ...georgia, asOf: "2025-04-15", paidWithRequest: "100" })).toEqual([
+      "electronic payment: open",
+      "e-file: open",
+      "paper: open",
+    ]);
+  });
+
+  it.each([
+    ["2025-04-16", "open"],
+    ["2025-05-01", "open"],
+    ["2025-05-02", late],
+  ])("only paper is available after it, on %s: %s", (asOf, paper) => {
+    const methods = shown({ ...georgia, asOf, paidWithRequest: "100" });
+    expect(methods).toHaveLength(3);
+    expect(methods).toContain(`paper: ${paper}`);
+    expect(methods).toContain(`electronic payment: ${late}`);
+    expect(methods).toContain(`e-file: ${late}`);
+  });
+
+  // Pub. 1345: five days from the due date, which for e-file the postponement does not move.
+  it.each([
+    ["2025-04-20", ["e-file: open", "paper: open"]],
+    ["2025-04-21", ["paper: open"]],
+  ])("a rejected request can be resent on %s by %s", (asOf, open) => {
+    const methods = shown({ ...georgia, asOf, rejectedOn: "2025-04-15" });
+    expect(methods.filter((method) => method.endsWith("open"))).toEqual(open);
   });
 });
 

@@ -40,13 +40,14 @@ describe("the last day to resend a rejected request", () => {
     expect(resendDeadline(dueOn("2026-04-15"), day(rejectedOn), rulebook)).toBe(again);
   });
 
+  // IR-2025-41, as reported: a disaster postponement does not move the e-file deadline.
   it.each([
-    ["2026-06-08", "2026-06-13"],
-    ["2026-06-07", "2026-06-12"],
-    ["2026-06-03", "2026-06-08"],
-    ["2026-04-15", "2026-06-08"],
+    ["2026-04-09", "2026-04-15"],
+    ["2026-04-13", "2026-04-18"],
+    ["2026-04-15", "2026-04-20"],
+    ["2026-06-08", "2026-04-20"],
   ])(
-    "counts from the last day as a postponement moves it: rejected on %s, %s",
+    "counts from the due date without a disaster postponement: rejected on %s, %s",
     (rejectedOn, again) => {
       const postponement = { begins: day("2026-01-22"), postponementEnds: day("2026-06-08") };
       const { regular } = clientDates(

@@ -36,6 +36,38 @@ it.each([
   }
 );
 
+// Pub. 1345: five days from the e-file deadline; IR-2025-41, as reported: only paper through the end of the postponement.
+describe("a request rejected under a disaster postponement", () => {
+  const rejectedThen = { requestedOn: "2025-04-14", rejectedOn: "2025-04-15" };
+  const georgia = { taxYear: 2024, postponement: ["2024-09-24", "2025-05-01"] } as const;
+
+  it.each([
+    ["2025-04-20", "rejected", "resend the request", "2025-04-20", undefined],
+    ["2025-04-21", "rejected", "resend the request", "2025-05-01", undefined],
+    ["2025-05-01", "rejected", "resend the request", "2025-05-01", undefined],
+    ["2025-05-02", "past due", "file", "2025-05-01", "perfection period over"],
+  ])("on %s is %s", (asOf, stage, act, deadline, missed) => {
+    const status = standing({ ...georgia, asOf, record: rejectedThen });
+    expect(status).toEqual({ stage, act, deadline, ...(missed && { missed }) });
+  });
+
+  it.each([
+    ["2025-05-01", "extended"],
+    ["2025-05-02", "past due"],
+  ])("resent on paper on %s is %s", (confirmedOn, stage) => {
+    const record = { ...rejectedThen, confirmedOn };
+    expect(standing({ ...georgia, asOf: "2025-06-01", record }).stage).toBe(stage);
+  });
+
+  it("can be resent by e-file where the postponement ends within the perfection period", () => {
+    const given = { taxYear: 2024, postponement: ["2024-09-24", "2025-04-17"] } as const;
+    expect(standing({ ...given, asOf: "2025-04-18", record: rejectedThen })).toMatchObject({
+      stage: "rejected",
+      deadline: "2025-04-20",
+    });
+  });
+});
+
 // 26 CFR 1.6081-4(b): a request made by the due date of the return.
 describe("the status of a request", () => {
   it.each([

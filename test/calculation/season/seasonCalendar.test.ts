@@ -40,6 +40,18 @@ describe("the deadlines of a client", () => {
     expect(dateOf(dates, "File the extended")).toBe("2026-10-15");
   });
 
+  // 26 U.S.C. 6654(j)(2): June 15, September 15, January 15.
+  it("of a nonresident have three installments", () => {
+    const dates = calendar(2025, "nonresident").filter(({ label }) =>
+      label.includes("installment")
+    );
+    expect(dates.map(({ label, date }) => `${date} ${label}`)).toEqual([
+      "2026-06-15 First 2026 estimated tax installment",
+      "2026-09-15 Second 2026 estimated tax installment",
+      "2027-01-15 Third 2026 estimated tax installment",
+    ]);
+  });
+
   // Rev. Rul. 2015-13: the return of a Massachusetts resident moves, the first installment does not.
   it("in Massachusetts do not move the first installment", () => {
     const dates = seasonCalendar(
