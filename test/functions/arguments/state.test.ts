@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
-import { STATES } from "../../../src/calculation/state";
 import { state } from "../../../src/functions/arguments/state";
-import { STATE_NAMES } from "../../../src/calculation/state";
+import { STATE_NAMES, STATES } from "../../../src/calculation/state";
 import { InputError } from "../../../src/functions/cells/inputError";
 import { reading } from "./reading";
 
