@@ -10,10 +10,8 @@ import { monthEnd } from "../../src/calendar/monthOfDelinquency";
 import { serialFromDate } from "../../src/calendar/dateSerial";
 import { clientDates } from "../../src/calculation/dueDate/clientDates";
 import type { DueDate } from "../../src/calculation/dueDate/dueDate";
-import {
-  installmentDueDate,
-  type InstallmentNumber,
-} from "../../src/calculation/dueDate/installmentDueDate";
+import { installmentDueDate } from "../../src/calculation/dueDate/installmentDueDate";
+import type { InstallmentNumber } from "../../src/calculation/dueDate/installmentNumbers";
 import { underpaymentInterest } from "../../src/calculation/penalty/underpaymentInterest";
 import { calendarTaxYear } from "../../src/calculation/taxYear";
 import { rulebook } from "../../src/rules/rulebook";

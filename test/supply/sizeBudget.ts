@@ -1,7 +1,7 @@
 /** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
-  "functions.js": 300_000,
-  "addin.js": 298_000,
+  "functions.js": 306_000,
+  "addin.js": 303_000,
   "outside.js": 380,
   "functions.json": 95_000,
   "addin.html": 4_200,

@@ -6,27 +6,15 @@ import type { TaxYear } from "../taxYear";
 import { dateAfterTaxYear } from "./dateAfterTaxYear";
 import type { DisasterPostponement } from "./disasterPostponement";
 import { dueDate, type DueDate, type MovingRules } from "./dueDate";
-
-/** The number of an estimated tax installment. */
-export type InstallmentNumber = 1 | 2 | 3 | 4;
+import type { InstallmentNumber } from "./installmentNumbers";
 
 const MONTHS_OF_THE_YEAR = 12;
 
 /**
- * The installments of a year. A nonresident alien without wages subject to withholding has three, everyone else four.
- *
- * @param filerType - Filer type in the year.
- * @returns Their numbers in order.
- * @see 26 U.S.C. 6654(c)(1), (j)(2)
- */
-export function installmentNumbers(filerType: FilerType): readonly InstallmentNumber[] {
-  return filerType === "nonresident" ? [1, 2, 3] : [1, 2, 3, 4];
-}
-
-/**
  * Due date of an estimated tax installment.
  *
- * A nonresident alien without wages subject to withholding has three: the first two months after everyone else's first. Weekends and holidays of the District of Columbia move it; a state's Patriots' Day does not (Rev. Rul. 2015-13).
+ * A nonresident alien without wages subject to withholding has three: the first two months after everyone else's first. Weekends and
+ * holidays of the District of Columbia move it; a state's Patriots' Day does not (Rev. Rul. 2015-13).
  *
  * @param taxYear - The year whose tax is estimated, calendar or fiscal.
  * @param filerType - Filer type in that year.

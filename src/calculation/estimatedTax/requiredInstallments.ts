@@ -1,7 +1,7 @@
 import type { Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
-import { installmentNumbers, type InstallmentNumber } from "../dueDate/installmentDueDate";
+import { installmentNumbers, type InstallmentNumber } from "../dueDate/installmentNumbers";
 import type { FilerType } from "../filerType";
 import type { TaxYear } from "../taxYear";
 

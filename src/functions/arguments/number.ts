@@ -1,4 +1,4 @@
-import type { InstallmentNumber } from "../../calculation/dueDate/installmentDueDate";
+import type { InstallmentNumber } from "../../calculation/dueDate/installmentNumbers";
 import { isBlank, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import type { CellKind } from "./argumentKind";

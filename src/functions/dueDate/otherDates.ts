@@ -1,10 +1,8 @@
 import { shortDate } from "../../calendar/writtenDate";
 import { combatZoneDueDate } from "../../calculation/dueDate/combatZoneDueDate";
 import { postponedDate } from "../../calculation/dueDate/disasterPostponement";
-import {
-  installmentDueDate,
-  installmentNumbers,
-} from "../../calculation/dueDate/installmentDueDate";
+import { installmentDueDate } from "../../calculation/dueDate/installmentDueDate";
+import { installmentNumbers } from "../../calculation/dueDate/installmentNumbers";
 import { returnDueDate } from "../../calculation/dueDate/returnDueDate";
 import { dateTables, postponement, postponementOf } from "../arguments/client";
 import { date } from "../arguments/date";

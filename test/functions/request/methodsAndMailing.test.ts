@@ -48,8 +48,9 @@ describe("METHOD", () => {
     ["a state without it", [2023, 0, "2024-04-17", "", "NY"], "too late"],
     ["out of country", [2025, 0, "2026-06-15", "", "", "out of country"], "e-file"],
     ["abroad, too late", [2025, 0, "2026-06-16", "", "", "out of country"], "too late"],
-    ["postponement", [2025, 0, "2026-06-08", "", "", "", ...RELIEF], "e-file"],
-    ["relief, too late", [2025, 0, "2026-06-09", "", "", "", ...RELIEF], "too late"],
+    // IR-2025-41, as reported: the postponement extends paper requests only.
+    ["a postponement", [2025, 0, "2026-06-08", "", "", "", ...RELIEF], "paper"],
+    ["a postponement, too late", [2025, 0, "2026-06-09", "", "", "", ...RELIEF], "too late"],
   ])("knows %s", (_what, values, way) => {
     expect(inCell(method, ...values)).toBe(way);
   });
