@@ -1,6 +1,7 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE, MONEY } from "../../addin/clientList";
 import { STAGES } from "../../calculation/season/requestStage";
+import { ROSTER_HEADINGS } from "../../functions/season/rosterRow";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
 import { CLIENTS_SHEET, clientBlock, clientColumn } from "./clientsSheet";
@@ -16,26 +17,15 @@ export const STATUS_CORNER = { row: 3, column: 1 };
 const WEEKS_CORNER = { row: 3, column: 4 };
 const WEEKS = 16;
 const FIRST_WEEK = worksheetDate("2026-02-23");
-/** The headings of the ROSTER table in their order. */
-const HEADINGS = [
-  "Client",
-  "Regular due date",
-  "Extended due date",
-  "Balance due",
-  "Suggested payment",
-  "Penalties and interest (planned)",
-  "Method",
-  "Status",
-  "Days left",
-  "Next deadline",
-  "Issues",
-] as const;
 /** Cell formats of the first columns of the ROSTER table. */
 const ROSTER_FORMATS = ["General", DATE, DATE, MONEY, MONEY, MONEY];
 
 /** A column of the ROSTER table as an absolute reference. */
-function rosterBlock(clients: readonly SampleClient[], heading: (typeof HEADINGS)[number]): string {
-  const letter = columnLetters(HEADINGS.indexOf(heading) + 1);
+function rosterBlock(
+  clients: readonly SampleClient[],
+  heading: (typeof ROSTER_HEADINGS)[number]
+): string {
+  const letter = columnLetters(ROSTER_HEADINGS.indexOf(heading) + 1);
   const first = ROSTER_CORNER.row + 1;
   return `$${letter}$${first}:$${letter}$${first + clients.length - 1}`;
 }
@@ -100,7 +90,7 @@ function addRoster(sheet: Worksheet, clients: readonly SampleClient[]): void {
   const lastEntered = columnLetters(clientColumn("Notes"));
   const list = `${CLIENTS_SHEET}!$A$1:$${lastEntered}$${clients.length + 1}`;
   putFormula(sheet, cellAddress(row, column), `EXT.ROSTER(${list},2025,AsOf,AssumedRate)`);
-  for (const position of HEADINGS.keys())
+  for (const position of ROSTER_HEADINGS.keys())
     sheet.getCell(row, column + position).font = { bold: true };
   for (const index of clients.keys())
     for (const [position, format] of ROSTER_FORMATS.entries())

@@ -29,7 +29,7 @@ const ROSTER = tableFunction({
   ],
   note: "A blank row stays blank, and a cell that cannot be calculated shows its own error. The page on client list headings lists the headings that are read.",
   calculate: ({ clientList: clients, ...list }, rules) => [
-    ROSTER_HEADINGS,
+    [...ROSTER_HEADINGS],
     ...clients.map((row) => {
       if (row === undefined) return ROSTER_HEADINGS.map(() => BLANK);
       const cell = (name: string): unknown => {

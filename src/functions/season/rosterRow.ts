@@ -36,7 +36,7 @@ export const ROSTER_HEADINGS = [
   "Days left",
   "Next deadline",
   "Issues",
-];
+] as const;
 
 /** The rule tables that a client's row depends on. */
 export const rosterTables = [
