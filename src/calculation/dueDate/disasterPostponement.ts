@@ -5,7 +5,7 @@ export interface DisasterPostponement {
   /** First date of the period. */
   readonly begins: CalendarDate;
   /** The date to which a deadline in the period is postponed. */
-  readonly postponementEnds: CalendarDate;
+  readonly ends: CalendarDate;
 }
 
 /**
@@ -20,13 +20,13 @@ export interface DisasterPostponement {
  * @see 26 U.S.C. 7508A(a)
  *
  * @example
- * postponedDate("2026-04-15", { begins: "2026-01-22", postponementEnds: "2026-06-08" }) //=> "2026-06-08"
+ * postponedDate("2026-04-15", { begins: "2026-01-22", ends: "2026-06-08" }) //=> "2026-06-08"
  */
 export function postponedDate(
   lastDay: CalendarDate,
   postponement: DisasterPostponement
 ): CalendarDate {
-  return lastDay >= postponement.begins && lastDay <= postponement.postponementEnds
-    ? postponement.postponementEnds
+  return lastDay >= postponement.begins && lastDay <= postponement.ends
+    ? postponement.ends
     : lastDay;
 }

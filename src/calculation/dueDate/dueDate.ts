@@ -96,6 +96,6 @@ export function dueDate(
   if (postponed !== lastDay)
     move(postponed, "disaster postponement", nationwidePostponements.source);
   // A period that ends on the workday after a weekend moves nothing, but its days are disregarded.
-  if (postponed === postponement?.postponementEnds) countedFrom = postponed;
+  if (postponed === postponement?.ends) countedFrom = postponed;
   return { act, statutory, countedFrom, lastDay, moves, source };
 }

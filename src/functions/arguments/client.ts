@@ -57,7 +57,7 @@ export function postponementOf({
       "postponementEnds",
       `${shortDate(ends)} is before the postponement begins on ${shortDate(begins)}. Correct one of the two dates.`
     );
-  return { begins, postponementEnds: ends };
+  return { begins, ends };
 }
 
 /** What moves a client's dates, apart from the tax year and the filer type. */
@@ -81,6 +81,6 @@ const knownDates = remembered(
   (year: TaxYear, filer: FilerType, circumstances: Circumstances): ClientDates =>
     clientDates(year, filer, circumstances, rulebook),
   (year, filer, { state: home = "", postponement: period }) =>
-    [year.lastDay, filer, home, period?.begins, period?.postponementEnds].join("|"),
+    [year.lastDay, filer, home, period?.begins, period?.ends].join("|"),
   MOST_REMEMBERED
 );

@@ -21,7 +21,7 @@ describe("the dates of a client", () => {
   });
 
   it("all move under a postponement that covers them", () => {
-    const postponement = { begins: day("2025-02-14"), postponementEnds: day("2025-11-03") };
+    const postponement = { begins: day("2025-02-14"), ends: day("2025-11-03") };
     const dates = clientDates(calendarTaxYear(2024), "out of country", { postponement }, rulebook);
     for (const date of [dates.regular, dates.payment, dates.extended])
       expect(date).toMatchObject({ lastDay: "2025-11-03", countedFrom: "2025-11-03" });

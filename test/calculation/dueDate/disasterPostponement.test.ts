@@ -10,14 +10,14 @@ import published from "../../fixtures/published/disaster-relief.json";
 import { daysFrom, RUNS } from "../arbitrary";
 import { day } from "../given";
 
-const postponement = { begins: day("2026-01-23"), postponementEnds: day("2026-06-08") };
+const postponement = { begins: day("2026-01-23"), ends: day("2026-06-08") };
 
 describe("a disaster postponement as announced", () => {
   it.each(published.cases)("$case: $source.document", ({ inputs, expected }) => {
     const filerType = FILER_TYPES.find((known) => known === inputs.filerType) ?? "resident";
     const announced = {
       begins: day(inputs.begins),
-      postponementEnds: day(inputs.postponementEnds),
+      ends: day(inputs.postponementEnds),
     };
     const dates = clientDates(
       calendarTaxYear(inputs.taxYear),
@@ -53,11 +53,11 @@ describe("a day in a postponement period", () => {
         daysFrom("2024-01-01", "2026-12-31"),
         fc.integer({ min: 0, max: 365 }),
         (lastDay, begins, length) => {
-          const announced = { begins, postponementEnds: addDays(begins, length) };
+          const announced = { begins, ends: addDays(begins, length) };
           const moved = postponedDate(lastDay, announced);
           expect(moved >= lastDay).toBe(true);
           expect(postponedDate(moved, announced)).toBe(moved);
-          if (moved !== lastDay) expect(moved).toBe(announced.postponementEnds);
+          if (moved !== lastDay) expect(moved).toBe(announced.ends);
         }
       ),
       RUNS

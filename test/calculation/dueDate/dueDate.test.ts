@@ -79,7 +79,7 @@ describe("moving a due date", () => {
 
   // 26 U.S.C. 7508A(a): the relieved period is disregarded, so lateness counts from its end.
   it("a postponement moves both the last day and the date from which lateness counts", () => {
-    const postponement = { begins: day("2023-01-08"), postponementEnds: day("2023-11-16") };
+    const postponement = { begins: day("2023-01-08"), ends: day("2023-11-16") };
     const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
     expect(moved).toMatchObject({ lastDay: "2023-11-16", countedFrom: "2023-11-16" });
     expect(moved.moves.map((move) => move.because)).toEqual([
@@ -96,7 +96,7 @@ describe("moving a due date", () => {
   ])(
     "a postponement through %s leaves %s to act, lateness counts from %s",
     (end, lastDay, countedFrom) => {
-      const postponement = { begins: day("2023-04-01"), postponementEnds: day(end) };
+      const postponement = { begins: day("2023-04-01"), ends: day(end) };
       const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
       expect(moved).toMatchObject({ lastDay, countedFrom });
       expect(moved.moves.at(-1)?.to).toBe(lastDay);
@@ -143,7 +143,7 @@ describe("moving a due date", () => {
         daysFrom("2022-01-01", "2027-12-31"),
         fc.integer({ min: 0, max: 365 }),
         (statutory, begins, length) => {
-          const postponement = { begins, postponementEnds: addDays(begins, length) };
+          const postponement = { begins, ends: addDays(begins, length) };
           const without = dueDate("return", statutory, MADE_UP, {}, rulebook);
           const relieved = dueDate("return", statutory, MADE_UP, { postponement }, rulebook);
           expect(relieved.lastDay >= without.lastDay).toBe(true);

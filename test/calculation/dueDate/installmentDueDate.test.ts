@@ -59,7 +59,7 @@ describe("the due date of an installment", () => {
 
   // Release on the Los Angeles County wildfires: estimates of April to September 2025 to October 15.
   it("moves with a disaster postponement", () => {
-    const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
+    const postponement = { begins: day("2025-01-07"), ends: day("2025-10-15") };
     const days = numbers.map(
       (number) =>
         installmentDueDate(calendarTaxYear(2025), "resident", number, postponement, rulebook)

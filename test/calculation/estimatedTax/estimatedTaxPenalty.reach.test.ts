@@ -27,7 +27,7 @@ describe("the estimated tax penalty in other years and circumstances", () => {
 
   it("counts from the end of a disaster postponement", () => {
     // California, postponement from January 7 to October 15, 2025 (CA-2025-01, as reported elsewhere)
-    const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
+    const postponement = { begins: day("2025-01-07"), ends: day("2025-10-15") };
     const input = {
       taxYear: calendarTaxYear(2025),
       requiredAnnualPayment: usd(REQUIRED),

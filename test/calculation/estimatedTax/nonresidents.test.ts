@@ -22,7 +22,7 @@ const lines = ({ payments = [], withholding = 0, farmerOrFisherman, postponement
       farmerOrFisherman,
       postponement: postponement && {
         begins: day(postponement[0]),
-        postponementEnds: day(postponement[1]),
+        ends: day(postponement[1]),
       },
     },
     rulebook

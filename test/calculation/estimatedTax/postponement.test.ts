@@ -22,7 +22,7 @@ const lines = (
       requiredAnnualPayment: usd(4_000),
       withholding: usd(0),
       payments,
-      postponement: { begins: day(begins), postponementEnds: day(postponementEnds) },
+      postponement: { begins: day(begins), ends: day(postponementEnds) },
     },
     rulebook
   ).lines.map(({ installment, amount, from, to, days, penalty: addition }) =>
@@ -74,7 +74,7 @@ describe("withholding in a year with a postponement", () => {
     withholding: usd(4_000),
     payments: [paid("2025-09-15", 2_000), paid("2026-01-15", 1_000)],
   };
-  const postponement = { begins: day("2025-06-01"), postponementEnds: day("2025-08-20") };
+  const postponement = { begins: day("2025-06-01"), ends: day("2025-08-20") };
 
   it("counts in June, so that an April underpayment ends in June with or without the postponement", () => {
     const lineOfApril = "1 1000 2025-04-15 2025-06-15 61 0.07 365 11.70";
@@ -103,7 +103,7 @@ describe("withholding in a year with a postponement", () => {
         lengths,
         (input, from, length) => {
           const begins = addDays(input.taxYear.firstDay, from);
-          const period = { begins, postponementEnds: addDays(begins, length) };
+          const period = { begins, ends: addDays(begins, length) };
           const postponed = estimatedTaxPenalty({ ...input, postponement: period }, rulebook);
           const { amount } = estimatedTaxPenalty(input, rulebook);
           expect(postponed.amount.lessThanOrEqualTo(amount)).toBe(true);

@@ -7,7 +7,7 @@ const postponement = (
   begins: string,
   postponementEnds: string
 ): { readonly postponement: DisasterPostponement } => ({
-  postponement: { begins: day(begins), postponementEnds: day(postponementEnds) },
+  postponement: { begins: day(begins), ends: day(postponementEnds) },
 });
 
 /** $10,000 filed and paid on one day. */

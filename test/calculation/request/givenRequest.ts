@@ -52,7 +52,7 @@ export function givenRequest(given: GivenRequest = {}): ClientRequest {
     state: given.state === undefined ? undefined : state(given.state),
     postponement: given.postponement && {
       begins: day(given.postponement[0]),
-      postponementEnds: day(given.postponement[1]),
+      ends: day(given.postponement[1]),
     },
   };
   return {

@@ -20,7 +20,7 @@ function deadlines({ taxYear, postponement, filerType = "resident", home }: Give
     state: home === undefined ? undefined : state(home),
     postponement: postponement && {
       begins: day(postponement[0]),
-      postponementEnds: day(postponement[1]),
+      ends: day(postponement[1]),
     },
   };
   const regular = returnDueDate(calendarTaxYear(taxYear), filerType, circumstances, rulebook);

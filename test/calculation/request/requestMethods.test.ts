@@ -22,7 +22,7 @@ function methodsOf({ taxYear = calendarTaxYear(2025), paidWithRequest = "0", ...
   const { rejectedOn } = given;
   const postponement = given.postponement && {
     begins: day(given.postponement[0]),
-    postponementEnds: day(given.postponement[1]),
+    ends: day(given.postponement[1]),
   };
   return requestMethods(
     {

@@ -49,7 +49,7 @@ describe("the last day to resend a rejected request", () => {
   ])(
     "counts from the due date without a disaster postponement: rejected on %s, %s",
     (rejectedOn, again) => {
-      const postponement = { begins: day("2026-01-22"), postponementEnds: day("2026-06-08") };
+      const postponement = { begins: day("2026-01-22"), ends: day("2026-06-08") };
       const { regular } = clientDates(
         calendarTaxYear(2025),
         "resident",

@@ -66,7 +66,7 @@ describe("the deadlines of a client", () => {
 
   // IRS release on the Los Angeles County wildfires: contributions and installments are postponed too.
   it("move with a disaster postponement", () => {
-    const postponement = { begins: day("2025-01-07"), postponementEnds: day("2025-10-15") };
+    const postponement = { begins: day("2025-01-07"), ends: day("2025-10-15") };
     const dates = seasonCalendar(calendarTaxYear(2024), "resident", { postponement }, rulebook);
     const moved = dates.filter((date) => date.date === "2025-10-15");
     expect(moved).toHaveLength(7);
