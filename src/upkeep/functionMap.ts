@@ -5,7 +5,7 @@ import { TASKS } from "../functions/catalog";
 const source = new URL("../", import.meta.url);
 const FUNCTIONS = "functions";
 const CALCULATION = "calculation";
-const LONGEST_LINE = 110;
+const LONGEST_LINE = 126;
 
 const textOf = (file: string): string => readFileSync(new URL(`${file}.ts`, source), "utf8");
 
@@ -63,12 +63,17 @@ export function functionMap(): string {
   return entries.join("\n");
 }
 
-const MARKS = /(<!-- map: npm run map -->\n)[\s\S]*?(\n<!-- end of map -->)/;
+const MARKS = /(<!-- map: npm run map -->)[\s\S]*?(<!-- end of map -->)/;
 
-/** A text with the map of today between its marks. */
+/**
+ * Puts the map of today between the marks of a text.
+ *
+ * @throws RangeError for a text without the marks.
+ */
 export function withMap(text: string): string {
+  if (!MARKS.test(text)) throw new RangeError("The text has no marks for the map.");
   return text.replace(
     MARKS,
-    (_all, begin: string, end: string) => `${begin}\n${functionMap()}\n${end}`
+    (_all, begin: string, end: string) => `${begin}\n\n${functionMap()}\n\n${end}`
   );
 }

@@ -6,8 +6,12 @@ import { functionMap, withMap } from "../../src/upkeep/functionMap";
 describe("the map of the worksheet functions", () => {
   it("is in DEVELOPERS.md as the code is today", () => {
     const text = readFileSync("DEVELOPERS.md", "utf8");
-    expect(text).toContain("<!-- map: npm run map -->");
+    expect(text).toContain(functionMap());
     expect(withMap(text)).toBe(text);
+  });
+
+  it("is not put into a text without marks", () => {
+    expect(() => withMap("# A text")).toThrow(RangeError);
   });
 
   it("names every function once", () => {
