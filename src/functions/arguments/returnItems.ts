@@ -14,7 +14,7 @@ import { ITEM_LABELS } from "./itemLabels";
 import { yesNo } from "./yesNo";
 
 /** Items that are a number of persons, and the largest number accepted. */
-const MOST_PERSONS: Readonly<Partial<Record<ReturnItem, number>>> = {
+export const MOST_PERSONS: Readonly<Partial<Record<ReturnItem, number>>> = {
   childrenUnder17: 30,
   otherDependents: 30,
   aged: 2,
