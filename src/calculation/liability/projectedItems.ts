@@ -1,4 +1,5 @@
-import { Decimal } from "../../money/dollars";
+import type { Decimal } from "../../money/dollars";
+import { completedItems } from "./completedItems";
 import { item, type ReturnItem, type ReturnItems } from "./returnItems";
 
 /** A change of one item from last year. */
@@ -8,14 +9,6 @@ export interface ItemChange {
   readonly kind: "difference" | "fraction" | "newAmount";
   /** Dollars or persons, or a fraction such as 0.05; negative for a decrease. */
   readonly value: Decimal;
-}
-
-/** Last year's amount in dollars. Qualified dividends are part of ordinary dividends, which are therefore at least as much. */
-function lastYearsAmount(items: ReturnItems, name: ReturnItem): Decimal {
-  const given = item(items, name);
-  return name === "ordinaryDividends"
-    ? Decimal.max(given, item(items, "qualifiedDividends"))
-    : given;
 }
 
 /**
@@ -36,8 +29,9 @@ export function projectedItems(
   changes: readonly ItemChange[]
 ): ReturnItems {
   const items: Partial<Record<ReturnItem, Decimal>> = { ...priorYearItems };
+  const completed = completedItems(priorYearItems);
   for (const name of new Set(changes.map((change) => change.item))) {
-    const lastYear = lastYearsAmount(priorYearItems, name);
+    const lastYear = item(completed, name);
     items[name] = changes
       .filter((change) => change.item === name)
       .reduce((amount, { kind, value }) => {

@@ -66,4 +66,11 @@ describe("last year's items with changes", () => {
       ])
     ).toEqual({ qualifiedDividends: 5_000, ordinaryDividends: 12_000 });
   });
+
+  // Form 5329, line 1, and Form 1040, line 4b: early distributions are included in distributions.
+  it("count early distributions among last year's retirement distributions", () => {
+    expect(
+      projected({ earlyDistributions: 5_000 }, ["retirementDistributions", "difference", 1_000])
+    ).toEqual({ earlyDistributions: 5_000, retirementDistributions: 6_000 });
+  });
 });

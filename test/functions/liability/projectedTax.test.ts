@@ -217,18 +217,21 @@ const itemOf = (name: ReturnItem): fc.Arbitrary<Item> =>
         ? { label, last, next: last + (last / 100) * percent, change: `${String(percent)}%` }
         : { label, last, next: other, change: other - last };
     });
-/** Up to ten items. Ordinary dividends are given with the qualified ones that they include. */
+/** Items that include another one: given together, they are at least as much last year. */
+const INCLUDES: Readonly<Record<string, string>> = {
+  "ordinary dividends": "qualified dividends",
+  "retirement distributions": "early distributions",
+};
+/** Up to ten items. */
 const people: fc.Arbitrary<readonly Item[]> = fc
   .uniqueArray(fc.constantFrom(...changing), { minLength: 1, maxLength: 10 })
   .chain((names) => fc.tuple(...names.map(itemOf)))
-  .map((items) => {
-    const qualified = items.find(({ label }) => label === "qualified dividends");
-    return items.map((item) =>
-      item.label === "ordinary dividends" && qualified && qualified.last > item.last
-        ? { ...item, last: qualified.last, next: qualified.last, change: 0 }
-        : item
-    );
-  });
+  .map((items) =>
+    items.map((item) => {
+      const part = items.find(({ label }) => label === INCLUDES[item.label])?.last ?? 0;
+      return part > item.last ? { ...item, last: part, next: part, change: 0 } : item;
+    })
+  );
 const years = fc.constantFrom(...HELD);
 const statuses = fc.constantFrom("single", "joint", "separate", "head", "survivor");
 const RUNS = { numRuns: 400, seed: 4868 };
