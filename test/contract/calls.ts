@@ -72,7 +72,16 @@ const money: Call[] = [
   ["LIABILITY", 2025, "joint", ITEMS],
   ["LIABILITYLINES", 2026, "head", ITEMS],
   ["PAYMENTSTOTAL", ITEMS],
-  ["PROJECTEDTAX", 2025, "single", 8341, 60000, [["wages", 5000]]],
+  [
+    "PROJECTEDTAX",
+    2025,
+    "single",
+    ITEMS,
+    [
+      ["wages", 5000],
+      ["business profit", "-10%"],
+    ],
+  ],
   ["INCOMETAX", 2025, "single", [[99999.99], [100000], [900000]], [[0], [5000], [700000]]],
   ["STANDARDDEDUCTION", 2025, "head", 1],
   ["SETAX", 2025, 250000, 50000],

@@ -192,13 +192,19 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
       "qualified tips"
     ),
   "change-rows": (story) =>
-    labeled(
+    rows(
       story,
-      "wages",
-      "business profit",
-      "long-term gain",
-      "adjustments",
-      "children under 17"
+      fc.oneof(
+        fc.tuple(
+          fc.constantFrom("wages", "business profit", "Long-term gain", "withholding"),
+          fc.oneof(
+            amounts,
+            cents.map((amount) => -amount),
+            fc.constantFrom("5%", "-10%", " +2.5 % ", "-100%")
+          )
+        ),
+        fc.tuple(fc.constant("children under 17"), fc.constantFrom(1, 2, -1, "1"))
+      )
     ),
   "dollar-range": (story) => ranges(story, amounts),
   "date-range": (story) => ranges(story, dates(story.begins + 105, 300)),

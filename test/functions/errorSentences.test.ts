@@ -177,8 +177,16 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     "items: The range has 1 column. Select two columns, label and amount.",
   ],
   [
-    '=EXT.PROJECTEDTAX(2025,"S",1,1,{"withholding",5})',
-    'changes row 1: "withholding" cannot be used in a projection. Use EXT.LIABILITY with all items of the return.',
+    '=EXT.PROJECTEDTAX(2025,"S",{"wages",5000},{"wages",-6000})',
+    'changes row 1: "wages" would be -1000. Enter a decrease of no more than last year\'s amount.',
+  ],
+  [
+    '=EXT.PROJECTEDTAX(2025,"S",{"wages",5000},{"interest","5%"})',
+    'changes row 1: "interest" has no amount in priorYearItems, so a percent of it cannot be calculated. Enter dollars.',
+  ],
+  [
+    '=EXT.PROJECTEDTAX(2025,"S",{"wages",5000;"children",1},{"interest",5;"children",-2})',
+    'changes row 2: "children under 17" would be -1. Enter a change that leaves a whole number from 0 to 30.',
   ],
   [
     '=EXT.LEDGER(2025,100,{"12/31/2024",5},"4/15/2026")',

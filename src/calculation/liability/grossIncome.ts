@@ -1,9 +1,10 @@
-import { atLeastZero, Decimal, toWholeDollars, ZERO } from "../../money/dollars";
+import { atLeastZero, toWholeDollars, ZERO, type Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 import { capitalGain } from "./capitalGain";
+import { completedItems } from "./completedItems";
 import type { LiabilityLine } from "./liabilityLine";
 import { netEarnings } from "./netEarnings";
 import { item, type ReturnItem, type ReturnItems } from "./returnItems";
@@ -60,12 +61,7 @@ export function grossIncome(
   rules: GrossIncomeRules
 ): GrossIncome {
   const begins = taxYear.firstDay;
-  // Qualified dividends are part of ordinary dividends, which are therefore at least as much.
-  const dividends = Decimal.max(
-    item(given, "ordinaryDividends"),
-    item(given, "qualifiedDividends")
-  );
-  const items: ReturnItems = { ...given, ordinaryDividends: dividends };
+  const items = completedItems(given);
   const plain = PLAIN.map(([name, what]) => ({
     what,
     amount: toWholeDollars(item(items, name)),

@@ -1,16 +1,15 @@
-import { projectedTax as projectedTaxOf } from "../../calculation/liability/projectedTax";
 import { totalPayments } from "../../calculation/liability/totalPayments";
 import { totalTax } from "../../calculation/liability/totalTax";
 import { toCents } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import { liabilityTables as liabilityRules } from "../../rules/liabilityTables";
 import { changes } from "../arguments/changes";
-import { dollars } from "../arguments/dollars";
 import { returnItems } from "../arguments/returnItems";
 import { taxYear } from "../arguments/taxYear";
 import { filingStatus } from "../arguments/words";
 import { BLANK, citation, moneyCell, wholeDollarCell } from "../cells/answerCell";
 import { cellFunction, tableFunction } from "../worksheetFunction";
+import { changedItems } from "./changedItems";
 
 /** The rule tables that the estimate of total tax depends on. */
 const liabilityTables = Object.keys(liabilityRules) as readonly (keyof typeof liabilityRules &
@@ -112,43 +111,42 @@ export function paymentsTotal(...cells: unknown[]): unknown {
 }
 
 const PROJECTEDTAX = cellFunction({
-  arguments: {
-    taxYear,
-    filingStatus,
-    priorYearTax: dollars,
-    priorYearTaxableIncome: dollars,
-    changes,
-  },
-  tables: [
-    "standardDeduction",
-    "selfEmploymentTax",
-    "incomeTaxRates",
-    "taxTable",
-    "capitalGainRates",
-    "childTaxCredit",
-  ],
+  arguments: { taxYear, filingStatus, priorYearItems: returnItems, changes },
+  tables: liabilityTables,
   law: ["Regulations section 1.6081-4(b)", "Form 4868 instructions, line 4"],
-  examples: [{ formula: '=EXT.PROJECTEDTAX(2025,"single",8341,60000)', answer: "7,949" }],
-  calculate: ({ filingStatus: status, changes: differences, ...given }, rules) =>
-    wholeDollarCell(projectedTaxOf({ ...given, status, ...differences }, rules)),
+  examples: [
+    {
+      formula: '=EXT.PROJECTEDTAX(2025,"single",{"wages",75000},{"wages","1%"})',
+      answer: "8,120",
+      remark: "what LIABILITY returns for wages of 75,750",
+    },
+    {
+      formula:
+        '=EXT.PROJECTEDTAX(2025,"single",{"wages",64600;"long-term gain",100000},{"long-term gain",-100000})',
+      answer: "5,667",
+    },
+  ],
+  note: "Equals LIABILITY of the changed items in the new year, and leaves out the same. One-time items of last year count again unless a change removes them.",
+  calculate: ({ taxYear: year, filingStatus: status, ...given }, rules) => {
+    const items = changedItems(given.priorYearItems, given.changes);
+    return wholeDollarCell(totalTax(year, status, items, rules).amount);
+  },
 });
 
 /**
  * Estimated total tax of the new year from last year's items and the changes you expect.
  *
  * @customfunction PROJECTEDTAX
- * @param taxYear Tax year, such as 2025, or the last date of a fiscal year.
+ * @param taxYear The new tax year, such as 2025, or the last date of its fiscal year.
  * @param filingStatus Single (S), married filing jointly (MFJ) or separately (MFS), head of household (HOH), or qualifying surviving spouse (QSS).
- * @param priorYearTax Total tax on last year's return, in dollars.
- * @param priorYearTaxableIncome Taxable income on last year's return, in dollars.
- * @param [changes] Rows of label and difference from last year, such as wages and 5000; negative for a decrease. Blank is no change.
+ * @param priorYearItems Last year's rows of label and amount, as LIABILITY takes them. Last year's total tax is not used.
+ * @param [changes] Rows of label and change: dollars such as -5000, or a percent typed as text such as "5%". Blank is no change.
  * @returns Whole dollars.
  */
 export function projectedTax(
   taxYear: unknown,
   filingStatus: unknown,
-  priorYearTax: unknown,
-  priorYearTaxableIncome: unknown,
+  priorYearItems: unknown[][],
   changes?: unknown[][]
 ): unknown;
 export function projectedTax(...cells: unknown[]): unknown {

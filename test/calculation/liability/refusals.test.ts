@@ -10,7 +10,6 @@ import { incomeTax } from "../../../src/calculation/liability/incomeTax";
 import { limitedItemizedDeductions } from "../../../src/calculation/liability/limitedItemizedDeductions";
 import { netInvestmentIncomeTax } from "../../../src/calculation/liability/netInvestmentIncomeTax";
 import { ordinaryTax } from "../../../src/calculation/liability/ordinaryTax";
-import { projectedTax } from "../../../src/calculation/liability/projectedTax";
 import { scheduleTax } from "../../../src/calculation/liability/scheduleTax";
 import { selfEmploymentTax } from "../../../src/calculation/liability/selfEmploymentTax";
 import { selfEmploymentTaxDeduction } from "../../../src/calculation/liability/selfEmploymentTaxDeduction";
@@ -34,15 +33,6 @@ const business = {
   wages: some,
   property: some,
   specifiedService: false,
-};
-const changes = {
-  priorYearTax: some,
-  priorYearTaxableIncome: some,
-  ordinary: usd(0),
-  businessProfit: usd(0),
-  gain: usd(0),
-  deductions: usd(0),
-  children: 0,
 };
 const minimum = { taxableIncome: some, amtAdjustments: some, preferentialIncome: usd(0) };
 
@@ -104,7 +94,6 @@ const CALCULATIONS: Readonly<Record<string, readonly [string, (of: TaxYear) => u
   ],
   grossIncome: ["", (of) => grossIncome(of, "single", known({ wages: 1 }), rulebook)],
   totalTax: ["", (of) => totalTax(of, "single", known({ wages: 1 }), rulebook)],
-  projectedTax: ["", (of) => projectedTax({ taxYear: of, status: "single", ...changes }, rulebook)],
 };
 const cases = Object.entries(CALCULATIONS).flatMap(([name, [file, work]]) =>
   NOT_HELD.map((taxYear) => ({ name, file, work, taxYear }))
@@ -116,13 +105,6 @@ describe("a tax year that the tables do not cover", () => {
     expect(() => work(year(taxYear))).toThrow(NotInTableError);
     expect(() => work(year(taxYear))).toThrow(`no figure for ${date}.`);
     expect(() => work(year(taxYear))).toThrow(`(rules/${file}`);
-  });
-
-  it("is also the year before the first one for a projection, which needs two years", () => {
-    const of = year(2022);
-    expect(() => projectedTax({ taxYear: of, status: "single", ...changes }, rulebook)).toThrow(
-      "no figure for 1/1/2021."
-    );
   });
 
   it.each(Object.values(liabilityTables))(

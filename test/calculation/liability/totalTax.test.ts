@@ -94,6 +94,20 @@ describe("a return worked by hand", () => {
       ["Income tax", 428],
       ["Additional tax on early distributions", 2_000],
     ]);
+    expect(amount(2025, "single", given)).toBe(2_428);
+  });
+
+  // Form 5329, line 1: early distributions included in income.
+  it.each<[string, Written]>([
+    ["alone", {}],
+    ["among pensions", { pensions: 20_000 }],
+    ["beyond the retirement distributions", { retirementDistributions: 5_000 }],
+    [
+      "beyond pensions and retirement distributions",
+      { pensions: 8_000, retirementDistributions: 5_000 },
+    ],
+  ])("an early distribution given %s is income once, 2025", (_how, given) => {
+    expect(amount(2025, "single", { ...given, earlyDistributions: 20_000 })).toBe(2_428);
   });
 
   it("a full return below the seam, where the Tax Table and not 10% flat governs", () => {

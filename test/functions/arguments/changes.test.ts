@@ -5,73 +5,53 @@ import { reading, sentenceOf } from "./reading";
 import { RETURN_ITEMS } from "../../../src/calculation/liability/returnItems";
 
 const changesOf = reading(changes, "changes");
-function read(range: unknown) {
-  const { children, ...amounts } = changesOf(range);
-  const read = Object.entries(amounts).map(([kind, amount]) => [kind, amount.toNumber()] as const);
-  return { ...(Object.fromEntries(read) as Record<keyof typeof amounts, number>), children };
-}
+const read = (range: unknown) =>
+  changesOf(range).map(({ item, kind, value }) => [item, kind, value.toNumber()]);
 const refusal = (range: unknown): string => sentenceOf(() => changesOf(range));
-const NOTHING = { ordinary: 0, businessProfit: 0, gain: 0, deductions: 0, children: 0 };
 
-/** The kind of difference of each item; all other items cannot be used in a projection. */
-const KINDS: Readonly<Record<string, readonly string[]>> = {
-  ordinary: [
-    "wages",
-    "interest",
-    "ordinaryDividends",
-    "pensions",
-    "retirementDistributions",
-    "unemployment",
-    "rentalIncome",
-    "partnershipIncome",
-    "shortTermGain",
-    "taxableSocialSecurity",
-    "otherIncome",
-  ],
-  businessProfit: ["businessProfit"],
-  gain: ["qualifiedDividends", "longTermGain"],
-  deductions: ["adjustments", "itemizedDeductions"],
-  children: ["childrenUnder17"],
-};
-const kindOf = (item: string): string | undefined =>
-  Object.keys(KINDS).find((kind) => KINDS[kind]?.includes(item));
-
-describe("differences from last year", () => {
+describe("changes from last year", () => {
   it("may be none", () => {
     for (const none of [null, undefined, [["", ""]], [["wages", ""]]]) {
-      expect(read(none)).toEqual(NOTHING);
+      expect(read(none)).toEqual([]);
     }
   });
 
-  it("add up by kind, falls negative", () => {
-    expect(
-      read([
-        ["Wages", 10_000],
-        ["pension", "(4,000)"],
-        ["Schedule C", -2_500],
-        ["long-term gain", 700],
-        ["qualified dividends", 300],
-        ["itemized", 1_000],
-        ["children", -1],
-      ])
-    ).toEqual({
-      ordinary: 6_000,
-      businessProfit: -2_500,
-      gain: 1_000,
-      deductions: 1_000,
-      children: -1,
-    });
+  it("are dollars, negative for a decrease, and keep their row", () => {
+    const range = [
+      ["Wages", 10_000],
+      ["", ""],
+      ["pension", "(4,000)"],
+    ];
+    expect(read(range)).toEqual([
+      ["wages", "difference", 10_000],
+      ["pensions", "difference", -4_000],
+    ]);
+    expect(changesOf(range).map(({ place }) => place)).toEqual(["changes row 1", "changes row 3"]);
   });
 
-  it.each([...RETURN_ITEMS])("%s is one kind, or is refused by name", (item) => {
-    const label = ITEM_LABELS[item][0] ?? "";
-    const kind = kindOf(item);
-    if (kind !== undefined) expect(read([[label, 2]])).toEqual({ ...NOTHING, [kind]: 2 });
-    else {
-      expect(refusal([[label, 2]])).toBe(
-        `changes row 1: "${label}" cannot be used in a projection. Use EXT.LIABILITY with all items of the return.`
-      );
-    }
+  it.each<[string, number]>([
+    ["5%", 0.05],
+    ["-10%", -0.1],
+    ["+2.5 %", 0.025],
+    [" .5% ", 0.005],
+    ["9999%", 99.99],
+  ])("are a percent of last year's amount as the text %j", (text, fraction) => {
+    expect(read([["wages", text]])).toEqual([["wages", "fraction", fraction]]);
+  });
+
+  it("are dollars where a cell is formatted as a percent, because only its number arrives", () => {
+    const formatted = { type: "FormattedNumber", basicValue: 0.05, numberFormat: "0%" };
+    for (const cell of [0.05, formatted])
+      expect(read([["wages", cell]])).toEqual([["wages", "difference", 0.05]]);
+  });
+
+  it("are a new answer for a yes or no", () => {
+    expect(read([["sstb", "no"]])).toEqual([["specifiedService", "newAmount", 0]]);
+    expect(read([["sstb", true]])).toEqual([["specifiedService", "newAmount", 1]]);
+  });
+
+  it.each(RETURN_ITEMS.filter((item) => item !== "specifiedService"))("may be of %s", (item) => {
+    expect(read([[ITEM_LABELS[item][0], -2]])).toEqual([[item, "difference", -2]]);
   });
 });
 
@@ -80,17 +60,21 @@ describe("a row that cannot be read is refused", () => {
     [
       [
         ["wages", 1],
-        ["withholding", 5],
+        ["wags", 1],
       ],
-      'changes row 2: "withholding" cannot be used in a projection. Use EXT.LIABILITY with all items of the return.',
-    ],
-    [
-      [["wags", 1]],
-      'changes row 1: "wags" is not a recognized label. The closest label is "wages".',
+      'changes row 2: "wags" is not a recognized label. The closest label is "wages".',
     ],
     [
       [["wages", "more"]],
       'changes row 1: "more" is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.',
+    ],
+    ...["10000%", "5%%", "%", "--5%", "1e2%", "5,5%"].map((text): [unknown, string] => [
+      [["wages", text]],
+      `changes row 1: "${text}" is not a percent. Enter a percent below 10,000%, such as 5% or -10%, or dollars.`,
+    ]),
+    [
+      [["sstb", "5%"]],
+      'changes row 1: "5%" is not yes or no. Enter yes, no, TRUE, FALSE, x, 1 or 0.',
     ],
     [[["", 5]], "changes row 1: 5 has no label. Enter a label such as wages."],
     [[["wages", 1, 2]], "changes: The range has 3 columns. Select two columns, label and amount."],
@@ -98,9 +82,12 @@ describe("a row that cannot be read is refused", () => {
     expect(refusal(block)).toBe(sentence);
   });
 
-  it("part of a child is not a number of persons, and its label is known", () => {
-    expect(refusal([["children", 0.5]])).toBe(
-      "changes row 1: 0.5 is not a number of persons. Enter a whole number such as 1."
+  it.each(["children", "other dependents", "aged", "blind"])("part of a person: %s", (label) => {
+    expect(refusal([[label, 0.5]])).toBe(
+      "changes row 1: 0.5 is not a number of persons. Enter a whole number such as 1 or -1."
+    );
+    expect(refusal([[label, "50%"]])).toBe(
+      'changes row 1: "50%" is not a number of persons. Enter a whole number such as 1 or -1.'
     );
   });
 });

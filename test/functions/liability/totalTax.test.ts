@@ -4,7 +4,6 @@ import {
   liability,
   liabilityLines,
   paymentsTotal,
-  projectedTax,
 } from "../../../src/functions/liability/totalTax";
 import { afterTable, answerOf, badInput } from "../sheet";
 
@@ -185,42 +184,6 @@ describe("PAYMENTSTOTAL", () => {
     ],
   ])("%j is refused", (items, sentence) => {
     expect(answerOf(() => paymentsTotal(items))).toEqual(badInput(sentence));
-  });
-});
-
-describe("PROJECTEDTAX", () => {
-  it("carries last year's tax into this year, with changes or without", () => {
-    expect(projectedTax(2025, "single", 8_341, 60_000)).toBe(7_949);
-    expect(projectedTax([[2025]], [["S"]], [["$8,341"]], [[60_000]], [["wages", 10_000]])).toBe(
-      10_149
-    );
-    expect(projectedTax(2025, "single", 8_341, 60_000, [["", ""]])).toBe(7_949);
-  });
-
-  it.each<[unknown[], string]>([
-    [
-      [2025, "single", 1, 1, [["credits", 5]]],
-      'changes row 1: "credits" cannot be used in a projection. Use EXT.LIABILITY with all items of the return.',
-    ],
-    [
-      [2025, "single", -1, 1],
-      "priorYearTax: -1 is negative. Enter zero or a positive dollar amount.",
-    ],
-    [
-      [2025, "single", 1, null],
-      "priorYearTaxableIncome: The cell is blank. Enter a dollar amount, or 0 if there is none.",
-    ],
-    [[2025, "single", [[1], [2]], 1], "priorYearTax: The range has 2 cells. Select one cell."],
-  ])("%j is refused", (given, sentence) => {
-    const call = () => projectedTax(...(given as Parameters<typeof projectedTax>));
-    expect(answerOf(call)).toEqual(badInput(sentence));
-  });
-
-  it("needs the figures of two years", () => {
-    expect(answerOf(() => projectedTax(2022, "single", 1, 1))).toMatchObject({
-      code: "#N/A",
-      message: expect.stringContaining("There is no figure for 1/1/2021") as string,
-    });
   });
 });
 
