@@ -15,7 +15,7 @@ function importsOf(file: string): readonly string[] {
   return [...imports].map(([, target = ""]) => path.posix.join(path.posix.dirname(file), target));
 }
 
-/** The calculation files that a file of src/functions uses, directly or through another file of src/functions. */
+/** The calculation files that a file of src/functions uses, directly or through another file of its task. */
 function calculationsOf(file: string, seen = new Set<string>()): readonly string[] {
   if (seen.has(file)) return [];
   seen.add(file);
@@ -24,7 +24,7 @@ function calculationsOf(file: string, seen = new Set<string>()): readonly string
     // The words shared by all tasks, such as the filing statuses, are in src/calculation itself.
     return calculation.includes("/") ? [calculation] : [];
   }
-  if (!file.startsWith(`${FUNCTIONS}/`)) return [];
+  if (!TASKS.some(({ folder }) => file.startsWith(`${FUNCTIONS}/${folder}/`))) return [];
   return importsOf(file).flatMap((target) => calculationsOf(target, seen));
 }
 
