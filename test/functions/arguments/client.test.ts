@@ -65,7 +65,7 @@ describe("a disaster postponement period", () => {
   it("is read from both its dates", () => {
     expect(period("2026-01-22", 46181)).toEqual({
       begins: "2026-01-22",
-      postponementEnds: "2026-06-08",
+      ends: "2026-06-08",
     });
     expect(period("2026-01-22", "2026-01-22")).toBeDefined();
   });
