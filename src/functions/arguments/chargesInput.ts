@@ -43,12 +43,13 @@ export type PaidAtOnce = Omit<ChargesInput, "payments" | "through"> & {
 };
 
 /** The input of the charges for a balance that is paid on one date. */
-export function paidAtOnce({ paidOn, ...given }: PaidAtOnce): ChargesInput {
-  const balance = given.totalTax.minus(given.paidOnTime);
+export function paidAtOnce(given: PaidAtOnce): ChargesInput {
+  const { totalTax, paidOnTime, paidOn, filedOn } = given;
+  const balance = totalTax.minus(paidOnTime);
   return {
     ...given,
     payments: balance.greaterThan(0) ? [{ date: paidOn, amount: balance }] : [],
-    through: laterDate(paidOn, given.filedOn),
+    through: laterDate(paidOn, filedOn),
   };
 }
 
