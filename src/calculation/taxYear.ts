@@ -35,12 +35,6 @@ export function fiscalTaxYear(lastDay: CalendarDate): TaxYear | undefined {
   return { firstDay: addDays(lastDayOfYearBefore(lastDay), 1), lastDay };
 }
 
-/** The tax year before. */
-export function yearBefore({ firstDay }: TaxYear): TaxYear {
-  const lastDay = addDays(firstDay, -1);
-  return { firstDay: addDays(lastDayOfYearBefore(lastDay), 1), lastDay };
-}
-
 /** The tax year after. */
 export function yearAfter({ lastDay }: TaxYear): TaxYear {
   const nextLastDay = lastDayOfMonth(addMonths(lastDay, MONTHS_OF_A_YEAR));

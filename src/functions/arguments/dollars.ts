@@ -10,8 +10,8 @@ const TOO_LARGE = new Decimal("1e13");
 /** Worksheet arithmetic is exact to fifteen digits. The digits after them come from binary fractions. */
 const WORKSHEET_DIGITS = 15;
 
-/** A worksheet number at the fifteen digits to which the worksheet itself is exact. */
-export function fromNumber(number: number): Decimal {
+/** A number, as a cell contains it or as digits, at the fifteen digits to which the worksheet itself is exact. */
+export function worksheetNumber(number: number | string): Decimal {
   return new Decimal(number).toSignificantDigits(WORKSHEET_DIGITS);
 }
 
@@ -33,7 +33,7 @@ function fromText(text: string): Decimal | undefined {
 function signedAmount(value: CellValue, name: string): Decimal {
   const amount =
     typeof value === "number" && Number.isFinite(value)
-      ? fromNumber(value)
+      ? worksheetNumber(value)
       : typeof value === "string"
         ? fromText(value)
         : undefined;

@@ -1,20 +1,19 @@
 import type { AssumedRate } from "../../calculation/penalty/underpaymentRate";
 import type { PaymentTarget } from "../../calculation/request/suggestedPayment";
-import { Decimal } from "../../money/dollars";
+import type { Decimal } from "../../money/dollars";
 import { isBlank, isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
-import { dollars, fromNumber } from "./dollars";
+import { dollars, worksheetNumber } from "./dollars";
 
 const WRITTEN = /^(\d+(\.\d*)?|\.\d+)\s*(%?)$/;
-const WORKSHEET_DIGITS = 15;
 
 /** A percent typed as 5%, "5%" or 0.05, as a fraction; `undefined` when it is none of these. */
 function fractionOf(value: CellValue): Decimal | undefined {
-  if (typeof value === "number" && Number.isFinite(value)) return fromNumber(value);
+  if (typeof value === "number" && Number.isFinite(value)) return worksheetNumber(value);
   const written = typeof value === "string" ? WRITTEN.exec(value.trim()) : null;
   if (!written) return undefined;
-  const number = new Decimal(written[1] ?? "0").toSignificantDigits(WORKSHEET_DIGITS);
+  const number = worksheetNumber(written[1] ?? "0");
   return written[3] === "%" ? number.div(100) : number;
 }
 
