@@ -65,17 +65,24 @@ class LicensesPlugin {
   }
 }
 
+/** The folder of the package that a module is part of. */
+const PACKAGE_FOLDER = /^.*[\\/]node_modules[\\/](?:@[^\\/]+[\\/])?[^\\/]+/;
+
 /** The packages among the modules: the license of each, by the name of the package. */
 function packagesOf(modules) {
   const found = new Map();
-  for (const { resourceResolveData } of modules.flatMap((one) => one.modules ?? one)) {
-    const { descriptionFileRoot: folder, descriptionFileData: described } =
-      resourceResolveData ?? {};
-    if (!folder?.includes("node_modules")) continue;
+  for (const { resource } of modules.flatMap((one) => one.modules ?? one)) {
+    const folder = PACKAGE_FOLDER.exec(resource ?? "")?.[0];
+    if (folder === undefined) continue;
+    const described = JSON.parse(readFileSync(path.join(folder, "package.json"), "utf8"));
     const license = readdirSync(folder).find((file) => /^licen[cs]e/i.test(file));
-    if (license === undefined)
-      throw new Error(`The package ${described.name} has no license file.`);
-    const text = readFileSync(path.join(folder, license), "utf8").trim();
+    const author = described.author?.name ?? described.author;
+    if (license === undefined && (described.license === undefined || author === undefined))
+      throw new Error(`The package ${described.name} names neither license nor author.`);
+    const text =
+      license === undefined
+        ? `Copyright (c) ${author}\nhttps://spdx.org/licenses/${described.license}.html`
+        : readFileSync(path.join(folder, license), "utf8").trim();
     found.set(
       described.name,
       `${described.name} ${described.version} (${described.license})\n\n${text}\n`
@@ -96,12 +103,12 @@ const common = {
     assetModuleFilename: "icons/[name][ext]",
   },
   // Modules are numbered by their paths, which must not depend on where the project is or what is linked into it.
-  resolve: { extensions: [".ts", ".js"], symlinks: false },
+  resolve: { extensions: [".tsx", ".ts", ".js"], symlinks: false },
   resolveLoader: { symlinks: false },
   module: {
     rules: [
       {
-        test: /\.ts$/,
+        test: /\.tsx?$/,
         exclude: /node_modules/,
         use: {
           loader: "ts-loader",
@@ -117,32 +124,24 @@ const common = {
   stats: "errors-warnings",
 };
 
-/** The worksheet functions, registered with the host, and functions.json, which describes them to the host. */
-const functions = {
-  ...common,
-  name: "functions",
-  entry: { functions: functionFiles },
-  plugins: [
-    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
-    new FinishedMetadataPlugin(),
-    new LicensesPlugin(),
-  ],
-};
-
 /**
- * The page of the add-in. Its guide calls the functions itself, so the script contains them again: they must be registered with the
- * host only once, and the host does not give them to the page.
+ * The worksheet functions, registered with the host, functions.json, which describes them to the host, and the page of the add-in.
+ * The page calls the functions too, but they must be registered with the host only once: its script takes them from functions.js,
+ * which runs without it.
  */
 const addin = {
   ...common,
   name: "addin",
   entry: {
+    functions: functionFiles,
+    addin: { import: path.join(root, "src", "addin", "addin.tsx"), dependOn: "functions" },
     outside: path.join(root, "src", "addin", "outside.ts"),
-    addin: path.join(root, "src", "addin", "addin.ts"),
   },
   // The style sheet and the icons are beside the page. Otherwise the script would look up the address of the page.
   output: { ...common.output, publicPath: "" },
   plugins: [
+    new CustomFunctionsMetadataPlugin({ output: "functions.json", input: functionFiles }),
+    new FinishedMetadataPlugin(),
     new HtmlWebpackPlugin({
       filename: "addin.html",
       template: path.join(root, "src", "addin", "addin.html"),
@@ -197,4 +196,4 @@ const sheet = {
 };
 
 /** `webpack` builds the add-in, `webpack --env sheet` the demo sheet. */
-export default (environment = {}) => (environment.sheet ? [sheet] : [functions, addin]);
+export default (environment = {}) => (environment.sheet ? sheet : addin);

@@ -73,12 +73,12 @@ export default tseslint.config(
       "no-param-reassign": "error",
     },
     settings: {
-      "import-x/resolver-next": [importX.createNodeResolver({ extensions: [".ts", ".js"] })],
-      "import-x/extensions": [".ts"],
+      "import-x/resolver-next": [importX.createNodeResolver({ extensions: [".ts", ".tsx", ".js"] })],
+      "import-x/extensions": [".ts", ".tsx"],
     },
   },
   {
-    files: ["src/**/*.ts"],
+    files: ["src/**/*.{ts,tsx}"],
     rules: {
       "jsdoc/require-jsdoc": [
         "error",
@@ -100,12 +100,12 @@ export default tseslint.config(
   },
   syntax(["**/*.js"]),
   syntax(["src/**"], noClock, noInstant, noDynamicImport),
-  syntax(["test/**/*.ts"], noClock, noInstant, noSkippedTest),
+  syntax(["test/**/*.{ts,tsx}"], noClock, noInstant, noSkippedTest),
   // The workbook library takes dates as Date, and a second implementation must not use CalendarDate.
   syntax(["test/demo/**", "test/secondOpinion/**"], noClock, noSkippedTest),
   syntax(["src/calendar/**", "src/demo/season/sheetStyle.ts"], noClock, noDynamicImport),
   // A new client list starts with the date of the reader.
-  syntax(["src/addin/addin.ts"], noDynamicImport),
+  syntax(["src/addin/addin.tsx"], noDynamicImport),
   ...layers,
   ...independence,
   ...worksheetComment,

@@ -5,11 +5,11 @@ import { runsInBrowser } from "./browser/browser";
 const root = new URL("..", import.meta.url).pathname;
 const exclude = [...configDefaults.exclude, ...(runsInBrowser ? [] : ["test/browser/**"])];
 
-/** Tests that replace a module or a global, or choose how numbers go to the host. */
+/** Tests that replace a module or a global. */
 const changesModules = readdirSync(`${root}test`, { recursive: true, encoding: "utf8" })
-  .filter((file) => file.endsWith(".test.ts"))
+  .filter((file) => /\.test\.tsx?$/.test(file))
   .map((file) => `test/${file.replaceAll("\\", "/")}`)
-  .filter((file) => /\bvi\b|\buseFormattedNumbers\b/.test(readFileSync(`${root}${file}`, "utf8")));
+  .filter((file) => /\bvi\b/.test(readFileSync(`${root}${file}`, "utf8")));
 
 /** What every run of the tests needs. */
 export const common = {
@@ -32,7 +32,7 @@ export default defineConfig({
         test: {
           ...common,
           name: "shared modules",
-          include: ["test/**/*.test.ts"],
+          include: ["test/**/*.test.{ts,tsx}"],
           exclude: [...exclude, ...changesModules],
           isolate: false,
           benchmark: { include: ["test/bench/**/*.bench.ts"] },

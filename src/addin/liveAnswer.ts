@@ -8,6 +8,7 @@ import {
   WHOLE_DOLLAR_FORMAT,
 } from "../functions/cells/answerCell";
 import { isHostError } from "../functions/cells/hostError";
+import { withFormattedNumbers } from "../functions/cells/numberFormats";
 import { formulaCall } from "./formulaCall";
 
 /** A cell of an answer as the page shows it. */
@@ -64,7 +65,7 @@ export function liveAnswer(formula: string): readonly (readonly ShownCell[])[] {
     value === undefined ? null : Array.isArray(value) ? (value as unknown) : [[value]]
   );
   try {
-    const answer = definition.answer(cells);
+    const answer = withFormattedNumbers("double", () => definition.answer(cells));
     return (Array.isArray(answer) ? answer : [[answer]]).map((row) => row.map(shownCell));
   } catch (thrown) {
     if (isHostError(thrown)) return [[shownCell(thrown)]];

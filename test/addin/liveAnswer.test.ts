@@ -1,17 +1,9 @@
-import { afterEach, beforeEach, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { formattedNumber, liveAnswer, shownCell } from "../../src/addin/liveAnswer";
-import { useFormattedNumbers } from "../../src/functions/cells/numberFormats";
 
 const only = (formula: string) => liveAnswer(formula)[0]?.[0];
 
 describe("a live answer", () => {
-  beforeEach(() => {
-    useFormattedNumbers("double");
-  });
-  afterEach(() => {
-    useFormattedNumbers("plain");
-  });
-
   it.each([
     ['=EXT.DUE(2023,,"out of country")', "6/17/2024"],
     ["=EXT.SHORTFALL(18250,15000)", "3,250.00"],

@@ -73,7 +73,7 @@ describe("the page outside a workbook", () => {
     const { page, asked, complaints } = await opened();
     expect(await page.locator(".function").count()).toBe(metadata.functions.length);
     expect(await page.locator("#outside").count()).toBe(1);
-    expect(await page.locator("#tools button").count()).toBe(0);
+    expect(await page.locator("#tools fluent-button").count()).toBe(0);
     expect(asked).toEqual([]);
     expect(complaints).toEqual([]);
     await page.close();
@@ -87,7 +87,7 @@ describe("the page outside a workbook", () => {
       "4/17/2024",
       "6/17/2024",
     ]);
-    expect(await page.locator("#DUE button").count()).toBe(0);
+    expect(await page.locator("#DUE fluent-button").count()).toBe(0);
     expect(complaints).toEqual([]);
     await page.close();
   });
@@ -149,7 +149,7 @@ describe("the page in a workbook", () => {
     const { page, complaints } = await opened(OFFICE_HOST);
     const known = await page.evaluate(() => (globalThis as Host).standInAssociated);
     expect(known.toSorted()).toEqual(metadata.functions.map(({ id }) => id).toSorted());
-    await page.waitForSelector("#tools button");
+    await page.waitForSelector("#tools fluent-button");
     expect(await page.locator("#outside").count()).toBe(0);
     expect(complaints).toEqual([]);
     await page.close();
@@ -158,7 +158,7 @@ describe("the page in a workbook", () => {
   it("inserts an example in the selected cell, but not in one that is not empty", async () => {
     const { page } = await opened(OFFICE_HOST);
     await page.locator("#DUE > summary").click();
-    const put = page.locator("#DUE button").first();
+    const put = page.locator("#DUE fluent-button").first();
     await put.click();
     const status = page.locator("#tools [role=status]");
     await expect.poll(() => status.textContent()).toBe("Inserted the formula in cell A1.");
@@ -172,7 +172,7 @@ describe("the page in a workbook", () => {
 
   it("adds a client list as a table, each time on a new sheet", async () => {
     const { page } = await opened(OFFICE_HOST);
-    const add = page.getByRole("button", { name: "Add a client list" });
+    const add = page.locator("fluent-button", { hasText: "Add a client list" });
     const status = page.locator("#tools [role=status]");
     await add.click();
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
@@ -198,8 +198,8 @@ describe("the page in a workbook", () => {
 
   it("shows the calculation of a cell, also of one filled from above, and says if there is none", async () => {
     const { page } = await opened(OFFICE_HOST);
-    await page.waitForSelector("#tools button");
-    const show = page.getByRole("button", { name: "Show the calculation for the selected cell" });
+    await page.waitForSelector("#tools fluent-button");
+    const show = page.locator("fluent-button", { hasText: "Show the calculation for the selected cell" });
     const status = page.locator("#tools [role=status]");
     await show.click();
     await expect.poll(() => status.textContent()).toMatch(/^Cell A1 has no formula/);
@@ -222,11 +222,11 @@ describe("the page in a workbook", () => {
 
   it("says so if Excel does not make the change", async () => {
     const { page } = await opened(OFFICE_HOST);
-    await page.waitForSelector("#tools button");
+    await page.waitForSelector("#tools fluent-button");
     await page.evaluate(() => {
       (globalThis as Host).standInWorkbook.refuse = true;
     });
-    await page.getByRole("button", { name: "Add a client list" }).click();
+    await page.locator("fluent-button", { hasText: "Add a client list" }).click();
     await expect
       .poll(() => page.locator("#tools [role=status]").textContent())
       .toBe("Excel could not make the change. Finish editing the cell and try again.");

@@ -19,9 +19,9 @@ const CODE_MADE = "code made from text, which a content security policy blocks";
 const CODE_LOADED = "code loaded later";
 const NETWORK = "network";
 const STORAGE = "storage of client data";
-const PAGE = "storage, network or code through the page";
+export const PAGE = "storage, network or code through the page";
 const CLOCK = "the clock";
-const LATER = "results that come later";
+export const LATER = "results that come later";
 const CHANCE = "chance";
 const OTHERS = "messages to or from other pages";
 
@@ -74,7 +74,7 @@ export const REACHES: readonly Reach[] = looked.map(([pattern, why, sample]) => 
   sample,
 }));
 
-/** Code of libraries that is in both scripts and never runs here. */
+/** Code of libraries that is in the functions and never runs here. */
 export const BROUGHT_ALONG: readonly Allowance[] = [
   {
     where: /0===arguments\.length\?Date\.now\(\)/g,

@@ -121,7 +121,7 @@ export const layers = [
   },
   without(["src/**"], DATE, ERRORS, EXCEL),
   // A new client list starts with the date of the reader.
-  without(["src/calendar/**", "src/addin/addin.ts"], ERRORS, EXCEL),
+  without(["src/calendar/**", "src/addin/addin.tsx"], ERRORS, EXCEL),
   without(["src/functions/cells/hostError.ts"], DATE, EXCEL),
   without(["src/addin/excelWorkbook.ts"], DATE, ERRORS),
   // The script without a host defines an empty CustomFunctions, and the stand-in host a working one.

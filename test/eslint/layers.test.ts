@@ -157,10 +157,10 @@ describe("the calculation", () => {
 describe("a global name", () => {
   it.each([
     ["Date", "src/functions/sample.ts", "src/calendar/sample.ts"],
-    ["Date", "src/rules/sample.ts", "src/addin/addin.ts"],
+    ["Date", "src/rules/sample.ts", "src/addin/addin.tsx"],
     ["CustomFunctions", "src/functions/cells/results.ts", "src/functions/cells/hostError.ts"],
-    ["CustomFunctions", "src/addin/addin.ts", "src/host/sample.ts"],
-    ["Excel", "src/addin/addin.ts", "src/addin/excelWorkbook.ts"],
+    ["CustomFunctions", "src/addin/addin.tsx", "src/host/sample.ts"],
+    ["Excel", "src/addin/addin.tsx", "src/addin/excelWorkbook.ts"],
     ["Excel", "src/functions/sample.ts", "src/addin/excelWorkbook.ts"],
   ])("%s fails in %s and passes in %s", async (name, bad, good) => {
     expect(await faultsOf(bad, `${name}.parse("");\n`)).toContain(GLOBALS);

@@ -1,7 +1,7 @@
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { formulaCall } from "../../src/addin/formulaCall";
 import { catalog } from "../../src/functions/catalog";
-import { useFormattedNumbers } from "../../src/functions/cells/numberFormats";
+import { withFormattedNumbers } from "../../src/functions/cells/numberFormats";
 import { version } from "../../src/rules/version";
 import { answerToFormula } from "./fromCatalog";
 
@@ -40,7 +40,7 @@ function shown(cell: unknown): unknown {
 
 /** The texts that an answer shows, row by row. */
 function shownBy(formula: string): unknown[][] {
-  const answer = answerToFormula(formula);
+  const answer = withFormattedNumbers("double", () => answerToFormula(formula));
   return (Array.isArray(answer) ? (answer as unknown[][]) : [[answer]]).map((row) =>
     row.map(shown)
   );
@@ -54,13 +54,6 @@ const examples = Object.entries(catalog).flatMap(([id, { examples: given }]) =>
 const tableOf = (id: string): unknown[][] => shownBy(catalog[id]?.examples[0]?.formula ?? "");
 const columnOf = (table: readonly unknown[][], heading: string): unknown[] =>
   table.slice(1).map((row) => row[table[0]?.indexOf(heading) ?? -1]);
-
-beforeAll(() => {
-  useFormattedNumbers("double");
-});
-afterAll(() => {
-  useFormattedNumbers("plain");
-});
 
 describe("the examples", () => {
   it.each(examples)("$formula shows $answer", ({ formula, answer }) => {

@@ -54,7 +54,7 @@ async function start(): Promise<void> {
     status: part("file-status"),
   });
   letGuideBeHidden();
-  await showGuide(part("guide"), gridWorkbook(grid));
+  showGuide(part("guide"), gridWorkbook(grid));
   // The grid draws its cells on a canvas; the tests in a browser read them here.
   Object.assign(window, { demoSheet: { grid, host } });
   document.body.dataset["ready"] = "yes";

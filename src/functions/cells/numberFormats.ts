@@ -24,7 +24,13 @@ export function formattedNumbers(): FormattedNumbers {
   return decided;
 }
 
-/** Settles the kind for a page that shows the answers itself, whatever its host would take. */
-export function useFormattedNumbers(kind: FormattedNumbers): void {
+/** What work returns if numbers go back as one kind, whatever the host takes. A page that shows the answers itself uses it. */
+export function withFormattedNumbers<Result>(kind: FormattedNumbers, work: () => Result): Result {
+  const before = decided;
   decided = kind;
+  try {
+    return work();
+  } finally {
+    decided = before;
+  }
 }

@@ -1,10 +1,11 @@
-import { beforeEach, describe, expect, it, vi } from "vitest";
+import type { VNode } from "preact";
+import { renderToStaticMarkup } from "preact-render-to-string";
+import { describe, expect, it } from "vitest";
+import { AnswerView } from "../../src/addin/answerView";
+import { formulaOf } from "../../src/addin/functionEntry";
 import type { FunctionText } from "../../src/addin/functionText";
-import { renderAnswer } from "../../src/addin/renderAnswer";
-import { formulaOf } from "../../src/addin/renderFunctions";
-import { renderTables } from "../../src/addin/renderTables";
+import { RuleTableList } from "../../src/addin/ruleTableList";
 import { ruleTables } from "../../src/rules/ruleTables";
-import { documentStandIn, StandInElement } from "./documentStandIn";
 
 const written: FunctionText = {
   name: "ONE",
@@ -15,14 +16,12 @@ const written: FunctionText = {
   ],
 };
 
-/** Elements of the guide in one element. */
-function page(made: readonly unknown[]): StandInElement {
-  const whole = new StandInElement("section");
-  whole.append(...(made as StandInElement[]));
-  return whole;
-}
-
-beforeEach(() => vi.stubGlobal("document", documentStandIn));
+/** The texts in the elements with a tag, in the order of the page. */
+const textsIn = (markup: string, tag: string): string[] =>
+  [...markup.matchAll(new RegExp(`<${tag}\\b[^>]*>(.*?)</${tag}>`, "g"))].map(
+    ([, text = ""]) => text
+  );
+const markupOf = (part: VNode): string => renderToStaticMarkup(part);
 
 describe("the functions on the page", () => {
   it("are written as in a cell, with optional arguments in square brackets", () => {
@@ -35,29 +34,26 @@ describe("an answer on the page", () => {
   const one = { text: "4/15/2026", kind: "number" } as const;
 
   it("is a line if it is one value", () => {
-    const whole = page([renderAnswer([[one]], "Answer")]);
-    expect(whole.all("output").map(({ textContent }) => textContent)).toEqual(["4/15/2026"]);
-    expect(whole.all("table")).toEqual([]);
+    const markup = markupOf(<AnswerView rows={[[one]]} caption="Answer" />);
+    expect(markup).toBe('<output class="number">4/15/2026</output>');
   });
 
   it("is a table with headings and a caption if it fills several cells", () => {
     const heading = { text: "Due", kind: "text" } as const;
-    const whole = page([renderAnswer([[heading], [one]], "Dates")]);
-    expect(whole.all("caption").map(({ textContent }) => textContent)).toEqual(["Dates"]);
-    expect(whole.all("th").map(({ textContent, scope }) => [textContent, scope])).toEqual([
-      ["Due", "col"],
-    ]);
-    expect(whole.all("td").map(({ textContent }) => textContent)).toEqual(["4/15/2026"]);
+    const markup = markupOf(<AnswerView rows={[[heading], [one]]} caption="Dates" />);
+    expect(textsIn(markup, "caption")).toEqual(["Dates"]);
+    expect(markup).toContain('<th scope="col" class="text">Due</th>');
+    expect(textsIn(markup, "td")).toEqual(["4/15/2026"]);
   });
 });
 
 describe("the rule tables on the page", () => {
   it("are a row each: title, last date covered and unverified entries", () => {
-    const tables = [...ruleTables.values()];
-    const rows = page([renderTables(tables)])
-      .all("tr")
-      .map((row) => row.content.map((cell) => (cell as StandInElement).textContent));
-    expect(rows).toHaveLength(tables.length + 1);
+    const markup = markupOf(<RuleTableList />);
+    const rows = textsIn(markup, "tr").map((row) =>
+      [...row.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/g)].map(([, text]) => text)
+    );
+    expect(rows).toHaveLength(ruleTables.size + 1);
     expect(rows[0]).toEqual(["Rule table", "Covers through", "Unverified entries"]);
     const rowOf = (id: string) => rows.find(([title]) => title === ruleTables.get(id)?.title);
     expect(rowOf("failure-to-pay")?.slice(1)).toEqual(["no end date", "none"]);

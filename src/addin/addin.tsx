@@ -4,9 +4,11 @@ import "./icons/icon-32.png";
 import "./icons/icon-64.png";
 import "./icons/icon-80.png";
 import "./icons/icon-128.png";
+import { render } from "preact";
 import { excelWorkbook } from "./excelWorkbook";
-import { fillGuide } from "./fillGuide";
+import { Guide } from "./guide";
 import { hostOf } from "./hostAnswer";
+import { followTheme } from "./theme";
 
 /** Today's date, for the as-of date of a new client list. The functions themselves use no clock. */
 function today(): string {
@@ -16,10 +18,14 @@ function today(): string {
 }
 
 async function show(): Promise<void> {
-  const isInHost = await hostOf(typeof Office === "undefined" ? undefined : Office);
-  if (isInHost) document.getElementById("outside")?.remove();
-  const workbook = isInHost ? excelWorkbook : undefined;
-  await fillGuide({ page: document, folder: "", workbook, today });
+  const place = document.getElementById("guide");
+  if (!place) return;
+  followTheme(undefined);
+  render(<Guide folder="" today={today} />, place);
+  if (!(await hostOf(typeof Office === "undefined" ? undefined : Office))) return;
+  document.getElementById("outside")?.remove();
+  followTheme(Office.context.officeTheme?.isDarkTheme);
+  render(<Guide folder="" workbook={excelWorkbook} today={today} />, place);
 }
 
 // The scripts are in the head, so that the host knows the functions before the page is drawn.

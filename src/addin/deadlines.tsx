@@ -1,0 +1,78 @@
+import { useState } from "preact/hooks";
+import { FILER_TYPES } from "../calculation/filerType";
+import { STATES } from "../calculation/state";
+import { ruleTables } from "../rules/ruleTables";
+import { AnswerView } from "./answerView";
+import { liveAnswer } from "./liveAnswer";
+
+/** The tax year whose deadlines are shown first: that of the latest Form 4868 in the rule tables. */
+const LATEST_YEAR = Number(ruleTables.get("mailing-addresses")?.knownThrough.slice(0, 4));
+
+interface ChoiceProps {
+  readonly id: string;
+  readonly label: string;
+  readonly words: readonly string[];
+  readonly chosen: string;
+  readonly choose: (word: string) => void;
+}
+
+function Choice({ id, label, words, chosen, choose }: ChoiceProps) {
+  return (
+    <div>
+      <label for={id}>{label}</label>
+      <select
+        id={id}
+        value={chosen}
+        onChange={({ currentTarget }) => {
+          choose(currentTarget.value);
+        }}
+      >
+        {words.map((word) => (
+          <option value={word}>{word === "" ? "any other" : word}</option>
+        ))}
+      </select>
+    </div>
+  );
+}
+
+/** The deadlines for a tax year, a state of residence and a filer type, as CALENDAR returns them. */
+export function Deadlines() {
+  const [year, setYear] = useState(String(LATEST_YEAR));
+  const [state, setState] = useState("");
+  const [filerType, setFilerType] = useState<string>(FILER_TYPES[0]);
+  const formula = `=EXT.CALENDAR(${Math.trunc(Number(year))},"${state}","${filerType}")`;
+  return (
+    <>
+      <div class="fields">
+        <div>
+          <label for="calendar-year">Tax year</label>
+          <input
+            id="calendar-year"
+            type="number"
+            defaultValue={year}
+            onChange={({ currentTarget }) => {
+              setYear(currentTarget.value);
+            }}
+          />
+        </div>
+        <Choice
+          id="calendar-state"
+          label="State of residence"
+          words={["", ...STATES]}
+          chosen={state}
+          choose={setState}
+        />
+        <Choice
+          id="calendar-filer"
+          label="Filer type"
+          words={FILER_TYPES}
+          chosen={filerType}
+          choose={setFilerType}
+        />
+      </div>
+      <div aria-live="polite">
+        <AnswerView rows={liveAnswer(formula)} caption={`Deadlines for tax year ${year}`} />
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,21 @@
+import type { HTMLAttributes } from "preact";
+
+/** The Fluent elements that the pane uses, with those of their attributes that it sets. */
+interface FluentElements {
+  "fluent-button": HTMLAttributes<HTMLElement> & {
+    readonly appearance?: "primary" | "outline" | "subtle";
+    readonly size?: "small" | "medium";
+    readonly disabled?: boolean;
+  };
+  "fluent-message-bar": HTMLAttributes<HTMLElement> & {
+    readonly intent?: "info" | "success" | "warning" | "error";
+  };
+}
+
+declare module "preact" {
+  // The types of a JSX library are extended by merging into its namespace.
+  // eslint-disable-next-line @typescript-eslint/no-namespace
+  namespace JSX {
+    interface IntrinsicElements extends FluentElements {}
+  }
+}

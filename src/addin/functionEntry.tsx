@@ -1,0 +1,100 @@
+import { useState } from "preact/hooks";
+import type { CatalogFunction } from "../functions/catalog";
+import { AnswerView } from "./answerView";
+import type { FunctionText } from "./functionText";
+import { liveAnswer } from "./liveAnswer";
+
+/** What the button beside an example does; `undefined` if no workbook is open. */
+export type InsertFormula = ((formula: string) => void) | undefined;
+
+/** What {@link FunctionEntry} shows. */
+interface FunctionEntryProps {
+  readonly text: FunctionText;
+  readonly definition: CatalogFunction;
+  /** The folder of the help, with a slash at the end; empty if it is beside the page. */
+  readonly folder: string;
+  readonly insert: InsertFormula;
+  readonly hidden: boolean;
+}
+
+/**
+ * How a function is written in a cell, with optional arguments in square brackets.
+ *
+ * @example
+ * formulaOf(due) //=> "=EXT.DUE(taxYear, [state], [filerType])"
+ */
+export function formulaOf({ name, parameters }: FunctionText): string {
+  const names = parameters.map((one) => (one.optional ? `[${one.name}]` : one.name));
+  return `=EXT.${name}(${names.join(", ")})`;
+}
+
+function ArgumentList({ name, parameters }: FunctionText) {
+  if (parameters.length === 0) return null;
+  return (
+    <details>
+      <summary>Arguments of {name}</summary>
+      <dl>
+        {parameters.map((one) => (
+          <>
+            <dt>
+              <code>{one.name}</code>
+              {one.optional ? " (optional)" : ""}
+            </dt>
+            <dd>{one.description}</dd>
+          </>
+        ))}
+      </dl>
+    </details>
+  );
+}
+
+/** A function with its arguments and its answered examples, folded. */
+export function FunctionEntry({ text, definition, folder, insert, hidden }: FunctionEntryProps) {
+  // The examples are answered when the entry is first opened, so that the page appears at once.
+  const [wasOpened, setWasOpened] = useState(false);
+  return (
+    <details
+      id={text.name}
+      class="function"
+      hidden={hidden}
+      onToggle={() => {
+        setWasOpened(true);
+      }}
+    >
+      <summary>
+        <strong>{text.name}</strong> {text.description}
+      </summary>
+      {wasOpened && (
+        <>
+          <p>
+            <code>{formulaOf(text)}</code>
+          </p>
+          <ArgumentList {...text} />
+          {definition.examples.map(({ formula }) => (
+            <div class="example">
+              <p>
+                <code>{formula}</code>
+              </p>
+              <AnswerView rows={liveAnswer(formula)} caption={`Answer of ${formula}`} />
+              {insert && (
+                <fluent-button
+                  size="small"
+                  onClick={() => {
+                    insert(formula);
+                  }}
+                >
+                  Insert in selected cell
+                </fluent-button>
+              )}
+            </div>
+          ))}
+          <p>
+            <a href={`${folder}help/${text.name}.html`} target="_blank" rel="noopener">
+              Help for this function
+            </a>
+          </p>
+        </>
+      )}
+    </details>
+  );
+}

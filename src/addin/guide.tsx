@@ -1,0 +1,86 @@
+import { useEffect, useState } from "preact/hooks";
+import { Deadlines } from "./deadlines";
+import { FunctionList } from "./functionList";
+import type { FunctionText } from "./functionText";
+import { guideTexts } from "./guideTexts";
+import { RuleTableList } from "./ruleTableList";
+import { NotDone, type WorkbookHost } from "./workbookHost";
+import { WorkbookTools } from "./workbookTools";
+
+/** Where the guide is shown, and the workbook that it works on. */
+export interface GuideProps {
+  /** The folder of functions.json and the help, with a slash at the end; empty if they are beside the page. */
+  readonly folder: string;
+  /** `undefined` if no workbook is open. */
+  readonly workbook?: WorkbookHost | undefined;
+  /** The as-of date of a new client list, such as 2026-04-01. */
+  readonly today: () => string;
+}
+
+/** The guide: tools if a workbook is open, functions, deadlines and rule tables. */
+export function Guide({ folder, workbook, today }: GuideProps) {
+  const [texts, setTexts] = useState<ReadonlyMap<string, FunctionText>>();
+  const [status, setStatus] = useState("");
+  useEffect(() => {
+    void guideTexts(folder).then(setTexts);
+  }, [folder]);
+  const run = (work: () => Promise<string>): void => {
+    setStatus("Please wait …");
+    work().then(setStatus, (thrown: unknown) => {
+      if (thrown instanceof NotDone) setStatus(thrown.message);
+      else {
+        setStatus("Excel could not make the change. Finish editing the cell and try again.");
+        throw thrown;
+      }
+    });
+  };
+  const insert = workbook
+    ? (formula: string): void => {
+        run(async () => `Inserted the formula in cell ${await workbook.putFormula(formula)}.`);
+      }
+    : undefined;
+  return (
+    <>
+      <section id="tools" aria-labelledby="tools-title">
+        <h2 id="tools-title">Tools for this workbook</h2>
+        {workbook ? (
+          <WorkbookTools workbook={workbook} today={today} run={run} />
+        ) : (
+          <p class="note">
+            Open this page from the Home tab of a workbook to add a client list, to insert an
+            example in a cell, or to show how a result is calculated.
+          </p>
+        )}
+        <p role="status">{status}</p>
+      </section>
+      <section id="functions" aria-labelledby="functions-title" tabIndex={-1}>
+        <h2 id="functions-title">Functions by task</h2>
+        <p>
+          <a href={`${folder}help/index.html`} target="_blank" rel="noopener">
+            Help for all functions
+          </a>
+        </p>
+        <p>
+          Open a function to see its arguments and examples. Arguments in square brackets are
+          optional. An argument that cannot be read returns <code>#VALUE!</code>. A date that the
+          rule tables do not cover returns <code>#N/A</code>. The error message says what to do.
+        </p>
+        {texts && <FunctionList texts={texts} folder={folder} insert={insert} />}
+      </section>
+      <section id="calendar" aria-labelledby="calendar-title">
+        <h2 id="calendar-title">Deadlines for a tax year</h2>
+        <Deadlines />
+      </section>
+      <section id="tables" aria-labelledby="tables-title">
+        <h2 id="tables-title">Rule tables</h2>
+        <p>
+          The functions take their figures from these tables. For a date after the last one covered,
+          they return <code>#N/A</code>, unless you enter an assumed interest rate. Check for
+          disaster postponements announced later. An unverified entry was not read in a published
+          text: check it against the official text.
+        </p>
+        <RuleTableList />
+      </section>
+    </>
+  );
+}

@@ -1,0 +1,40 @@
+import { calculationSheet } from "./calculationSheet";
+import { clientGrid } from "./clientGrid";
+import type { WorkbookHost } from "./workbookHost";
+
+/** What {@link WorkbookTools} works on. */
+interface WorkbookToolsProps {
+  readonly workbook: WorkbookHost;
+  /** The as-of date of a new client list, such as 2026-04-01. */
+  readonly today: () => string;
+  /** Does the work and says what was done or why not. */
+  readonly run: (work: () => Promise<string>) => void;
+}
+
+/** The buttons that change the workbook. */
+export function WorkbookTools({ workbook, today, run }: WorkbookToolsProps) {
+  return (
+    <div class="buttons">
+      <fluent-button
+        onClick={() => {
+          run(async () => {
+            const name = await workbook.addSheet(clientGrid(today()));
+            return `Added the sheet ${name}. Replace the example row with your clients.`;
+          });
+        }}
+      >
+        Add a client list
+      </fluent-button>
+      <fluent-button
+        onClick={() => {
+          run(async () => {
+            const cell = await workbook.selectedCell();
+            return `Added the sheet ${await workbook.addSheet(calculationSheet(cell))}.`;
+          });
+        }}
+      >
+        Show the calculation for the selected cell
+      </fluent-button>
+    </div>
+  );
+}
