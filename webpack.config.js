@@ -55,10 +55,20 @@ class LicensesPlugin {
           if (packages.size === 0) continue;
           const text = [...packages.keys()].toSorted().map((name) => packages.get(name));
           const source = new webpack.sources.RawSource(text.join("\n"));
-          // The first line of a script names this file. Until now it has only the notices from its comments.
           const file = `${chunk.name}.js.LICENSE.txt`;
+          // A script with notices in its comments has this file already, and names it in its first line.
           if (compilation.getAsset(file)) compilation.updateAsset(file, source);
-          else compilation.emitAsset(file, source);
+          else {
+            compilation.emitAsset(file, source);
+            compilation.updateAsset(
+              `${chunk.name}.js`,
+              (script) =>
+                new webpack.sources.ConcatSource(
+                  `/*! For license information please see ${file} */\n`,
+                  script
+                )
+            );
+          }
         }
       });
     });
@@ -76,12 +86,9 @@ function packagesOf(modules) {
     if (folder === undefined) continue;
     const described = JSON.parse(readFileSync(path.join(folder, "package.json"), "utf8"));
     const license = readdirSync(folder).find((file) => /^licen[cs]e/i.test(file));
-    const author = described.author?.name ?? described.author;
-    if (license === undefined && (described.license === undefined || author === undefined))
-      throw new Error(`The package ${described.name} names neither license nor author.`);
     const text =
       license === undefined
-        ? `Copyright (c) ${author}\nhttps://spdx.org/licenses/${described.license}.html`
+        ? mitLicense(described)
         : readFileSync(path.join(folder, license), "utf8").trim();
     found.set(
       described.name,
@@ -89,6 +96,14 @@ function packagesOf(modules) {
     );
   }
   return found;
+}
+
+/** The license of a package that says it is under the MIT license but has no license file: the terms in our own, with its author. */
+function mitLicense({ name, license, author }) {
+  if (license !== "MIT" || author === undefined)
+    throw new Error(`The package ${name} has no license file.`);
+  const terms = readFileSync(path.join(root, "LICENSE"), "utf8").trim();
+  return terms.replace(/^Copyright .*$/m, `Copyright (c) ${author.name ?? author}`);
 }
 
 /** Settings of every part of the build. */

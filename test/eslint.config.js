@@ -73,7 +73,9 @@ export default tseslint.config(
       "no-param-reassign": "error",
     },
     settings: {
-      "import-x/resolver-next": [importX.createNodeResolver({ extensions: [".ts", ".tsx", ".js"] })],
+      "import-x/resolver-next": [
+        importX.createNodeResolver({ extensions: [".ts", ".tsx", ".js"] }),
+      ],
       "import-x/extensions": [".ts", ".tsx"],
     },
   },

@@ -27,9 +27,7 @@ export function FunctionList({ texts, folder, insert }: FunctionListProps) {
           setSearch(currentTarget.value);
         }}
       />
-      <p role="status">
-        {search.trim() === "" ? "" : `${found.size} of ${texts.size} functions`}
-      </p>
+      <p role="status">{search.trim() === "" ? "" : `${found.size} of ${texts.size} functions`}</p>
       {TASKS.map(({ title, functions }) => (
         <section class="task" hidden={!Object.keys(functions).some((name) => found.has(name))}>
           <h3>{title}</h3>

@@ -199,7 +199,9 @@ describe("the page in a workbook", () => {
   it("shows the calculation of a cell, also of one filled from above, and says if there is none", async () => {
     const { page } = await opened(OFFICE_HOST);
     await page.waitForSelector("#tools fluent-button");
-    const show = page.locator("fluent-button", { hasText: "Show the calculation for the selected cell" });
+    const show = page.locator("fluent-button", {
+      hasText: "Show the calculation for the selected cell",
+    });
     const status = page.locator("#tools [role=status]");
     await show.click();
     await expect.poll(() => status.textContent()).toMatch(/^Cell A1 has no formula/);

@@ -20,7 +20,7 @@ const LAYERS = {
   functions: { folders: LAW, packages: ["fastest-levenshtein"] },
   addin: {
     folders: ["calendar", "rules", "calculation", "functions"],
-    packages: [],
+    packages: ["preact", "@fluentui/tokens", "@fluentui/web-components"],
     outside: ["src/host/cellAddress.ts", "src/host/customFunctions.ts"],
   },
   // The rest runs beside the add-in, so its packages are not in the bundle.

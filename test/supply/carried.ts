@@ -11,7 +11,7 @@ export interface Carried {
   readonly text: string;
 }
 
-const HEADING = /^((?:@[\w.-]+\/)?[\w.-]+) (\d+\.\d+\.\d+) \(([^)]+)\)$/gm;
+const HEADING = /^((?:@[\w.-]+\/)?[\w.-]+) (\d+\.\d+\.\d+\S*) \(([^)]+)\)$/gm;
 
 /** A built script. */
 export const script = (name: string): string => read(`dist/${name}.js`);
@@ -32,8 +32,8 @@ export function licensesBeside(name: string): Carried[] {
   });
 }
 
-/** The text of the license in an installed package. */
-export function installedLicense(name: string): string {
+/** The text of the license in an installed package; `undefined` if it has no such file. */
+export function installedLicense(name: string): string | undefined {
   const file = readdirSync(place(`node_modules/${name}`)).find((one) => /^licen[cs]e/i.test(one));
-  return read(`node_modules/${name}/${file ?? "LICENSE"}`).trim();
+  return file === undefined ? undefined : read(`node_modules/${name}/${file}`).trim();
 }

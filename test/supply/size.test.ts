@@ -1,4 +1,5 @@
 import { fileURLToPath } from "node:url";
+import { gzipSync } from "node:zlib";
 import { describe, expect, it } from "vitest";
 import { filesOf } from "./freshBuild";
 import { isPartOf, sizeBudget } from "./sizeBudget";
@@ -13,5 +14,9 @@ describe("the size of the build", () => {
     const bytes = own.reduce((sum, [, { length }]) => sum + length, 0);
     expect(bytes).toBeLessThanOrEqual(budget);
     expect(bytes).toBeGreaterThanOrEqual(budget * LEAST_USE);
+  });
+
+  it("keeps the script of the pane within 120 kB as a server sends it", () => {
+    expect(gzipSync(built.get("addin.js") ?? "").length).toBeLessThanOrEqual(120_000);
   });
 });

@@ -1,15 +1,15 @@
 /** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
   "functions.js": 306_000,
-  "addin.js": 303_000,
+  "addin.js": 127_000,
   "outside.js": 380,
   "functions.json": 95_000,
-  "addin.html": 4_200,
-  "addin.css": 4_000,
+  "addin.html": 2_600,
+  "addin.css": 4_100,
   "manifest.xml": 6_200,
   "icons/": 3_000,
   "help/": 600_000,
-  ".LICENSE.txt": 9_500,
+  ".LICENSE.txt": 9_900,
 };
 
 /** The parts of the build, each with the most bytes it may have. Raise a budget by a little when something is added on purpose. */
