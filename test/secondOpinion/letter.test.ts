@@ -55,8 +55,8 @@ const clients: fc.Arbitrary<{ client: PlannedClient & { taxYear: number }; asOf:
       paidOn: on(given.paidOn),
       plannedFilingDate: on(given.plannedFilingDate),
       plannedPaymentDate: on(given.plannedPaymentDate),
-      postponementBegins: postponement ? on(postponement[0] ?? 0) : "",
-      postponementEnds: postponement ? on(postponement[1] ?? 0) : "",
+      postponementBegins: postponement ? on(postponement[0]) : "",
+      postponementEnds: postponement ? on(postponement[1]) : "",
     };
     return { client, asOf: origin + asOf };
   });
