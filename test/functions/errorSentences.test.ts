@@ -41,10 +41,7 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     '=EXT.STAGE(2025,"5/1/2026",,"4/9/2026")',
     "requestedOn: The cell is blank, but confirmedOn is 4/9/2026. Enter the date the request was made.",
   ],
-  [
-    '=EXT.MEMO(2025,20000,15000,,,"4/16/2026")',
-    "requestedOn: 4/16/2026 is after the deadline to request the extension, 4/15/2026. A late request gives no extension, so there is no letter.",
-  ],
+  ["=EXT.MEMO(2025,20000,15000,5000)", "asOf: The cell is blank. Enter a date such as 4/15/2026."],
   [
     '=EXT.INTEREST(100,"4/16/2026","4/15/2026")',
     "paidOn: 4/15/2026 is before dueOn, 4/16/2026. Correct one of the two dates.",
@@ -146,7 +143,10 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     '=EXT.ISSUECOUNT(2025,1,0,0,"4/10/2026",,,,,,,,,,,,,,"all")',
     'minimumSeverity: "all" is not a severity. Enter problem, risk or reminder.',
   ],
-  ['=EXT.MEMO(2025,20000,15000,,"long")', 'length: "long" is not a length. Enter short or full.'],
+  [
+    '=EXT.MEMO(2025,20000,15000,,"4/10/2026",,,,,,,,"long")',
+    'length: "long" is not a length. Enter short or full.',
+  ],
   [
     '=EXT.MAILTO(2025,"NY",0,"UPS Ground")',
     'carrier: "UPS Ground" is not a designated private delivery service, so mailing by it would not count as filing on time. Use U.S. mail or a designated service.',

@@ -67,9 +67,8 @@ describe("a sentence of an error", () => {
     [[20_000]],
     [[15_000]],
     null,
-    null,
-    null,
-    null,
+    [["2026-04-10"]],
+    ...Array.from({ length: 8 }, () => null),
     [[stillNeeded]],
   ];
 

@@ -105,6 +105,7 @@ describe("METHOD against the words of the release", () => {
     expect([...seen.keys()].toSorted()).toEqual([
       "e-file",
       "electronic payment",
+      "not needed, postponed",
       "paper",
       "paper, postponed",
       "too late",

@@ -1,6 +1,7 @@
 import { isFiscalYear } from "../taxYear";
 import type { ClientRequest, Issue } from "./clientRequest";
 import { methodDeadline } from "./methodDeadline";
+import { requestGivesTime } from "./requestGivesTime";
 import { resendDeadline, type ResendRules } from "./resendDeadline";
 
 /**
@@ -27,6 +28,7 @@ export function closedMethodIssues(request: ClientRequest, rules: ResendRules): 
 
   const method = request.method ?? (isRejected && !isMade ? "e-file" : undefined);
   if (method === undefined || method === "paper" || isFiscalYear(taxYear)) return [];
+  if (!requestGivesTime(dates)) return [];
   const closesOn = methodDeadline(method, regular, rules);
   if (madeOn <= closesOn || madeOn > regular.lastDay) return [];
   if (method === "electronic payment")

@@ -3,6 +3,7 @@ import { installmentDueDate } from "../dueDate/installmentDueDate";
 import { stateRuleReliability } from "../stateReturn/stateRuleReliability";
 import { isFiscalYear, yearAfter } from "../taxYear";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
+import { requestGivesTime } from "./requestGivesTime";
 
 /**
  * Reminders: the state return, a disaster postponement, the first estimated tax installment of the new year.
@@ -33,7 +34,8 @@ export function reminderIssues(request: ClientRequest, rules: IssueRules): reado
   const postponed = [dates.regular, dates.payment, dates.extended].find(({ moves }) =>
     moves.some(({ because }) => because === "disaster postponement")
   );
-  if (postponed) issues.push({ check: "postponement moves dates", date: postponed.lastDay });
+  if (postponed && requestGivesTime(dates))
+    issues.push({ check: "postponement moves dates", date: postponed.lastDay });
   const newYear = yearAfter(taxYear);
   if (newYear.lastDay <= rules.installments.knownThrough) {
     const first = installmentDueDate(newYear, filerType, 1, circumstances.postponement, rules);

@@ -6,11 +6,15 @@ import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
 import { isFiscalYear, type TaxYear } from "../taxYear";
 import { methodDeadline } from "./methodDeadline";
+import { requestGivesTime } from "./requestGivesTime";
 import { resendDeadline, type ResendRules } from "./resendDeadline";
 
 /** Why a method is not available to a client. */
 export type ClosedBecause =
-  "no payment with the request" | "fiscal-year filers must use paper" | "the deadline has passed";
+  | "no payment with the request"
+  | "fiscal-year filers must use paper"
+  | "the deadline has passed"
+  | "a request gives no more time";
 
 /** A method to make the request, for one client on one date. */
 export interface MethodForClient {
@@ -38,7 +42,8 @@ export interface RequestMethodsInput {
  *
  * An electronic payment marked as an extension payment is the request itself. Without a payment the method is e-file. A fiscal-year
  * filer must use paper. After the deadline only a rejected request can be e-filed again, and a payment made then is still late. Under
- * the client's own disaster postponement the electronic methods close first, and only paper stays open to the end of the period.
+ * the client's own disaster postponement the electronic methods close first, and only paper stays open to the end of the period. Where
+ * the postponement leaves a request no more time to give, no method is offered.
  *
  * @param input - Tax year, dates, payment and the as-of date.
  * @param rules - Methods, perfection period.
@@ -54,6 +59,7 @@ export function requestMethods(
   const form = yearOf(taxYear.firstDay);
   requireReach(rules.requestMethods, calendarDate(`${String(form)}-12-31`));
   const isFiscal = isFiscalYear(taxYear);
+  const isPointless = !requestGivesTime(dates) && asOf <= dates.regular.lastDay;
   const wasRejected = rejectedOn !== undefined && rejectedOn <= asOf;
   const methods = rules.requestMethods.rows.map((rule): MethodForClient => {
     const { method, how, proof, source } = rule;
@@ -61,8 +67,9 @@ export function requestMethods(
     const deadline = canResend
       ? resendDeadline(dates.regular, rejectedOn, rules)
       : methodDeadline(method, dates.regular, rules);
-    const closedBecause =
-      isFiscal && !rule.fiscalYear
+    const closedBecause = isPointless
+      ? "a request gives no more time"
+      : isFiscal && !rule.fiscalYear
         ? "fiscal-year filers must use paper"
         : rule.needsPayment && !paidWithRequest.greaterThan(0)
           ? "no payment with the request"

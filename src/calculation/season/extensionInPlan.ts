@@ -7,7 +7,8 @@ import { requestStage } from "./requestStage";
 /**
  * Whether a plan can count on the extension: it was requested on time, or still can be.
  *
- * A filed return keeps the extension it had. A return filed after the extended due date had the extension too.
+ * A filed return keeps the extension it had, and cannot get one that was not requested or was rejected. A return filed after the
+ * extended due date had the extension too.
  *
  * @param dates - The client's dates.
  * @param record - What was done, with dates.
@@ -22,6 +23,9 @@ export function extensionInPlan(
   asOf: CalendarDate,
   rules: ResendRules
 ): boolean {
+  const { filedOn } = record;
   const { stage, missed } = requestStage(dates, { ...record, filedOn: undefined }, asOf, rules);
+  const isFiled = filedOn !== undefined && filedOn <= asOf;
+  if (isFiled && (stage === "not requested" || stage === "rejected")) return false;
   return stage !== "past due" || missed === "extended date missed";
 }

@@ -1,4 +1,4 @@
-import type { CalendarDate } from "../../calendar/calendarDate";
+import { laterDate, type CalendarDate } from "../../calendar/calendarDate";
 import type { ClientDates } from "../dueDate/clientDates";
 import type { RequestRecord } from "./requestRecord";
 
@@ -22,7 +22,8 @@ export interface PlannedDates {
  * The dates on which a plan files the return and pays the balance.
  *
  * The recorded date comes first, then the planned date. Without either, the return is filed on the extended due date if there is an
- * extension, otherwise on the as-of date, and the balance is paid with the return.
+ * extension, otherwise on the as-of date, and the balance is paid with the return. A return that is not filed cannot be filed before
+ * the as-of date. A planned payment date that has passed stays, because the payment may have been made and not recorded.
  *
  * @param dates - The client's dates.
  * @param plan - Recorded and planned dates.
@@ -31,6 +32,6 @@ export interface PlannedDates {
 export function plannedDates(dates: ClientDates, plan: FilingPlan): PlannedDates {
   const { record, plannedFilingDate, plannedPaymentDate, validExtension, asOf } = plan;
   const withoutPlan = validExtension ? dates.extended.lastDay : asOf;
-  const filedOn = record.filedOn ?? plannedFilingDate ?? withoutPlan;
+  const filedOn = record.filedOn ?? laterDate(plannedFilingDate ?? withoutPlan, asOf);
   return { filedOn, paidOn: record.paidOn ?? plannedPaymentDate ?? filedOn };
 }

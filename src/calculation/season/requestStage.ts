@@ -1,6 +1,7 @@
 import { laterDate, type CalendarDate } from "../../calendar/calendarDate";
 import type { ClientDates } from "../dueDate/clientDates";
 import { isTimelyRequest } from "../request/isTimelyRequest";
+import { requestGivesTime } from "../request/requestGivesTime";
 import { resendDeadline, type ResendRules } from "../request/resendDeadline";
 import type { RequestRecord } from "./requestRecord";
 
@@ -38,7 +39,8 @@ export interface RequestStage {
  * Status of a client's request on a date. Later events do not count, so that an earlier date can be reviewed as it was.
  *
  * A late request gives no extension. A rejected request can be resent within the perfection period, or on paper by the deadline to
- * request the extension if a disaster postponement makes that the later date; then it counts as made on time.
+ * request the extension if a disaster postponement makes that the later date; then it counts as made on time. Where a request gives
+ * no more time, the return is to be filed by the due date, whatever was requested.
  *
  * @param dates - The client's dates.
  * @param record - What was done, with dates.
@@ -69,12 +71,18 @@ export function requestStage(
       : { stage: "past due", act: "file", deadline: lastDay, missed };
 
   if (happened(filedOn)) return { stage: "filed" };
+  const isConfirmed = happened(confirmedOn);
+  if (!requestGivesTime(dates)) {
+    const isRejected = happened(rejectedOn) && !(isConfirmed && confirmedOn >= rejectedOn);
+    const made = isRejected ? "rejected" : isConfirmed ? "extended" : "unconfirmed";
+    const stage = happened(requestedOn) ? made : "not requested";
+    return until(stage, "file", extended.lastDay, "extended date missed");
+  }
   const { lastDay } = regular;
   if (!happened(requestedOn))
     return until("not requested", "request or file", lastDay, "not requested on time");
   if (!isTimelyRequest(requestedOn, regular))
     return { stage: "past due", act: "file", deadline: lastDay, missed: "requested late" };
-  const isConfirmed = happened(confirmedOn);
   const isSettled = isConfirmed && confirmedOn <= lastDay;
   if (happened(rejectedOn) && !(isSettled && confirmedOn >= rejectedOn)) {
     const byEFile = resendDeadline(regular, rejectedOn, rules);

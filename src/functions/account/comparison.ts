@@ -1,7 +1,9 @@
 import { effectiveAnnualRate } from "../../calculation/account/effectiveAnnualRate";
 import { charges } from "../../calculation/penalty/charges";
+import { costOfPayingLate } from "../../calculation/penalty/costOfPayingLate";
 import { chargesInput, chargesInputOf, chargesTables, lateness } from "../arguments/chargesInput";
 import { dollars } from "../arguments/dollars";
+import { INTEREST_OUT_OF_COUNTRY, POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import { dateRange, dollarRange } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
 import { dateCell, moneyCell, percentCell } from "../cells/answerCell";
@@ -28,6 +30,7 @@ const WHATIF = tableFunction({
       remark: "without an extra payment, if the return is filed and the balance paid on 10/15/2026",
     },
   ],
+  note: `${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: ({ extraPayments, dates, ...given }, rules) => [
     ["Extra payment", ...dates.map(dateCell)],
     ...extraPayments.map((extra) => {
@@ -87,18 +90,19 @@ const EFFECTIVERATE = rowFunction({
       answer: "6.81%",
     },
   ],
+  note: `The rate of paying late: failure-to-pay penalty and interest on the tax. The failure-to-file penalty and the interest on it are left out, because filing late causes them whenever the tax is paid. ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given, rules) => {
     const input = chargesInputOf(given);
-    const { total } = charges(input, rules);
+    const cost = costOfPayingLate(charges(input, rules));
     const unpaid = input.totalTax.minus(input.paidOnTime);
     const due = input.dates.payment.countedFrom;
-    const rate = effectiveAnnualRate(total, unpaid, due, given.paidOn);
+    const rate = effectiveAnnualRate(cost, unpaid, due, given.paidOn);
     return percentCell(rate.toDecimalPlaces(RATE_PLACES));
   },
 });
 
 /**
- * Effective annual rate of paying late: penalties and interest as a percent, to compare with a loan.
+ * Effective annual rate of paying late, to compare with a loan: failure-to-pay penalty and interest, without failure-to-file penalty.
  *
  * @customfunction EFFECTIVERATE
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
@@ -113,7 +117,7 @@ const EFFECTIVERATE = rowFunction({
  * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
- * @returns {any[][]} An annual rate as a percent, to a hundredth of a percent; 0 if there are no penalties or interest.
+ * @returns {any[][]} An annual rate as a percent, to a hundredth of a percent; 0 if paying late costs nothing.
  */
 export function effectiveRate(
   taxYear: unknown[][],

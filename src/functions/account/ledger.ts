@@ -3,6 +3,7 @@ import { chargesTables, lateness } from "../arguments/chargesInput";
 import { datesOf } from "../arguments/client";
 import { dateAfterYear } from "../arguments/date";
 import { dollars } from "../arguments/dollars";
+import { INTEREST_OUT_OF_COUNTRY, POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import { payments } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
 import { tableFunction } from "../worksheetFunction";
@@ -19,7 +20,7 @@ const LEDGER = tableFunction({
       remark: "penalties and interest to the date of the last payment",
     },
   ],
-  note: "The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest.",
+  note: `The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest. ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given, rules) => ledgerTable(ledgerOf({ ...given, dates: datesOf(given) }, rules)),
 });
 

@@ -7,6 +7,7 @@ import { returnDueDate } from "../../calculation/dueDate/returnDueDate";
 import { dateTables, postponement, postponementOf } from "../arguments/client";
 import { date } from "../arguments/date";
 import { installmentNumber } from "../arguments/number";
+import { POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import { taxYear } from "../arguments/taxYear";
 import { filerType } from "../arguments/words";
 import { dateCell } from "../cells/answerCell";
@@ -66,6 +67,7 @@ const DISASTERDATE = rowFunction({
   examples: [
     { formula: '=EXT.DISASTERDATE("4/15/2026","1/22/2026","6/8/2026")', answer: "6/8/2026" },
   ],
+  note: POSTPONEMENT_IN_WEEKEND,
   calculate: (given) => {
     const period = postponementOf(given);
     return dateCell(period ? postponedDate(given.date, period) : given.date);

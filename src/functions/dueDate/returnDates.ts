@@ -1,4 +1,5 @@
 import { client, dateTables, datesOf } from "../arguments/client";
+import { POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import { dateCell } from "../cells/answerCell";
 import { rowFunction } from "../worksheetFunction";
 
@@ -15,6 +16,7 @@ const DUE = rowFunction({
     },
     { formula: '=EXT.DUE(2023,,"out of country")', answer: "6/17/2024" },
   ],
+  note: POSTPONEMENT_IN_WEEKEND,
   calculate: (given) => dateCell(datesOf(given).regular.lastDay),
 });
 
@@ -48,6 +50,7 @@ const EXTENDED = rowFunction({
     { formula: "=EXT.EXTENDED(2025)", answer: "10/15/2026" },
     { formula: "=EXT.EXTENDED(2022)", answer: "10/16/2023" },
   ],
+  note: `If it equals DUE, a postponement leaves the extension no more time to give. ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given) => dateCell(datesOf(given).extended.lastDay),
 });
 
@@ -78,6 +81,7 @@ const PAYBY = rowFunction({
   tables: dateTables,
   law: ["IRC sections 6151(a), 6601(b)(1) and 7503"],
   examples: [{ formula: '=EXT.PAYBY(2025,,"out of country")', answer: "4/15/2026" }],
+  note: POSTPONEMENT_IN_WEEKEND,
   calculate: (given) => dateCell(datesOf(given).payment.lastDay),
 });
 

@@ -126,7 +126,7 @@ const PROJECTEDTAX = cellFunction({
       answer: "5,667",
     },
   ],
-  note: "Equals LIABILITY of the changed items in the new year, and leaves out the same. One-time items of last year count again unless a change removes them.",
+  note: "Equals LIABILITY of the changed items in the new year, and leaves out the same. One-time items of last year count again unless a change removes them. A decrease larger than last year's amount leaves a loss, limited as on the return, so enter last year's gain in `priorYearItems`.",
   calculate: ({ taxYear: year, filingStatus: status, ...given }, rules) => {
     const items = changedItems(given.priorYearItems, given.changes);
     return wholeDollarCell(totalTax(year, status, items, rules).amount);

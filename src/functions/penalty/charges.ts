@@ -1,10 +1,12 @@
 import { charges as chargesOf } from "../../calculation/penalty/charges";
 import { chargesInput, chargesInputOf, chargesTables } from "../arguments/chargesInput";
+import { INTEREST_OUT_OF_COUNTRY, POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import { moneyCell } from "../cells/answerCell";
 import { rowFunction, tableFunction } from "../worksheetFunction";
 import { chargeTable } from "./chargeTable";
 
 const LAW = ["IRC sections 6601, 6621, 6622 and 6651", "Regulations section 301.6651-1"];
+const NOTE = `${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`;
 
 const CHARGES = rowFunction({
   arguments: chargesInput,
@@ -17,6 +19,7 @@ const CHARGES = rowFunction({
       remark: "interest only, because 90% was paid on time",
     },
   ],
+  note: NOTE,
   calculate: (given, rules) => moneyCell(chargesOf(chargesInputOf(given), rules).total),
 });
 
@@ -66,6 +69,7 @@ const CHARGELINES = tableFunction({
       answer: "No failure-to-pay penalty: 90% paid, reasonable cause",
     },
   ],
+  note: NOTE,
   calculate: (given, rules) => chargeTable(chargesOf(chargesInputOf(given), rules)),
 });
 

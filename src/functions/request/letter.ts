@@ -1,19 +1,18 @@
-import { shortDate } from "../../calendar/writtenDate";
 import { charges } from "../../calculation/penalty/charges";
-import { isTimelyRequest } from "../../calculation/request/isTimelyRequest";
 import { ZERO } from "../../money/dollars";
 import { optional } from "../arguments/argumentKind";
-import { chargesTables, paidAtOnce } from "../arguments/chargesInput";
+import { chargesTables } from "../arguments/chargesInput";
 import { datesOf, postponement, residence } from "../arguments/client";
-import { dateAfterYear } from "../arguments/date";
+import { date, dateAfterYear } from "../arguments/date";
 import { dollars } from "../arguments/dollars";
 import { assumedRate } from "../arguments/percent";
+import { record, recordOf } from "../arguments/record";
 import { taxYear } from "../arguments/taxYear";
 import { text } from "../arguments/text";
 import { letterLength } from "../arguments/words";
-import { InputError } from "../cells/inputError";
 import { rowFunction } from "../worksheetFunction";
-import { letterSentences } from "./letterSentences";
+import { letterFacts } from "./letterFacts";
+import { letterParagraphs } from "./letterParagraphs";
 
 const MEMO = rowFunction({
   arguments: {
@@ -21,59 +20,65 @@ const MEMO = rowFunction({
     totalTax: dollars,
     payments: dollars,
     paidWithRequest: optional(dollars, ZERO),
-    length: letterLength,
-    requestedOn: optional(dateAfterYear),
+    asOf: date,
+    ...record,
+    paidOn: optional(date),
     plannedFilingDate: optional(dateAfterYear),
+    plannedPaymentDate: optional(dateAfterYear),
+    length: letterLength,
     stillNeeded: text,
     ...residence,
     assumedRate,
     ...postponement,
   },
-  tables: chargesTables,
-  law: ["IRC sections 6081, 6151(a), 6601 and 6651", "Form 4868 instructions"],
+  tables: [...chargesTables, "perfectionPeriod", "requestMethods"],
+  law: [
+    "IRC sections 6081, 6151(a), 6601 and 6651",
+    "Regulations section 1.6081-4",
+    "Form 4868 instructions",
+    "Pub. 1345, rejected returns",
+  ],
   examples: [
     {
-      formula: "=EXT.MEMO(2025,20000,15000,5000)",
+      formula: '=EXT.MEMO(2025,20000,15000,5000,"4/10/2026")',
       answer:
-        "We are requesting an extension of time, until October 15, 2026, to file your 2025 federal income tax return. An extension of time to file is not an extension of time to pay. Please pay $5,000.00 by April 15, 2026. If you can, pay electronically and mark it as an extension payment. Based on our estimate, that payment covers the tax. These amounts are estimates based on the information we have now. They are not a bill, and the return may show different amounts.",
+        "We plan to request, by April 15, 2026, an extension of time to file your 2025 federal income tax return. With the extension, the return will be due October 15, 2026. An extension of time to file is not an extension of time to pay. Please pay $5,000.00 by April 15, 2026. If you can, pay electronically and mark it as an extension payment. Based on our estimate, that payment covers the tax. These amounts are estimates based on the information we have now. They are not a bill, and the return may show different amounts.",
+    },
+    {
+      formula:
+        '=EXT.MEMO(2025,20000,15000,,"5/1/2026","4/14/2026",,"4/15/2026",,,"6/1/2026",,"full")',
+      answer:
+        "Your 2025 federal income tax return was due April 15, 2026. The IRS rejected the request for an extension that we made on April 14, 2026, and no corrected request was made by April 20, 2026. You do not have an extension. The return is late and should be filed as soon as possible. We estimate your total tax at $20,000.00 and your payments so far at $15,000.00. Based on our estimate, $5,000.00 is unpaid, and the payment due date was April 15, 2026. Interest accrues on it until it is paid. Penalties and interest increase until the return is filed and the tax is paid. If you file and pay the balance on June 1, 2026, we expect about $542.27 in penalties and interest. Filing and paying earlier reduces this amount. These amounts are estimates based on the information we have now. They are not a bill, and the return may show different amounts.",
+      remark: "the request was rejected and not resent in time",
     },
   ],
+  note: "The letter follows the record through the as-of date, as STAGE does. It states the extended due date as a fact only with proof of the request. In full it adds the penalties and interest that follow from the record and the planned dates, as CHARGES calculates them. The payment with the request counts as paid by the payment due date, or on the date of a later request. A balance whose planned payment date has passed counts as paid, and the letter says so.",
   calculate: (given, rules) => {
-    const dates = datesOf(given);
-    const { totalTax, payments, paidWithRequest, requestedOn } = given;
-    const { lastDay } = dates.regular;
-    if (requestedOn !== undefined && !isTimelyRequest(requestedOn, dates.regular))
-      throw new InputError(
-        "requestedOn",
-        `${shortDate(requestedOn)} is after the deadline to request the extension, ${shortDate(lastDay)}. A late request gives no extension, so there is no letter.`
-      );
-    const until = given.plannedFilingDate ?? dates.extended.lastDay;
-    const costOfWaiting = paidAtOnce({
-      dates,
-      totalTax,
-      paidOnTime: payments.plus(paidWithRequest),
-      paidOn: until,
-      filedOn: until,
-      validExtension: true,
-      assumedRate: given.assumedRate,
-    });
-    const waiting =
-      given.length === "full" ? { until, charges: charges(costOfWaiting, rules) } : undefined;
-    return letterSentences({ ...given, dates, waiting }, given.length).join(" ");
+    const input = { ...given, dates: datesOf(given), record: recordOf(given) };
+    const facts = letterFacts(input, rules);
+    const cost = given.length === "full" ? charges(facts.plan, rules).total : undefined;
+    const paragraphs = letterParagraphs(facts, { cost, stillNeeded: given.stillNeeded });
+    return paragraphs.flatMap(({ sentences }) => sentences).join(" ");
   },
 });
 
 /**
- * Letter text for the client: new filing date, what to pay and by when, documents needed and, if chosen, the cost of waiting.
+ * Letter text for the client on a date: status of the extension, what to pay and by when, documents needed and, if chosen, the cost.
  *
  * @customfunction MEMO
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
  * @param totalTax Estimated total tax, line 4, in dollars.
  * @param payments Total payments, line 5, without the amount paid with the request.
- * @param [paidWithRequest] Amount to pay with the request, line 7, in dollars. Blank is none.
+ * @param paidWithRequest Amount paid with the request, line 7. Blank is none.
+ * @param asOf As-of date. Anything that happened later is ignored.
+ * @param [requestedOn] Date the request was first made; an electronic extension payment is a request.
+ * @param [confirmedOn] Date you received proof: acceptance, payment confirmation or mailing receipt; if rejected, the date you resent the request.
+ * @param [rejectedOn] Date the e-filed request was rejected.
+ * @param [filedOn] Date the return was filed.
+ * @param [paidOn] Date the balance was paid in full.
+ * @param [plannedFilingDate] Date you plan to file the return; blank is the extended due date, or the as-of date without an extension.
+ * @param [plannedPaymentDate] Date the client plans to pay the balance; blank is the filing date.
  * @param [length] short (default) or full.
- * @param [requestedOn] Date the request was made; blank if you have not made it yet.
- * @param [plannedFilingDate] Date you plan to file the return and the client to pay the balance; blank is the extended due date.
  * @param [stillNeeded] What the client still has to send, in your words.
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
@@ -86,10 +91,16 @@ export function memo(
   taxYear: unknown[][],
   totalTax: unknown[][],
   payments: unknown[][],
-  paidWithRequest?: unknown[][],
-  length?: unknown[][],
+  paidWithRequest: unknown[][],
+  asOf: unknown[][],
   requestedOn?: unknown[][],
+  confirmedOn?: unknown[][],
+  rejectedOn?: unknown[][],
+  filedOn?: unknown[][],
+  paidOn?: unknown[][],
   plannedFilingDate?: unknown[][],
+  plannedPaymentDate?: unknown[][],
+  length?: unknown[][],
   stillNeeded?: unknown[][],
   state?: unknown[][],
   filerType?: unknown[][],

@@ -10,7 +10,7 @@ import { rowFunction, tableFunction } from "../worksheetFunction";
 import { bestMethod } from "./bestMethod";
 
 const NOTE =
-  "Under the client's own disaster postponement, electronic payment and e-file close on the regular due date without the postponement. Paper requests stay open through its end. For e-file this follows reports of IR-2025-41. Whether it also closes electronic payment is less certain. Nationwide postponements move every method.";
+  "Under the client's own disaster postponement, electronic payment and e-file close on the regular due date without the postponement. Paper requests stay open through its end. For e-file this follows reports of IR-2025-41. Whether it also closes electronic payment is less certain. Nationwide postponements move every method. If the postponement moves the regular due date to the extended due date, a request gives no more time and no method is needed.";
 
 /** What METHOD and METHODLINES have in common. */
 const methodArguments = {
@@ -66,7 +66,7 @@ const METHOD = rowFunction({
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; it extends paper requests only, not electronic payment or e-file.
- * @returns {any[][]} One of: electronic payment, e-file, paper, too late.
+ * @returns {any[][]} One of: electronic payment, e-file, paper, not needed, too late.
  */
 export function method(
   taxYear: unknown[][],

@@ -3,14 +3,13 @@ import { requestIssues } from "../../calculation/request/requestIssues";
 import { requestMethods } from "../../calculation/request/requestMethods";
 import { shortfall } from "../../calculation/request/shortfall";
 import { suggestedPayment } from "../../calculation/request/suggestedPayment";
-import { extensionInPlan } from "../../calculation/season/extensionInPlan";
 import { nextDate } from "../../calculation/season/nextDate";
-import { plannedDates } from "../../calculation/season/plannedDates";
+import { plannedReturn } from "../../calculation/season/plannedReturn";
 import { requestStage } from "../../calculation/season/requestStage";
 import { toCents } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import { lazily, optional } from "../arguments/argumentKind";
-import { chargesTables, paidAtOnce } from "../arguments/chargesInput";
+import { chargesTables } from "../arguments/chargesInput";
 import { datesOf } from "../arguments/client";
 import { clientRequest, clientRequestOf } from "../arguments/clientRequest";
 import { date, dateAfterYear } from "../arguments/date";
@@ -102,24 +101,19 @@ export function rosterRow(
     return moneyCell(suggestedPayment(input, rules));
   };
   const plannedCharges = (): AnswerCell => {
-    const { asOf, plannedFilingDate, plannedPaymentDate } = given;
-    const validExtension = extensionInPlan(dates(), record(), asOf, rules);
-    const filingPlan = {
+    const { asOf, paidWithRequest, plannedFilingDate, plannedPaymentDate } = given;
+    const input = {
+      dates: dates(),
       record: record(),
+      asOf,
+      totalTax: needed.totalTax,
+      payments: needed.payments,
+      paidWithRequest,
       plannedFilingDate,
       plannedPaymentDate,
-      validExtension,
-      asOf,
-    };
-    const input = paidAtOnce({
-      dates: dates(),
-      totalTax: needed.totalTax,
-      paidOnTime: needed.payments.plus(given.paidWithRequest),
-      ...plannedDates(dates(), filingPlan),
-      validExtension,
       assumedRate: given.assumedRate,
-    });
-    return moneyCell(charges(input, rules).total);
+    };
+    return moneyCell(charges(plannedReturn(input, rules), rules).total);
   };
   const method = (): AnswerCell => {
     if (stage() !== "not requested" && stage() !== "rejected") return BLANK;

@@ -22,6 +22,7 @@ const nextDateArguments = {
   },
   tables: [...dateTables, "perfectionPeriod", "requestMethods"] as const,
   law: ["Regulations section 1.6081-4", "IRC section 6151(a)"],
+  note: "If a disaster postponement moves the regular due date to the extended due date, a request gives no more time, and the next deadline is to file.",
 };
 
 function nextDateOf(
@@ -40,7 +41,7 @@ const STAGE = rowFunction({
     { formula: '=EXT.STAGE(2025,"4/17/2026","4/14/2026",,"4/15/2026")', answer: "rejected" },
     { formula: '=EXT.STAGE(2025,"4/16/2026")', answer: "past due" },
   ],
-  note: "`unconfirmed`: requested, but no proof received yet. `rejected`: the request must be resent. `past due`: a deadline has passed.",
+  note: "`unconfirmed`: requested, but no proof received yet. `rejected`: the request must be resent. `past due`: a deadline has passed. If a disaster postponement moves the regular due date to the extended due date, a request gives no more time, so the status is past due only after that date.",
   calculate: (given, rules) =>
     requestStage(datesOf(given), recordOf(given), given.asOf, rules).stage,
 });

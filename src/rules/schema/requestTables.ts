@@ -28,6 +28,7 @@ export const requestIssue = z.enum([
   "state rule unverified",
   "interest accrues",
   "refund expected",
+  "request gives no time",
   "postponement moves dates",
   "first installment due",
 ]);

@@ -102,6 +102,10 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
     found: { payments: "20000.01" },
     besides: { payments: "20000" },
   },
+  "request gives no time": {
+    found: { postponement: ["2026-01-07", "2026-10-15"] },
+    besides: { postponement: ["2026-01-07", "2026-10-14"] },
+  },
   "postponement moves dates": {
     found: { postponement: ["2026-04-15", "2026-06-08"] },
     besides: { postponement: ["2026-04-16", "2026-06-08"] },

@@ -48,6 +48,24 @@ describe("the methods to make a request", () => {
     expect(shown({ paidWithRequest: "0.01" })).toEqual(open);
   });
 
+  // 26 U.S.C. 6081(a), 7508A(a): both due dates are the end of the postponement.
+  it("are not needed where a postponement leaves a request no more time to give", () => {
+    const given = { taxYear: calendarTaxYear(2024), paidWithRequest: "100" };
+    const postponement = ["2025-01-07", "2025-10-15"] as const;
+    const none = "a request gives no more time";
+    for (const asOf of ["2025-04-01", "2025-10-15"])
+      expect(shown({ ...given, asOf, postponement })).toEqual([
+        `electronic payment: ${none}`,
+        `e-file: ${none}`,
+        `paper: ${none}`,
+      ]);
+    expect(shown({ ...given, asOf: "2025-10-16", postponement })).toContain(`paper: ${late}`);
+    const shorter = ["2025-01-07", "2025-10-14"] as const;
+    expect(shown({ ...given, asOf: "2025-04-01", postponement: shorter })[0]).toBe(
+      "electronic payment: open"
+    );
+  });
+
   it("without a payment begin with e-file", () => {
     expect(shown({})).toEqual([
       "e-file: open",

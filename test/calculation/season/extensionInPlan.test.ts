@@ -31,9 +31,9 @@ describe("the extension is reckoned with", () => {
     ],
     ["where the return was filed later", "2026-07-01", { ...asked, filedOn: "2026-06-20" }],
     [
-      "where a request is still to be made and the return is in",
-      "2026-04-10",
-      { filedOn: "2026-04-09" },
+      "where the return is in after a rejected request was accepted later",
+      "2026-07-01",
+      { ...again, filedOn: "2026-06-20" },
     ],
   ])("%s", (_what, asOf, record) => {
     expect(inPlan({ asOf, record })).toBe(true);
@@ -59,6 +59,13 @@ describe("the extension is reckoned with", () => {
       "where the return was filed after a late request",
       "2026-07-01",
       { ...late, filedOn: "2026-06-20" },
+    ],
+    // A filed return gets no extension any more: 26 CFR 1.6081-4(b)(1), the application is for time to file.
+    ["where nothing was asked for and the return is in", "2026-04-10", { filedOn: "2026-04-09" }],
+    [
+      "where the return is in while a rejected request could be sent again",
+      "2026-04-18",
+      { ...rejected, filedOn: "2026-04-17" },
     ],
     ["where the request is noted for a later day", "2026-04-16", { requestedOn: "2026-04-17" }],
   ])("not %s", (_what, asOf, record) => {

@@ -36,6 +36,19 @@ describe("the dates of a plan", () => {
     ]);
   });
 
+  it("are no filing date before the as-of date while the return is not filed", () => {
+    const late = { asOf: day("2026-10-20") };
+    expect(plannedFor(late)).toEqual(["2026-10-20", "2026-10-20"]);
+    expect(plannedFor({ ...late, plannedFilingDate: day("2026-10-19") })[0]).toBe("2026-10-20");
+    expect(plannedFor({ ...late, plannedFilingDate: day("2026-10-21") })[0]).toBe("2026-10-21");
+    expect(plannedFor({ ...late, record: { filedOn: day("2026-10-14") } })[0]).toBe("2026-10-14");
+  });
+
+  it("are a planned payment date that has passed, because the payment may not be recorded", () => {
+    const plannedPaymentDate = day("2026-04-20");
+    expect(plannedFor({ plannedPaymentDate })).toEqual(["2026-10-15", "2026-04-20"]);
+  });
+
   it("are the recorded dates first of all", () => {
     const planned = { plannedFilingDate: day("2026-09-01"), plannedPaymentDate: day("2026-07-01") };
     const filed = { filedOn: day("2026-08-03") };

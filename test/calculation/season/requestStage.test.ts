@@ -68,6 +68,48 @@ describe("a request rejected under a disaster postponement", () => {
   });
 });
 
+// 26 U.S.C. 6081(a), 7508A(a): the postponement of January 7 to October 15, 2025 (California) moves both due dates to its end.
+describe("the status where a postponement leaves a request no more time to give", () => {
+  const california = { taxYear: 2024, postponement: ["2025-01-07", "2025-10-15"] } as const;
+  const made = { requestedOn: "2025-04-10" };
+
+  it.each([
+    ["2025-04-01", {}, "not requested"],
+    ["2025-10-15", {}, "not requested"],
+    ["2025-04-16", made, "unconfirmed"],
+    ["2025-04-16", { ...made, confirmedOn: "2025-04-11" }, "extended"],
+    ["2025-04-30", { ...made, rejectedOn: "2025-04-12" }, "rejected"],
+    ["2025-04-30", { ...made, rejectedOn: "2025-04-12", confirmedOn: "2025-04-20" }, "extended"],
+  ])("on %s with %j is %s, and the return is to be filed", (asOf, record, stage) => {
+    expect(standing({ ...california, asOf, record })).toEqual({
+      stage,
+      act: "file",
+      deadline: "2025-10-15",
+    });
+  });
+
+  it.each([{}, made, { ...made, rejectedOn: "2025-04-12" }, { requestedOn: "2025-10-16" }])(
+    "is past due after the date with %j",
+    (record) => {
+      expect(standing({ ...california, asOf: "2025-10-16", record })).toEqual({
+        stage: "past due",
+        act: "file",
+        deadline: "2025-10-15",
+        missed: "extended date missed",
+      });
+    }
+  );
+
+  it("is the usual one where the postponement ends a day earlier", () => {
+    const postponement = ["2025-01-07", "2025-10-14"] as const;
+    expect(standing({ taxYear: 2024, postponement, asOf: "2025-10-14" })).toMatchObject({
+      stage: "not requested",
+      act: "request or file",
+      deadline: "2025-10-14",
+    });
+  });
+});
+
 // 26 CFR 1.6081-4(b): a request made by the due date of the return.
 describe("the status of a request", () => {
   it.each([

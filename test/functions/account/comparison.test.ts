@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { interest } from "../../../src/functions/penalty/interest";
 import { effectiveRate, whatIf } from "../../../src/functions/account/comparison";
 import { charges } from "../../../src/functions/penalty/charges";
 import { answerOf, badInput, inCell, serial } from "../sheet";
@@ -87,6 +88,26 @@ describe("EFFECTIVERATE", () => {
     const found = inCell(effectiveRate, 2025, 20_000, 18_500, "2026-10-15", "2026-10-15", "yes");
     expect(found).toBe(Number(((1 + 50.34 / 1500) ** (365 / 183) - 1).toFixed(4)));
     expect((Number(found) * 100).toFixed(2)).toBe("6.81");
+  });
+
+  // 26 U.S.C. 6651(a)(2): 0.5% of 10,000 for one month; 6601(a), 6621, 6622: one day of interest.
+  it("leaves out what filing late causes: paid a day late, filed months later", () => {
+    const day = Number(inCell(interest, 10_000, "2026-04-15", "2026-04-16"));
+    const found = inCell(effectiveRate, 2025, 10_000, 0, "2026-04-16", "2026-09-30");
+    expect(found).toBe(Number(((1 + (50 + day) / 10_000) ** 365 - 1).toFixed(4)));
+    expect(inCell(effectiveRate, 2025, 10_000, 0, "2026-04-16", "2026-04-15")).toBe(found);
+  });
+
+  it("does not depend on the filing date without an extension", () => {
+    const paidOn = fc.integer({ min: serial("2026-04-16"), max: serial("2026-12-01") });
+    fc.assert(
+      fc.property(paidOn, paidOn, (paid, filed) => {
+        const rate = (filing: unknown) =>
+          inCell(effectiveRate, 2025, 20_000, 12_000, paid, filing, "", "", "", "latest");
+        expect(rate(filed)).toBe(rate("2026-04-15"));
+      }),
+      { numRuns: 100, seed: 4868 }
+    );
   });
 
   it("is nothing where nothing was unpaid or nothing late", () => {

@@ -11,6 +11,7 @@ import {
   type ClientListField,
 } from "../../../src/functions/arguments/clientListHeadings";
 import { daysLeft, nextDate, stage } from "../../../src/functions/season/status";
+import { plannedCost } from "./plannedCost";
 import { afterTable, answerOf, badInput, inCell, serial } from "../sheet";
 
 const ANSWERS = [
@@ -467,7 +468,7 @@ const anyClient = fc
     postponement: maybe(fc.constant(["2026-01-22", "2026-06-08"] as const)),
   })
   .map(({ confirmedAfter, rejectedAfter, postponement, ...client }) => {
-    const after = (days: number | ""): unknown =>
+    const after = (days: number | ""): number | "" =>
       days === "" || client.requestedOn === "" ? "" : client.requestedOn + days;
     return {
       ...client,
@@ -479,44 +480,15 @@ const anyClient = fc
   });
 type AnyClient = typeof anyClient extends fc.Arbitrary<infer Drawn> ? Drawn : never;
 
-/** Whether the extension was asked for in time or still can be: worked out here by hand, from the days alone. */
-function isExtended(client: AnyClient, dueDay: number, extendedDay: number, asOf: number): boolean {
-  const came = (cell: unknown): number | undefined =>
-    typeof cell === "number" && cell <= asOf ? cell : undefined;
-  const requestedOn = came(client.requestedOn);
-  if (requestedOn === undefined) return asOf <= dueDay;
-  if (requestedOn > dueDay) return false;
-  const [rejectedOn, confirmedOn] = [came(client.rejectedOn), came(client.confirmedOn)];
-  if (rejectedOn !== undefined) {
-    const again = rejectedOn >= dueDay ? dueDay + 5 : Math.max(dueDay, rejectedOn + 5);
-    if (confirmedOn === undefined || confirmedOn < rejectedOn) return asOf <= again;
-    if (confirmedOn > again) return false;
-  }
-  return extendedDay > dueDay;
-}
-
 /** A client's row by the functions of the same names, one call each. */
 function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
-  const {
-    totalTax,
-    payments,
-    state,
-    filerType,
-    filedOn,
-    paidOn,
-    plannedFilingDate,
-    plannedPaymentDate,
-  } = client;
+  const { totalTax, payments, state, filerType, filedOn, paidOn } = client;
   const year = client.taxYear === "" ? 2025 : client.taxYear;
   const postponement = [client.postponementBegins, client.postponementEnds];
   const who = [state, filerType, ...postponement];
   const record = [client.requestedOn, client.confirmedOn, client.rejectedOn, filedOn];
   const dueDay = Number(inCell(due, year, ...who));
   const extendedDay = Number(inCell(extended, year, ...who));
-  const inTime = isExtended(client, dueDay, extendedDay, asOf);
-  const filed = filedOn || plannedFilingDate || (inTime ? extendedDay : asOf);
-  const paid = paidOn || plannedPaymentDate || filed;
-  const paidOnTime = Math.round((payments + (client.paidWithRequest || 0)) * 100) / 100;
   const standing = inCell(stage, year, asOf, ...record, ...who);
   const asks = standing === "not requested" || standing === "rejected";
   return [
@@ -525,20 +497,7 @@ function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
     extendedDay,
     inCell(shortfall, totalTax, payments),
     inCell(suggest, totalTax, payments, client.target, client.cushion, client.firstInstallment),
-    inCell(
-      charges,
-      year,
-      totalTax,
-      paidOnTime,
-      paid,
-      filed,
-      inTime ? "yes" : "no",
-      state,
-      filerType,
-      "latest",
-      "",
-      ...postponement
-    ),
+    plannedCost({ ...client, taxYear: year }, asOf),
     asks ? inCell(method, year, client.paidWithRequest || 0, asOf, client.rejectedOn, ...who) : "",
     standing,
     inCell(daysLeft, year, asOf, ...record, paidOn, ...who),
