@@ -15,6 +15,7 @@ import requiredAnnualPayment from "../../rules/required-annual-payment.json";
 import returnDueDate from "../../rules/return-due-date.json";
 import underpaymentRate from "../../rules/underpayment-rate.json";
 import { calendarDate } from "../calendar/calendarDate";
+import { agreementTables } from "./agreementTables";
 import { readDatedTable } from "./datedTable";
 import { liabilityTables } from "./liabilityTables";
 import { readListTable } from "./listTable";
@@ -51,6 +52,7 @@ export const rulebook = {
   ),
   orderOfPayments: readListTable(orderOfPayments as Written["order-of-payments"], "orders"),
   reasonableCauseTest: readDatedTable(reasonableCauseTest as Written["reasonable-cause-test"]),
+  ...agreementTables,
   ...requestTables,
   ...stateTable,
   ...liabilityTables,

@@ -1,5 +1,10 @@
 import { charges as chargesOf } from "../../calculation/penalty/charges";
-import { chargesInput, chargesInputOf, chargesTables } from "../arguments/chargesInput";
+import {
+  BEFORE_NOTICE,
+  chargesInput,
+  chargesInputOf,
+  chargesTables,
+} from "../arguments/chargesInput";
 import { moneyCell } from "../cells/answerCell";
 import { rowFunction, tableFunction } from "../worksheetFunction";
 import { chargeTable } from "./chargeTable";
@@ -17,6 +22,7 @@ const CHARGES = rowFunction({
       remark: "interest only, because 90% was paid on time",
     },
   ],
+  note: BEFORE_NOTICE,
   calculate: (given, rules) => moneyCell(chargesOf(chargesInputOf(given), rules).total),
 });
 
@@ -66,6 +72,7 @@ const CHARGELINES = tableFunction({
       answer: "No failure-to-pay penalty: 90% paid, reasonable cause",
     },
   ],
+  note: BEFORE_NOTICE,
   calculate: (given, rules) => chargeTable(chargesOf(chargesInputOf(given), rules)),
 });
 
