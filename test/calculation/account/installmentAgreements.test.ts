@@ -81,6 +81,56 @@ describe("the kinds of agreement open to a balance", () => {
     expect([term("2025-03-04"), term("2025-03-05")]).toEqual(["72", "120"]);
   });
 
+  // The date of each text, so that the preparer sees its age: the pages and instructions as copied or reported; the statute as of July 2026
+  it.each([
+    ["2017-01-01", ["guaranteed agreement 2026-07-18"]],
+    ["2024-06-30", ["guaranteed agreement 2026-07-18"]],
+    [
+      "2024-07-01",
+      [
+        "short-term plan 2026-06-28",
+        "short-term plan 2024-07-01",
+        "guaranteed agreement 2026-07-18",
+        "simple payment plan 2025-04-07",
+        "form 9465 2026-06-28",
+      ],
+    ],
+    [
+      "2026-12-31",
+      [
+        "short-term plan 2026-06-28",
+        "short-term plan 2024-07-01",
+        "guaranteed agreement 2026-07-18",
+        "simple payment plan 2025-04-07",
+        "form 9465 2026-06-28",
+      ],
+    ],
+  ])("of %s are those of the texts %j", (on, expected) => {
+    const { choices } = agreements("5000", { agreementOn: day(on) });
+    expect(choices.map(({ kind }) => `${kind.kind} ${kind.textDated}`)).toEqual(expected);
+  });
+
+  it("are agreements under section 6159, except the short-term plan", () => {
+    for (const on of ["2024-07-01", "2026-07-01"])
+      expect(
+        agreements("5000", { agreementOn: day(on) }).choices.map(({ kind }) =>
+          kind.isInstallmentAgreement ? kind.limitOf : "none"
+        )
+      ).toEqual([
+        "none",
+        "none",
+        "tax",
+        "tax, penalties and interest",
+        "tax, penalties and interest",
+      ]);
+  });
+
+  it("limited the plan before March 5, 2025 to $50,000 as well", () => {
+    const at = (owed: string): boolean | undefined =>
+      isOpen("simple payment plan", agreements(owed, { agreementOn: day("2025-03-04") }));
+    expect([at("50000"), at("50000.01")]).toEqual([true, false]);
+  });
+
   it("are refused for a date outside the tables", () => {
     for (const on of ["2016-12-31", "2027-01-01"])
       expect(() => agreements("5000", { agreementOn: day(on) })).toThrow(NotInTableError);
@@ -124,6 +174,28 @@ describe("the setup fees", () => {
       "short-term plan",
       "low income, direct debit",
     ]);
+  });
+
+  it.each([
+    ["2017-01-01", [...Array<string>(6).fill("2016-12-02")]],
+    ["2022-08-24", [...Array<string>(5).fill("2016-12-02")]],
+    [
+      "2022-08-25",
+      [
+        ...["2016-12-02", "2016-12-02", "2022-08-25", "2016-12-02"],
+        ...["2026-07-18", "2016-12-02", "2022-08-25", "2016-12-02"],
+      ],
+    ],
+    [
+      "2026-03-03",
+      [
+        ...["2026-06-28", "2026-06-28", "2026-03-03", "2026-06-28", "2026-06-28", "2026-06-28"],
+        ...["2026-07-18", "2026-06-28", "2026-06-28", "2026-06-28"],
+      ],
+    ],
+  ])("of %s are from texts of the dates %j", (on, expected) => {
+    const { fees: found } = agreements("5000", { agreementOn: day(on) });
+    expect(found.map(({ textDated }) => textDated)).toEqual(expected);
   });
 
   it("show the fee of $29 that one text names, from the date of its page", () => {
