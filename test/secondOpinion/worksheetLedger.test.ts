@@ -24,12 +24,12 @@ interface Kept extends Worked {
 }
 
 const last = ({ rows }: Kept): AccountRow | undefined => rows?.at(-1);
-const noticeRow = ({ rows = [] }: Kept): AccountRow | undefined =>
+const noticeRow = ({ rows = [] }: Pick<Kept, "rows">): AccountRow | undefined =>
   rows.find(({ event }) => event.startsWith("Notice"));
 /** Cents of a notice that are paid on a day counted from the last day to pay it. */
 const paidBeside = ({ given, rows }: Kept, days: number): number => {
   const { noticeOn } = given;
-  const demanded = noticeRow({ given, rows } as Kept)?.amount ?? 0;
+  const demanded = noticeRow({ rows })?.amount ?? 0;
   if (noticeOn === undefined || demanded === 0) return 0;
   const day = payNoticeBy(noticeOn, demanded, given.state) + days;
   const paid = given.payments.filter((payment) => payment.day === day);

@@ -47,7 +47,8 @@ const CENT = new Decimal("0.01");
  * @see 26 U.S.C. 6601(a), (b)(1), (e)(2)(A), 6622, 6651(a)(2), (h)
  *
  * @example
- * // $12,000 in one payment a month later, at 7%: about 12,101
+ * // $12,000 of tax in one payment 31 days later, at 7%, under an agreement
+ * //=> 12,101.55
  */
 export function monthlyPayment(
   input: MonthlyPaymentInput,
