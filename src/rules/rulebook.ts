@@ -6,6 +6,8 @@ import reasonableCauseTest from "../../rules/reasonable-cause-test.json";
 import failureToFileMinimum from "../../rules/failure-to-file-minimum.json";
 import failureToFile from "../../rules/failure-to-file.json";
 import failureToPay from "../../rules/failure-to-pay.json";
+import levyNotice from "../../rules/levy-notice.json";
+import noticeAndDemand from "../../rules/notice-and-demand.json";
 import legalHolidays from "../../rules/legal-holidays.json";
 import orderOfPayments from "../../rules/order-of-payments.json";
 import postponements from "../../rules/nationwide-postponements.json";
@@ -13,6 +15,7 @@ import requiredAnnualPayment from "../../rules/required-annual-payment.json";
 import returnDueDate from "../../rules/return-due-date.json";
 import underpaymentRate from "../../rules/underpayment-rate.json";
 import { calendarDate } from "../calendar/calendarDate";
+import { agreementTables } from "./agreementTables";
 import { readDatedTable } from "./datedTable";
 import { liabilityTables } from "./liabilityTables";
 import { readListTable } from "./listTable";
@@ -42,11 +45,14 @@ export const rulebook = {
   failureToFile: readDatedTable(failureToFile as Written["failure-to-file"]),
   failureToFileMinimum: readDatedTable(failureToFileMinimum as Written["failure-to-file-minimum"]),
   failureToPay: readDatedTable(failureToPay as Written["failure-to-pay"]),
+  levyNotice: readDatedTable(levyNotice as Written["levy-notice"]),
+  noticeAndDemand: readDatedTable(noticeAndDemand as Written["notice-and-demand"]),
   requiredAnnualPayment: readDatedTable(
     requiredAnnualPayment as Written["required-annual-payment"]
   ),
   orderOfPayments: readListTable(orderOfPayments as Written["order-of-payments"], "orders"),
   reasonableCauseTest: readDatedTable(reasonableCauseTest as Written["reasonable-cause-test"]),
+  ...agreementTables,
   ...requestTables,
   ...stateTable,
   ...liabilityTables,

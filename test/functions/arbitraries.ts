@@ -218,6 +218,10 @@ const FITTING: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>>
   requestedOn: ({ begins }) => maybe(dates(begins + 60, 60)),
   confirmedOn: ({ begins }) => fc.option(dates(begins + 120, 60), { freq: 1 }),
   rejectedOn: ({ begins }) => fc.option(dates(begins + 120, 60), { freq: 1 }),
+  // Mostly more than the tax in it.
+  owed: () => fc.nat({ max: 300_000 }),
+  noticeOn: ({ begins }) => maybe(dates(begins + 900, 300)),
+  levyNoticeOn: ({ begins }) => maybe(dates(begins + 1200, 400)),
   dueOn: ({ begins }) => dates(begins - 100, 200),
   enteredZoneOn: ({ begins }) => dates(begins - 100, 200),
 };
@@ -280,6 +284,7 @@ function yearsOf(list: CatalogFunction["arguments"]): readonly [number, number] 
   const ids = Object.values(list).map(({ id }) => id);
   if ("rejectedOn" in list || KINDS_OF_FEW_YEARS.some((id) => ids.includes(id)))
     return [2022, 2025];
+  if ("owed" in list) return [2017, 2022];
   return KINDS_OF_RECENT_YEARS.some((id) => ids.includes(id)) ? [2021, 2027] : [2007, 2028];
 }
 

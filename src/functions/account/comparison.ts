@@ -1,7 +1,13 @@
 import { effectiveAnnualRate } from "../../calculation/account/effectiveAnnualRate";
 import { charges } from "../../calculation/penalty/charges";
 import { costOfPayingLate } from "../../calculation/penalty/costOfPayingLate";
-import { chargesInput, chargesInputOf, chargesTables, lateness } from "../arguments/chargesInput";
+import {
+  BEFORE_NOTICE,
+  chargesInput,
+  chargesInputOf,
+  chargesTables,
+  lateness,
+} from "../arguments/chargesInput";
 import { dollars } from "../arguments/dollars";
 import { INTEREST_OUT_OF_COUNTRY, POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import { dateRange, dollarRange } from "../arguments/ranges";
@@ -30,7 +36,7 @@ const WHATIF = tableFunction({
       remark: "without an extra payment, if the return is filed and the balance paid on 10/15/2026",
     },
   ],
-  note: `${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
+  note: `${BEFORE_NOTICE} ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: ({ extraPayments, dates, ...given }, rules) => [
     ["Extra payment", ...dates.map(dateCell)],
     ...extraPayments.map((extra) => {
@@ -57,7 +63,7 @@ const WHATIF = tableFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} Dates in the first row, extra payments in the first column, dollars and cents between. Fills several cells; not for use inside an Excel table.
@@ -72,7 +78,7 @@ export function whatIf(
   state?: unknown,
   filerType?: unknown,
   assumedRate?: unknown,
-  agreementBegins?: unknown,
+  agreementOn?: unknown,
   postponementBegins?: unknown,
   postponementEnds?: unknown
 ): unknown[][];
@@ -90,7 +96,7 @@ const EFFECTIVERATE = rowFunction({
       answer: "6.81%",
     },
   ],
-  note: `The rate of paying late: failure-to-pay penalty and interest on the tax. The failure-to-file penalty and the interest on it are left out, because filing late causes them whenever the tax is paid. ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
+  note: `The rate of paying late: failure-to-pay penalty and interest on the tax. The failure-to-file penalty and the interest on it are left out, because filing late causes them whenever the tax is paid. ${BEFORE_NOTICE} ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given, rules) => {
     const input = chargesInputOf(given);
     const cost = costOfPayingLate(charges(input, rules));
@@ -114,7 +120,7 @@ const EFFECTIVERATE = rowFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} An annual rate as a percent, to a hundredth of a percent; 0 if paying late costs nothing.
@@ -129,7 +135,7 @@ export function effectiveRate(
   state?: unknown[][],
   filerType?: unknown[][],
   assumedRate?: unknown[][],
-  agreementBegins?: unknown[][],
+  agreementOn?: unknown[][],
   postponementBegins?: unknown[][],
   postponementEnds?: unknown[][]
 ): unknown[][];

@@ -13,9 +13,13 @@ export const lateness = {
   validExtension: yesNo,
   ...residence,
   assumedRate,
-  agreementBegins: optional(date),
+  agreementOn: optional(date),
   ...postponement,
 };
+
+/** The note of a function that charges a balance paid on one date. */
+export const BEFORE_NOTICE =
+  "Interest on the failure-to-pay penalty after a notice, and its rate of 1% after a levy notice, are in LEDGER only, which takes the dates of both.";
 
 /** The rule tables that penalties and interest depend on. */
 export const chargesTables = [
@@ -55,7 +59,7 @@ export function paidAtOnce(given: PaidAtOnce): ChargesInput {
 
 /** The input of the charges from the arguments. */
 export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput {
-  const { totalTax, paidOnTime, paidOn, filedOn, validExtension, agreementBegins } = given;
+  const { totalTax, paidOnTime, paidOn, filedOn, validExtension, agreementOn } = given;
   return paidAtOnce({
     dates: datesOf(given),
     totalTax,
@@ -63,7 +67,7 @@ export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput 
     paidOn,
     filedOn,
     validExtension,
-    agreementBegins,
+    agreementOn,
     assumedRate: given.assumedRate,
   });
 }

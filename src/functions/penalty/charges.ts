@@ -1,12 +1,17 @@
 import { charges as chargesOf } from "../../calculation/penalty/charges";
-import { chargesInput, chargesInputOf, chargesTables } from "../arguments/chargesInput";
 import { INTEREST_OUT_OF_COUNTRY, POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
+import {
+  BEFORE_NOTICE,
+  chargesInput,
+  chargesInputOf,
+  chargesTables,
+} from "../arguments/chargesInput";
 import { moneyCell } from "../cells/answerCell";
 import { rowFunction, tableFunction } from "../worksheetFunction";
 import { chargeTable } from "./chargeTable";
 
 const LAW = ["IRC sections 6601, 6621, 6622 and 6651", "Regulations section 301.6651-1"];
-const NOTE = `${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`;
+const NOTE = `${BEFORE_NOTICE} ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`;
 
 const CHARGES = rowFunction({
   arguments: chargesInput,
@@ -36,7 +41,7 @@ const CHARGES = rowFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} Dollars and cents; 0 if there are no penalties or interest.
@@ -51,7 +56,7 @@ export function charges(
   state?: unknown[][],
   filerType?: unknown[][],
   assumedRate?: unknown[][],
-  agreementBegins?: unknown[][],
+  agreementOn?: unknown[][],
   postponementBegins?: unknown[][],
   postponementEnds?: unknown[][]
 ): unknown[][];
@@ -86,7 +91,7 @@ const CHARGELINES = tableFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} A row of headings, then one row per step. Fills several cells; not for use inside an Excel table.
@@ -101,7 +106,7 @@ export function chargeLines(
   state?: unknown,
   filerType?: unknown,
   assumedRate?: unknown,
-  agreementBegins?: unknown,
+  agreementOn?: unknown,
   postponementBegins?: unknown,
   postponementEnds?: unknown
 ): unknown[][];

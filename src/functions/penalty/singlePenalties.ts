@@ -2,6 +2,7 @@ import { failureToFilePenalty } from "../../calculation/penalty/failureToFilePen
 import { failureToPayPenalty } from "../../calculation/penalty/failureToPayPenalty";
 import { toCents } from "../../money/dollars";
 import { optional } from "../arguments/argumentKind";
+import { BEFORE_NOTICE } from "../arguments/chargesInput";
 import { dateTables, datesOf, postponement, residence } from "../arguments/client";
 import { date, dateAfterYear } from "../arguments/date";
 import { dollars } from "../arguments/dollars";
@@ -75,7 +76,7 @@ const LATEPAY = rowFunction({
     unpaidTax: dollars,
     paidOn: dateAfterYear,
     ...residence,
-    agreementBegins: optional(date),
+    agreementOn: optional(date),
     ...postponement,
   },
   tables: [...dateTables, "failureToPay"],
@@ -87,13 +88,14 @@ const LATEPAY = rowFunction({
       remark: "one month and part of another",
     },
   ],
+  note: BEFORE_NOTICE,
   calculate: (given, rules) => {
     const input = {
       due: datesOf(given).regular,
       unpaidTax: given.unpaidTax,
       payments: [],
       through: given.paidOn,
-      agreementBegins: given.agreementBegins,
+      agreementOn: given.agreementOn,
     };
     return moneyCell(toCents(failureToPayPenalty(input, rules.failureToPay).amount));
   },
@@ -108,7 +110,7 @@ const LATEPAY = rowFunction({
  * @param paidOn Date the tax is paid.
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} Dollars and cents.
@@ -119,7 +121,7 @@ export function latePay(
   paidOn: unknown[][],
   state?: unknown[][],
   filerType?: unknown[][],
-  agreementBegins?: unknown[][],
+  agreementOn?: unknown[][],
   postponementBegins?: unknown[][],
   postponementEnds?: unknown[][]
 ): unknown[][];
