@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { byStatus, datedTable, figure, listTable, text } from "./parts";
+import { byStatus, date, datedTable, figure, listTable, text } from "./parts";
 
 /** Tables of penalties, interest, payments and estimated tax, by id. */
 export const penaltyTables = {
@@ -12,6 +12,13 @@ export const penaltyTables = {
   "failure-to-file-minimum": datedTable({ amount: figure }),
   "failure-to-pay": datedTable({ monthlyRate: figure, maximumRate: figure, agreementRate: figure }),
   "reasonable-cause-test": datedTable({ shareToPay: figure }),
+  "clean-history-relief": listTable("reliefs", {
+    from: date,
+    name: text,
+    lookBackYears: z.int().positive(),
+    how: text,
+    confirm: text,
+  }),
   "order-of-payments": listTable("orders", {
     when: z.enum(["designated", "undesignated"]),
     what: text,
