@@ -1,8 +1,9 @@
 import type { Charges } from "../../calculation/penalty/charges";
 import type { CleanHistoryRule } from "../../calculation/penalty/cleanHistoryRule";
 import { likelyRelief } from "../../calculation/penalty/likelyRelief";
-import type { Decimal } from "../../money/dollars";
+import { toCents, type Decimal } from "../../money/dollars";
 import { BLANK, citation, moneyCell, type AnswerTable } from "../cells/answerCell";
+import { CONTINUES, likelyBy, NOTHING_TO_REMOVE } from "./reliefWords";
 
 /** Blank cells from the second column to the one before the amount. */
 const BETWEEN = Array.from({ length: 6 }, () => BLANK);
@@ -13,32 +14,29 @@ const BETWEEN = Array.from({ length: 6 }, () => BLANK);
  */
 export function reliefRows(charged: Charges, rule: CleanHistoryRule): AnswerTable {
   if (charged.total.isZero()) return [];
-  const relief = likelyRelief(charged);
+  const parts = {
+    failureToFile: toCents(charged.failureToFile.amount),
+    failureToPay: toCents(charged.failureToPay.amount),
+    interestOnPenalties: toCents(charged.interestOnPenalty.amount),
+    interestOnTax: toCents(charged.interestOnTax.amount),
+  };
+  const { removed, remaining } = likelyRelief(parts);
   const source = citation(rule.source);
   const total = ["Total penalties and interest", ...BETWEEN, moneyCell(charged.total), BLANK];
-  const noted = (text: string, of: string): AnswerTable => [[text, ...BETWEEN, BLANK, of]];
-  if (relief.removed.isZero())
-    return [
-      total,
-      ...noted("No penalty that relief could remove. Interest on the tax stays", source),
-    ];
-  const removed = (what: string, amount: Decimal): AnswerTable =>
+  const note = (text: string, of: string): AnswerTable => [[text, ...BETWEEN, BLANK, of]];
+  if (removed.isZero()) return [total, ...note(NOTHING_TO_REMOVE, source)];
+  const relief = (what: string, amount: Decimal): AnswerTable =>
     amount.isZero()
       ? []
       : [[`Likely relief: ${what}`, ...BETWEEN, moneyCell(amount.negated()), source]];
-  const paying = charged.failureToPay.periods.at(-1);
+  const lastOfPaying = charged.failureToPay.periods.at(-1);
   return [
     total,
-    ...removed("failure-to-file penalty", relief.failureToFile),
-    ...removed("failure-to-pay penalty", relief.failureToPay),
-    ...removed("interest on the failure-to-file penalty", relief.interestOnPenalty),
-    ["Likely to remain: interest on the tax", ...BETWEEN, moneyCell(relief.remaining), BLANK],
-    ...noted(`Relief is likely, but not certain: ${rule.name}`, source),
-    ...(paying
-      ? noted(
-          "The failure-to-pay penalty continues until the tax is paid. Ask for relief after that",
-          citation(paying.source)
-        )
-      : []),
+    ...relief("failure-to-file penalty", parts.failureToFile),
+    ...relief("failure-to-pay penalty", parts.failureToPay),
+    ...relief("interest on the failure-to-file penalty", parts.interestOnPenalties),
+    ["Likely to remain: interest on the tax", ...BETWEEN, moneyCell(remaining), BLANK],
+    ...note(likelyBy(rule), source),
+    ...(lastOfPaying ? note(CONTINUES, citation(lastOfPaying.source)) : []),
   ];
 }
