@@ -7,6 +7,8 @@ import reasonableCauseTest from "../../rules/reasonable-cause-test.json";
 import failureToFileMinimum from "../../rules/failure-to-file-minimum.json";
 import failureToFile from "../../rules/failure-to-file.json";
 import failureToPay from "../../rules/failure-to-pay.json";
+import levyNotice from "../../rules/levy-notice.json";
+import noticeAndDemand from "../../rules/notice-and-demand.json";
 import legalHolidays from "../../rules/legal-holidays.json";
 import orderOfPayments from "../../rules/order-of-payments.json";
 import postponements from "../../rules/nationwide-postponements.json";
@@ -43,6 +45,8 @@ export const rulebook = {
   failureToFile: readDatedTable(failureToFile as Written["failure-to-file"]),
   failureToFileMinimum: readDatedTable(failureToFileMinimum as Written["failure-to-file-minimum"]),
   failureToPay: readDatedTable(failureToPay as Written["failure-to-pay"]),
+  levyNotice: readDatedTable(levyNotice as Written["levy-notice"]),
+  noticeAndDemand: readDatedTable(noticeAndDemand as Written["notice-and-demand"]),
   requiredAnnualPayment: readDatedTable(
     requiredAnnualPayment as Written["required-annual-payment"]
   ),

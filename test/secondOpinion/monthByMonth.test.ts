@@ -42,6 +42,7 @@ function chargesInCents(given: LateReturn): Parts {
     failureToPay: cents(charged.failureToPay.amount),
     interestOnTax: cents(charged.interestOnTax.amount),
     interestOnAddition: cents(charged.interestOnPenalty.amount),
+    interestAfterNotice: 0,
   };
 }
 

@@ -15,8 +15,11 @@ export interface LateReturn extends Whose {
   readonly filed: number;
   readonly extended: boolean;
   readonly through: number;
-  /** First day of an installment agreement. */
-  readonly agreementBegins?: number | undefined;
+  /** The day on which an installment agreement is accepted. */
+  readonly agreementOn?: number | undefined;
+  /** Notice and demand, and notice of intent to levy. */
+  readonly noticeOn?: number | undefined;
+  readonly levyNoticeOn?: number | undefined;
   readonly assumed?: Assumed;
 }
 
@@ -26,12 +29,23 @@ export interface Outcome {
   readonly timely: boolean;
 }
 
+/** What a notice and demand bills: section 6601(e)(2)(A), (e)(3). */
+export interface Bill {
+  readonly on: number;
+  /** Last day to pay it. */
+  readonly until: number;
+  /** Failure-to-pay penalty in cents. */
+  readonly failureToPay: number;
+}
+
 /** The parts in cents. */
 export interface Parts {
   readonly failureToFile: number;
   readonly failureToPay: number;
   readonly interestOnTax: number;
   readonly interestOnAddition: number;
+  /** On the failure-to-pay penalty that a notice bills. */
+  readonly interestAfterNotice: number;
 }
 
 /** A month of failure to pay: its dates, the rate on the unpaid tax, and the amount. */
@@ -45,6 +59,8 @@ export interface PayMonth {
 const FINE = 10_000n;
 const HALF_PERCENT = 50n;
 const QUARTER_PERCENT = 25n;
+const ONE_PERCENT = 100n;
+const DAYS_AFTER_LEVY_NOTICE = 10;
 const FIVE_PERCENT = 500n;
 const MOST_SHARE = 2_500n;
 
@@ -94,12 +110,31 @@ export function endOfMonth(named: number, count: number): number {
 const paidThrough = (day: number, { paidOnTimeCents, payments }: LateReturn): number =>
   payments.reduce((sum, paid) => (paid.day <= day ? sum + paid.cents : sum), paidOnTimeCents);
 
+/**
+ * What counts as paid for interest at the end of a date. From the day of a notice on, that is all paid by the end of the time to pay
+ * (section 6601(e)(3)).
+ */
+const countedThrough = (day: number, given: LateReturn, bill: Bill | undefined): number =>
+  paidThrough(bill && day >= bill.on ? Math.max(day, bill.until) : day, given);
+
+/** The days on which more counts as paid. */
+const daysOfPayment = ({ payments }: LateReturn, bill: Bill | undefined): readonly number[] => [
+  ...new Set([...payments.map(({ day }) => day), ...(bill ? [bill.on] : [])]),
+];
+
 /** The unpaid tax at the end of a date. */
 export const unpaidAfter = (day: number, given: LateReturn): number =>
   Math.max(0, given.taxCents - paidThrough(day, given));
 
+/** Section 6651(d) and (h). Where both apply, the project shows the higher rate. */
+function monthlyShare(begins: number, ends: number, given: LateReturn, timely: boolean): bigint {
+  const { levyNoticeOn = Infinity, agreementOn = Infinity } = given;
+  if (begins > levyNoticeOn + DAYS_AFTER_LEVY_NOTICE) return ONE_PERCENT;
+  return timely && ends >= agreementOn ? QUARTER_PERCENT : HALF_PERCENT;
+}
+
 /**
- * The failure-to-pay penalty of each month, section 6651(a)(2), (b)(2), (h). A payment on the first day of a month does not reduce its
+ * The failure-to-pay penalty of each month, section 6651(a)(2), (b)(2), (d), (h). A payment on the first day of a month does not reduce its
  * penalty. The rate is half in months with an installment agreement, if the return was timely.
  */
 export function failureToPayMonths(
@@ -108,7 +143,6 @@ export function failureToPayMonths(
   timely: boolean
 ): readonly PayMonth[] {
   const months: PayMonth[] = [];
-  const agreement = timely ? (given.agreementBegins ?? Infinity) : Infinity;
   let charged = 0n;
   for (let month = 1; ; month++) {
     const begins = endOfMonth(due.named, month - 1) + 1;
@@ -116,7 +150,7 @@ export function failureToPayMonths(
     const unpaid = unpaidAfter(month === 1 ? due.last : begins - 1, given);
     if (begins > given.through || given.through <= due.last) break;
     if (unpaid === 0 || charged === MOST_SHARE) break;
-    const wanted = ends >= agreement ? QUARTER_PERCENT : HALF_PERCENT;
+    const wanted = monthlyShare(begins, ends, given, timely);
     const share = charged + wanted > MOST_SHARE ? MOST_SHARE - charged : wanted;
     charged += share;
     months.push({ begins, ends, share, amount: BigInt(unpaid) * share });
@@ -186,32 +220,34 @@ export function outcomeOf(given: LateReturn): Outcome {
   return { presumed: causeIsPresumed(given, dates), timely: given.filed <= due.last };
 }
 
-/**
- * Interest on the failure-to-file penalty from the due date of the return, including extensions, to the date on which the penalty is
- * paid: section 6601(e)(2)(B). What is paid beyond the tax and the failure-to-pay penalty pays it. That order is the project's position.
- */
-function interestOnAddition(
+/** Interest on an amount that is paid once an amount before it is paid. */
+function interestBehind(
+  cents: number,
+  before: number,
+  from: number,
   given: LateReturn,
-  { named }: ActDate,
-  addition: number,
-  failureToPay: number
+  bill: Bill | undefined
 ): number {
-  const { taxCents, payments, through, assumed } = given;
-  const beyond = (day: number): number =>
-    Math.max(0, paidThrough(day, given) - taxCents - failureToPay);
-  const later = [...new Set(payments.map(({ day }) => day))]
-    .filter((day) => day > named)
+  const beyond = (day: number): number => Math.max(0, countedThrough(day, given, bill) - before);
+  const later = daysOfPayment(given, bill)
+    .filter((day) => day > from)
     .map((day) => ({ day, cents: beyond(day) - beyond(day - 1) }));
-  return dayByDayInterest(addition - beyond(named), named, later, through, assumed);
+  const { through, assumed } = given;
+  return dayByDayInterest(cents - beyond(from), from, later, through, assumed);
 }
 
 /**
  * Penalties and interest of a return.
  *
+ * Interest on the failure-to-file penalty runs from the due date of the return, including extensions, to the date on which the penalty
+ * is paid: section 6601(e)(2)(B). What is paid beyond the tax and the failure-to-pay penalty pays it; after a notice, only the penalty
+ * that it bills comes first. That order is the project's position.
+ *
  * @param given - The return.
  * @param outcome - Its final facts, where `given` describes it only up to a date.
+ * @param bill - The notice and demand, if there is one.
  */
-export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Parts {
+export function monthByMonth(given: LateReturn, outcome = outcomeOf(given), bill?: Bill): Parts {
   const { filing, paidWithRequest, extended } = statuteDates(given);
   const due = given.extended ? extended : filing;
   const months = outcome.presumed ? [] : failureToPayMonths(given, filing, outcome.timely);
@@ -219,8 +255,12 @@ export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Par
   const exact = filed.gross - filed.reduction;
   const addition = Math.max(rounded(exact), filed.least);
   const paying = rounded(months.reduce((sum, { amount }) => sum + amount, 0n));
-  const later = given.payments.filter((payment) => payment.day > paidWithRequest.last);
-  const { through, assumed } = given;
+  const counted = (day: number): number => countedThrough(day, given, bill);
+  const later = daysOfPayment(given, bill)
+    .filter((day) => day > paidWithRequest.last)
+    .map((day) => ({ day, cents: counted(day) - counted(day - 1) }));
+  const { through, assumed, taxCents } = given;
+  const first = Math.min(paying, bill?.failureToPay ?? Infinity);
   return {
     failureToFile: addition,
     failureToPay: paying,
@@ -234,6 +274,10 @@ export function monthByMonth(given: LateReturn, outcome = outcomeOf(given)): Par
             through,
             assumed
           ),
-    interestOnAddition: addition === 0 ? 0 : interestOnAddition(given, due, addition, paying),
+    interestOnAddition:
+      addition === 0 ? 0 : interestBehind(addition, taxCents + first, due.named, given, bill),
+    interestAfterNotice: bill
+      ? interestBehind(bill.failureToPay, taxCents, bill.on, given, bill)
+      : 0,
   };
 }

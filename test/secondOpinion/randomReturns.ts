@@ -159,7 +159,7 @@ export const returnsPaidAtOnce: fc.Arbitrary<Drawn & { readonly paidOn: number }
       assumed: drawn.assumed,
       payments: rest > 0 ? [{ day: paidOn, cents: rest }] : [],
       filed: drawn.filedOn ? dayAt(drawn.filedOn, frame) : paidOn,
-      agreementBegins: drawn.agreement && dayAt(drawn.agreement, frame),
+      agreementOn: drawn.agreement && dayAt(drawn.agreement, frame),
     };
   });
 
@@ -208,18 +208,48 @@ const nineTenths = fc
     return { whose, frame, taxCents, payments, filed };
   });
 
+/** A notice on a moment, or some days before a payment, so that the payment is near the end of the time to pay. */
+const noticeDays = seldom(
+  fc.oneof(
+    fc.record({ on: moments }),
+    fc.record({ payment: fc.nat({ max: 5 }), before: fc.integer({ min: 0, max: 25 }) })
+  )
+);
+type NoticeDay = NonNullable<typeof noticeDays extends fc.Arbitrary<infer Value> ? Value : never>;
+
+function noticeDay(notice: NoticeDay, payments: Drawn["payments"], frame: Frame): number {
+  if ("on" in notice) return dayAt(notice.on, frame);
+  const near = payments[notice.payment % payments.length]?.day ?? 0;
+  return near - notice.before;
+}
+
+const levyNotices = seldom(
+  fc.oneof(fc.integer({ min: 1, max: 40 }), fc.integer({ min: 1, max: 400 }))
+);
+
 /** A return with partial payments of a tenth of the tax and more, as LEDGER takes it. They may not cover the tax, or may exceed it. */
 export const returnsPaidInParts: fc.Arbitrary<Drawn> = fc
   .record({
     paid: fc.oneof({ weight: 5, arbitrary: parts }, { weight: 1, arbitrary: nineTenths }),
     agreement: agreements,
+    notice: noticeDays,
+    levyAfter: levyNotices,
     assumed: assumptions,
   })
-  .map(({ paid: { whose, frame, ...given }, agreement, assumed }) => ({
-    ...whose,
-    ...given,
-    paidOnTimeCents: 0,
-    extended: frame.extended,
-    assumed,
-    agreementBegins: agreement && dayAt(agreement, frame),
-  }));
+  .map(({ paid: { whose, frame, ...given }, agreement, notice, levyAfter, assumed }) => {
+    // Nothing is billed before the tax is due and the return is filed.
+    const afterFiling = (day: number): number =>
+      Math.max(day, given.filed, frame.dates.paidWithRequest.last + 1);
+    const noticeOn = notice && afterFiling(noticeDay(notice, given.payments, frame));
+    return {
+      ...whose,
+      ...given,
+      paidOnTimeCents: 0,
+      extended: frame.extended,
+      assumed,
+      agreementOn: agreement && afterFiling(dayAt(agreement, frame)),
+      noticeOn,
+      levyNoticeOn:
+        noticeOn === undefined || levyAfter === undefined ? undefined : noticeOn + levyAfter,
+    };
+  });

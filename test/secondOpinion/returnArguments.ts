@@ -16,13 +16,13 @@ const dayArgument = (day: number | undefined): Typed => (day === undefined ? und
 
 /** The client arguments of CHARGES and LEDGER from the extension on. Default words are omitted. */
 export function clientArguments(given: Omit<Drawn, "payments">): readonly Typed[] {
-  const { extended, state, who, assumed, agreementBegins, postponement } = given;
+  const { extended, state, who, assumed, agreementOn, postponement } = given;
   return [
     extended ? "yes" : undefined,
     state === "" ? undefined : state,
     who === "resident" ? undefined : who,
     rateArgument(assumed),
-    dayArgument(agreementBegins),
+    dayArgument(agreementOn),
     dayArgument(postponement?.begins),
     dayArgument(postponement?.until),
   ];

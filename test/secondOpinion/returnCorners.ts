@@ -191,8 +191,8 @@ export const RETURN_CORNERS: Readonly<Record<string, Reaches>> = {
   }) =>
     !outcome.timely &&
     months.length > 0 &&
-    given.agreementBegins !== undefined &&
-    given.agreementBegins < (months.at(-1)?.ends ?? 0),
+    given.agreementOn !== undefined &&
+    given.agreementOn < (months.at(-1)?.ends ?? 0),
   "90% test met": ({ outcome, given, dates }) =>
     outcome.presumed && unpaidAfter(dates.filing.last, given) > 0,
   "90% test met with exactly 90%": ({ outcome, given, dates }) =>

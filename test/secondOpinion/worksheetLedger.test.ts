@@ -9,6 +9,7 @@ import { accountRows, lastDayOf, type AccountRow } from "./accountRows";
 import { answerOfCall } from "./answerOfCall";
 import { unpaidAfter } from "./monthByMonth";
 import { Corners } from "./corners";
+import { payNoticeBy } from "./noticeDays";
 import { returnsPaidInParts, type Drawn } from "./randomReturns";
 import { RETURN_CORNERS } from "./returnCorners";
 import { clientArguments, yearArgument } from "./returnArguments";
@@ -23,6 +24,18 @@ interface Kept extends Worked {
 }
 
 const last = ({ rows }: Kept): AccountRow | undefined => rows?.at(-1);
+const noticeRow = ({ rows = [] }: Kept): AccountRow | undefined =>
+  rows.find(({ event }) => event.startsWith("Notice"));
+/** Cents of a notice that are paid on a day counted from the last day to pay it. */
+const paidBeside = ({ given, rows }: Kept, days: number): number => {
+  const { noticeOn } = given;
+  const demanded = noticeRow({ given, rows } as Kept)?.amount ?? 0;
+  if (noticeOn === undefined || demanded === 0) return 0;
+  const day = payNoticeBy(noticeOn, demanded, given.state) + days;
+  const paid = given.payments.filter((payment) => payment.day === day);
+  return paid.reduce((sum, { cents }) => sum + cents, 0);
+};
+const isLargeNotice = (one: Kept): boolean => (noticeRow(one)?.amount ?? 0) >= 10_000_000;
 /** Each row with the row after it. */
 const pairs = ({ rows = [] }: Kept): readonly (readonly [AccountRow, AccountRow])[] =>
   rows.slice(1).flatMap((row, index) => {
@@ -83,6 +96,23 @@ const corners = new Corners<Kept>({
     new Set(months.map(({ amount, share }) => amount / share)).size > 2,
   "a payment between the filing and the end": ({ given }) =>
     given.payments.some(({ day }) => day > given.filed),
+  "the 1% after a levy notice": ({ months }) => months.some(({ share }) => share === 100n),
+  "the 0.25% of an agreement, then the 1% after a levy notice": ({ months }) =>
+    months.some(({ share }) => share === 25n) && months.at(-1)?.share === 100n,
+  "the maximum of 25% reached at 1%": ({ months }) =>
+    months.reduce((sum, { share }) => sum + share, 0n) === 2_500n &&
+    months.some(({ share }) => share === 100n),
+  "a notice with nothing unpaid": (one) => noticeRow(one)?.amount === 0,
+  "a notice of less than $100,000, paid on the last day": (one) =>
+    !isLargeNotice(one) && paidBeside(one, 0) > 0,
+  "a notice of less than $100,000, paid a day late": (one) =>
+    !isLargeNotice(one) && paidBeside(one, 1) > 0,
+  "a notice of $100,000 or more, paid on the tenth business day": (one) =>
+    isLargeNotice(one) && paidBeside(one, 0) > 0,
+  "a notice of $100,000 or more, paid a day late": (one) =>
+    isLargeNotice(one) && paidBeside(one, 1) > 0,
+  "a notice where the 90% test excuses failure to pay": (one) =>
+    one.outcome.presumed && (noticeRow(one)?.amount ?? 0) > 0,
   "filed with tax unpaid": ({ given }) => unpaidAfter(given.filed, given) > 0,
 });
 
@@ -94,7 +124,10 @@ function callOf(given: Drawn): Call {
     payments,
     { day: given.filed },
   ];
-  return { name: "LEDGER", values: [...values, ...clientArguments(given)] };
+  const notices = [given.noticeOn, given.levyNoticeOn].map((day) =>
+    day === undefined ? undefined : { day }
+  );
+  return { name: "LEDGER", values: [...values, ...clientArguments(given), ...notices] };
 }
 
 const inCells = (row: AccountRow): readonly unknown[] => [

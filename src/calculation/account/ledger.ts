@@ -1,21 +1,33 @@
-import { compareDates, earlierDate, type CalendarDate } from "../../calendar/calendarDate";
+import { earlierDate, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
-import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
-import type { DueDate } from "../dueDate/dueDate";
+import { charges, type Charges, type ChargesInput } from "../penalty/charges";
 import type { Payment } from "../penalty/underpaymentInterest";
-import { charges, type ChargesInput } from "../penalty/charges";
+import type { State } from "../state";
+import { accountEvents } from "./accountEvents";
+import { interestAfterNotice } from "./interestAfterNotice";
+import { noticeAndDemand, type NoticeAndDemand } from "./noticeAndDemand";
+import { rateAfterLevyNotice } from "./rateAfterLevyNotice";
 
 /** What happened on a date of the payment history. */
-export type LedgerEvent = "tax due" | "payment" | "return due" | "return filed";
+export type LedgerEvent =
+  | "tax due"
+  | "payment"
+  | "return due"
+  | "return filed"
+  | "agreement accepted"
+  | "notice and demand"
+  | "levy notice";
 
 /** The account after one event. */
 export interface LedgerRow {
   readonly date: CalendarDate;
   readonly event: LedgerEvent;
-  /** Dollars due or paid; `undefined` for an event without an amount. */
+  /** Dollars due, paid or demanded; `undefined` for an event without an amount. */
   readonly amount: Decimal | undefined;
+  /** For a notice and demand: last date to pay it without further interest. */
+  readonly payBy?: CalendarDate | undefined;
   readonly unpaidTax: Decimal;
   /** Dollars of penalties and interest to date, less payments in excess of the tax. */
   readonly unpaidPenaltiesAndInterest: Decimal;
@@ -25,55 +37,29 @@ export interface LedgerRow {
   readonly failureToFile: Decimal;
   readonly failureToPay: Decimal;
   readonly interest: Decimal;
+  /** The part of `interest` that accrues on the two penalties. */
+  readonly interestOnPenalties: Decimal;
   readonly source: Source;
 }
 
-/** A return with partial payments. */
-export interface LedgerInput extends Omit<ChargesInput, "paidOnTime" | "payments" | "through"> {
+/** A return with partial payments, and what followed its filing. */
+export interface LedgerInput extends Omit<
+  ChargesInput,
+  "paidOnTime" | "payments" | "through" | "outcome" | "levyNoticeRate" | "afterNotice"
+> {
   /** Every payment, before and after the due date, in order of dates. Include withholding as a payment. */
   readonly payments: readonly Payment[];
+  /** State of residence, whose holidays are no business days. */
+  readonly state?: State | undefined;
+  /** Date of the first notice and demand, after the payment due date and not before the filing. */
+  readonly noticeOn?: CalendarDate | undefined;
+  /** Date of the notice of intent to levy, after the first notice. */
+  readonly levyNoticeOn?: CalendarDate | undefined;
 }
 
-type LedgerRules = Parameters<typeof charges>[1] & Pick<Rulebook, "orderOfPayments">;
-
-interface AccountEvent {
-  readonly date: CalendarDate;
-  readonly event: LedgerEvent;
-  readonly amount: Decimal | undefined;
-  readonly source: Source;
-}
-
-function accountEvents(
-  { dates, totalTax, payments, filedOn }: LedgerInput,
-  filingDue: DueDate,
-  rules: LedgerRules
-): readonly AccountEvent[] {
-  const order = rules.orderOfPayments;
-  const applied = order.rows.find(({ when }) => when === "undesignated");
-  if (!applied)
-    throw new NotInTableError(
-      order,
-      `There is no order for an undesignated payment (rules/${order.id}.json).`
-    );
-  const all: AccountEvent[] = [
-    ...payments.map(({ date, amount }): AccountEvent => ({
-      date,
-      event: "payment",
-      amount,
-      source: applied.source,
-    })),
-    {
-      date: dates.payment.lastDay,
-      event: "tax due",
-      amount: totalTax,
-      source: dates.payment.source,
-    },
-    { date: filingDue.lastDay, event: "return due", amount: undefined, source: filingDue.source },
-    { date: filedOn, event: "return filed", amount: undefined, source: filingDue.source },
-  ];
-  // The sort keeps the order above for events on one date, so that a payment comes before the amount due.
-  return all.sort((one, other) => compareDates(one.date, other.date));
-}
+/** The rules that a payment history depends on. */
+export type LedgerRules = Parameters<typeof charges>[1] &
+  Pick<Rulebook, "orderOfPayments" | "legalHolidays" | "noticeAndDemand" | "levyNotice">;
 
 /**
  * Payment history of a return with partial payments: each event with the unpaid tax and the penalties and interest to date.
@@ -82,50 +68,65 @@ function accountEvents(
  * pays: what is paid beyond the tax stops the interest on the failure-to-file penalty once it has paid the penalties. Interest to
  * date on an amount no longer grows once the amount is paid, so nothing grows after all is paid and the return is filed.
  *
- * Whether the 90% reasonable-cause test is met, and whether an installment agreement halves the failure-to-pay penalty, is decided
- * from all events, so that no row shows a penalty that a later row removes. If the payments do not cover the tax, the history ends
- * with the last event.
+ * Whether the 90% reasonable-cause test is met, whether an installment agreement halves the failure-to-pay penalty, and whether a
+ * notice is paid in time is decided from all events, so that no row shows an amount that a later row removes. If the payments do not
+ * cover the tax, the history ends with the last event.
  *
- * @param input - The return and every payment, on time or late.
- * @param rules - Penalty rates, minimum penalty, 90% test, interest rates, order of payments.
+ * A notice and demand begins interest on the failure-to-pay penalty that it bills, unless it is paid in time. A levy notice raises the
+ * rate of that penalty. Later notices of the same kind change nothing.
+ *
+ * @param input - The return, every payment, on time or late, and the notices.
+ * @param rules - Penalty rates, minimum penalty, 90% test, interest rates, order of payments, time to pay a notice.
  * @returns The rows in order of dates. The last row shows the whole amounts.
  * @throws NotInTableError if an interest rate or the minimum penalty is not published, or the table has no order of payments.
- * @see 26 U.S.C. 6601(a), (e)(2)(B), 6651(b); Rev. Proc. 2002-26, section 3
+ * @see 26 U.S.C. 6601(a), (e)(2), (e)(3), 6651(b), (d), (h); 26 CFR 301.6601-1(f); Rev. Proc. 2002-26, section 3
  */
 export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerRow[] {
-  const { totalTax, filedOn } = input;
+  const { totalTax, filedOn, payments, noticeOn, state, assumedRate } = input;
   const filingDue = input.validExtension ? input.dates.extended : input.dates.regular;
-  const events = accountEvents(input, filingDue, rules);
-  const last = events.at(-1)?.date ?? filedOn;
-  const { excused } = charges({ ...input, paidOnTime: ZERO, through: last }, rules);
-  const outcome = { excused, timely: filedOn <= filingDue.lastDay };
-  let paid = ZERO;
-  return events.map(({ date, event, amount, source }) => {
-    if (event === "payment" && amount) paid = paid.plus(amount);
-    const toDate = charges(
-      {
-        ...input,
-        paidOnTime: ZERO,
-        filedOn: earlierDate(filedOn, date),
-        outcome,
-        through: date,
-      },
+  const interestRates = { table: rules.underpaymentRate, assumedRate };
+  const levyNoticeRate = rateAfterLevyNotice(input.levyNoticeOn, rules);
+  const whole = { ...input, paidOnTime: ZERO, levyNoticeRate };
+  const chargesThrough = (through: CalendarDate, afterNotice?: NoticeAndDemand): Charges =>
+    charges(
+      { ...whole, filedOn: earlierDate(filedOn, through), outcome, through, afterNotice },
       rules
     );
+
+  const dated = accountEvents(input, filingDue, rules);
+  const last = dated.at(-1)?.date ?? filedOn;
+  const { excused } = charges({ ...whole, through: last }, rules);
+  const outcome = { excused, timely: filedOn <= filingDue.lastDay };
+  const notice =
+    noticeOn &&
+    noticeAndDemand(
+      { noticeOn, totalTax, payments, state, atNotice: chargesThrough(noticeOn) },
+      rules
+    );
+
+  let paid = ZERO;
+  return dated.map(({ date, event, amount, source }) => {
+    if (event === "payment" && amount) paid = paid.plus(amount);
+    const toDate = chargesThrough(date, notice);
     const failureToFile = toCents(toDate.failureToFile.amount);
     const failureToPay = toCents(toDate.failureToPay.amount);
-    const interest = toCents(toDate.interestOnTax.amount).plus(
-      toCents(toDate.interestOnPenalty.amount)
-    );
+    const afterNotice = notice
+      ? toCents(interestAfterNotice(notice, totalTax, date, interestRates).amount)
+      : ZERO;
+    const interestOnPenalties = toCents(toDate.interestOnPenalty.amount).plus(afterNotice);
+    const interest = toCents(toDate.interestOnTax.amount).plus(interestOnPenalties);
     const penaltiesAndInterest = failureToFile.plus(failureToPay).plus(interest);
     const beyondTax = atLeastZero(paid.minus(totalTax));
+    const billed = event === "notice and demand" ? notice : undefined;
     return {
       date,
       event,
-      amount,
+      amount: billed?.demanded ?? amount,
+      payBy: billed?.payBy,
       failureToFile,
       failureToPay,
       interest,
+      interestOnPenalties,
       source,
       unpaidTax: atLeastZero(totalTax.minus(paid)),
       unpaidPenaltiesAndInterest: atLeastZero(penaltiesAndInterest.minus(beyondTax)),

@@ -1,9 +1,8 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
+import { atLeastZero, Decimal, toCents, ZERO } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
-import type { DueDate } from "../dueDate/dueDate";
 import {
   underpaymentInterest,
   type Payment,
@@ -12,8 +11,13 @@ import {
 import type { AssumedRate } from "./underpaymentRate";
 import { reasonableCauseTest } from "./reasonableCauseTest";
 import { failureToFilePenalty, type FailureToFilePenalty } from "./failureToFilePenalty";
-import { failureToPayPenalty, type FailureToPayPenalty } from "./failureToPayPenalty";
+import {
+  failureToPayPenalty,
+  type FailureToPayPenalty,
+  type LevyNoticeRate,
+} from "./failureToPayPenalty";
 import { paidBeyond } from "./paidBeyond";
+import { unpaidAfterDue } from "./unpaidAfterDue";
 
 /** A return as it was, or is planned to be, filed and paid. */
 export interface ChargesInput {
@@ -31,13 +35,23 @@ export interface ChargesInput {
   readonly validExtension: boolean;
   /** Last date of the calculation for tax that is still unpaid. */
   readonly through: CalendarDate;
-  readonly agreementBegins?: CalendarDate | undefined;
+  readonly agreementOn?: CalendarDate | undefined;
   /**
    * Given if `through` is a date before the return is filed: the law that excuses failure to pay in the end, and whether the
    * return is on time in the end.
    */
   readonly outcome?: { readonly excused: Source | undefined; readonly timely: boolean } | undefined;
   readonly assumedRate?: AssumedRate | undefined;
+  readonly levyNoticeRate?: LevyNoticeRate | undefined;
+  readonly afterNotice?: AfterNotice | undefined;
+}
+
+/** What a notice and demand changes in the interest. */
+export interface AfterNotice {
+  /** The payments by the dates on which they stop interest: those within the time to pay count from the date of the notice. */
+  readonly paymentsForInterest: readonly Payment[];
+  /** Dollars of failure-to-pay penalty that the notice bills. What accrues later is paid last. */
+  readonly failureToPay: Decimal;
 }
 
 /** Penalties and interest of a return filed or paid late, part by part. */
@@ -56,18 +70,6 @@ export interface Charges {
 const NO_PENALTY: FailureToPayPenalty = { periods: [], amount: ZERO };
 const NO_INTEREST: UnderpaymentInterest = { periods: [], amount: ZERO };
 
-/** The tax unpaid after a due date, and the payments after it. */
-function afterDue(
-  due: DueDate,
-  owed: Decimal,
-  payments: readonly Payment[]
-): { readonly unpaid: Decimal; readonly later: readonly Payment[] } {
-  const later = payments.filter((payment) => payment.date > due.lastDay);
-  const timely = payments.filter((payment) => payment.date <= due.lastDay);
-  const paid = timely.reduce((sum, payment) => sum.plus(payment.amount), ZERO);
-  return { unpaid: atLeastZero(owed.minus(paid)), later };
-}
-
 function datePaidInFull(owed: Decimal, payments: readonly Payment[]): CalendarDate | undefined {
   let unpaid = owed;
   return payments.find((payment) => {
@@ -81,11 +83,12 @@ function datePaidInFull(owed: Decimal, payments: readonly Payment[]): CalendarDa
  *
  * Interest accrues on the tax from the payment due date, with or without an extension. On the failure-to-file penalty it accrues
  * from the due date including the extension to the date the penalty is paid (section 6601(e)(2)(B)). On the failure-to-pay penalty
- * none accrues before notice.
+ * none accrues before a notice; interestAfterNotice has what accrues after it.
  *
  * What is paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty. That is the cautious order, because
  * only the second accrues interest. No authority names one; Rev. Proc. 2002-26, section 3.02, applies a payment without a designation
- * in the best interest of the government. Interest to date on an amount no longer grows once the amount is paid.
+ * in the best interest of the government. After a notice, what it bills is paid before a penalty that accrues later. Interest to date
+ * on an amount no longer grows once the amount is paid.
  *
  * @param input - The return and the payments.
  * @param rules - Penalty rates, minimum penalty, 90% test, interest rates.
@@ -107,12 +110,13 @@ export function charges(
     | "underpaymentRate"
   >
 ): Charges {
-  const { dates, totalTax, payments, filedOn, validExtension, through, agreementBegins } = input;
+  const { dates, totalTax, payments, filedOn, validExtension, through, agreementOn } = input;
   const interestRates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
   const filingDue = validExtension ? dates.extended : dates.regular;
   const owed = atLeastZero(totalTax.minus(input.paidOnTime));
-  const forInterest = afterDue(dates.payment, owed, payments);
-  const forPenalties = afterDue(dates.regular, owed, payments);
+  const paymentsForInterest = input.afterNotice?.paymentsForInterest ?? payments;
+  const forInterest = unpaidAfterDue(dates.payment, owed, paymentsForInterest);
+  const forPenalties = unpaidAfterDue(dates.regular, owed, payments);
 
   const excused = input.outcome
     ? input.outcome.excused
@@ -137,7 +141,8 @@ export function charges(
           unpaidTax: forPenalties.unpaid,
           payments: forPenalties.later,
           through,
-          agreementBegins: timely ? agreementBegins : undefined,
+          agreementOn: timely ? agreementOn : undefined,
+          levyNoticeRate: input.levyNoticeRate,
         },
         rules.failureToPay
       );
@@ -163,11 +168,15 @@ export function charges(
         )
       : NO_INTEREST;
   const filingPenalty = toCents(failureToFile.amount);
+  const paidFirst = Decimal.min(
+    toCents(failureToPay.amount),
+    input.afterNotice?.failureToPay ?? Infinity
+  );
   const interestOnPenalty = filingPenalty.greaterThan(0)
     ? underpaymentInterest(
         filingPenalty,
         filingDue.countedFrom,
-        paidBeyond(toCents(failureToPay.amount), paidBeyond(owed, payments)),
+        paidBeyond(paidFirst, paidBeyond(owed, paymentsForInterest)),
         through,
         interestRates
       )

@@ -20,8 +20,18 @@ export interface FailureToPayInput {
   readonly payments: readonly Payment[];
   /** Last date of the calculation if the payments do not cover the tax. */
   readonly through: CalendarDate;
-  /** First date of an installment agreement; given only if the return was filed on time. */
-  readonly agreementBegins?: CalendarDate | undefined;
+  /** Date an installment agreement is accepted; given only if the return was filed on time. */
+  readonly agreementOn?: CalendarDate | undefined;
+  readonly levyNoticeRate?: LevyNoticeRate | undefined;
+}
+
+/** The rate of the months that begin after a levy notice has run its days. */
+export interface LevyNoticeRate {
+  /** A month that begins after this date has the rate. */
+  readonly after: CalendarDate;
+  /** Fraction per month. */
+  readonly monthlyRate: Decimal;
+  readonly source: Source;
 }
 
 /** Consecutive months at one rate on one amount. */
@@ -51,13 +61,15 @@ export interface FailureToPayPenalty {
  *
  * A percent of the tax unpaid at the beginning of each month or part of a month, up to a maximum percent in all. A payment on the
  * first day of a month does not reduce the penalty for that month, the cautious reading of section 6651(b)(2). The rate is halved
- * for a month in which an installment agreement is in effect, if the return was filed on time (section 6651(h)).
+ * for a month in which an installment agreement is in effect, if the return was filed on time (section 6651(h)). It is higher for a
+ * month that begins more than ten days after a levy notice (section 6651(d)). The statute does not say which of the two prevails in
+ * one month; the higher rate is the cautious reading. The agreement is taken to stay in effect.
  *
  * @param input - Dollars and dates.
  * @param rates - rules/failure-to-pay.json.
  * @returns The penalty and its periods of months at one rate and one amount.
  * @throws NotInTableError for a month that begins before the table.
- * @see 26 U.S.C. 6651(a)(2), (b)(2), (h); 26 CFR 301.6651-1(a)(2), (b), (d)(2)
+ * @see 26 U.S.C. 6651(a)(2), (b)(2), (d), (h); 26 CFR 301.6651-1(a)(2), (b), (d)(2)
  *
  * @example
  * // $500 due 1970-04-15, paid 1970-12-02: eight months
@@ -67,12 +79,11 @@ export function failureToPayPenalty(
   input: FailureToPayInput,
   rates: FailureToPayRates
 ): FailureToPayPenalty {
-  const { due, payments, through, agreementBegins } = input;
+  const { due, payments, through, agreementOn, levyNoticeRate } = input;
   const countedFrom = due.countedFrom;
   const agreementMonth =
-    agreementBegins === undefined
-      ? Infinity
-      : Math.max(1, monthsBegun(countedFrom, agreementBegins));
+    agreementOn === undefined ? Infinity : Math.max(1, monthsBegun(countedFrom, agreementOn));
+  const levyMonth = levyNoticeRate ? monthsBegun(countedFrom, levyNoticeRate.after) + 1 : Infinity;
   const periods: PenaltyPeriod[] = [];
   let amount = ZERO;
   let shareToDate = ZERO;
@@ -80,17 +91,21 @@ export function failureToPayPenalty(
   const chargeMonths = (first: number, last: number, base: Decimal): void => {
     for (let month = first; month <= last;) {
       const from = addDays(monthEnd(countedFrom, month - 1), 1);
-      const { figures, source } = entryOn(rates, from);
+      const { figures, source: law } = entryOn(rates, from);
       const left = figures.maximumRate.minus(shareToDate);
       if (!left.greaterThan(0)) return;
+      const afterLevyNotice = month >= levyMonth ? levyNoticeRate : undefined;
       const underAgreement = month >= agreementMonth;
       const next = rates.entries.find((entry) => entry.from > from);
       const lastAtSameRate = Math.min(
         last,
-        underAgreement ? Infinity : agreementMonth - 1,
+        afterLevyNotice ? Infinity : levyMonth - 1,
+        afterLevyNotice || underAgreement ? Infinity : agreementMonth - 1,
         next ? monthsBegun(countedFrom, addDays(next.from, -1)) : Infinity
       );
-      const monthlyRate = underAgreement ? figures.agreementRate : figures.monthlyRate;
+      const ordinaryRate = underAgreement ? figures.agreementRate : figures.monthlyRate;
+      const monthlyRate = afterLevyNotice?.monthlyRate ?? ordinaryRate;
+      const source = afterLevyNotice?.source ?? law;
       const untilMaximum = left.div(monthlyRate).ceil().toNumber();
       const months = Math.min(lastAtSameRate - month + 1, untilMaximum);
       const share = Decimal.min(monthlyRate.times(months), left);

@@ -54,7 +54,7 @@ const WHATIF = tableFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} Dates in the first row, extra payments in the first column, dollars and cents between. Fills several cells; not for use inside an Excel table.
@@ -69,7 +69,7 @@ export function whatIf(
   state?: unknown,
   filerType?: unknown,
   assumedRate?: unknown,
-  agreementBegins?: unknown,
+  agreementOn?: unknown,
   postponementBegins?: unknown,
   postponementEnds?: unknown
 ): unknown[][];
@@ -110,7 +110,7 @@ const EFFECTIVERATE = rowFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} An annual rate as a percent, to a hundredth of a percent; 0 if there are no penalties or interest.
@@ -125,7 +125,7 @@ export function effectiveRate(
   state?: unknown[][],
   filerType?: unknown[][],
   assumedRate?: unknown[][],
-  agreementBegins?: unknown[][],
+  agreementOn?: unknown[][],
   postponementBegins?: unknown[][],
   postponementEnds?: unknown[][]
 ): unknown[][];

@@ -6,21 +6,43 @@ import { dollars } from "../arguments/dollars";
 import { payments } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
 import { tableFunction } from "../worksheetFunction";
+import { notices, requireAfterFiling } from "./afterFiling";
 import { ledgerTable } from "./ledgerTable";
 
 const LEDGER = tableFunction({
-  arguments: { taxYear, totalTax: dollars, payments, filedOn: dateAfterYear, ...lateness },
-  tables: [...chargesTables, "orderOfPayments"],
-  law: ["IRC sections 6601 and 6651(b)", "Rev. Proc. 2002-26, section 3"],
+  arguments: {
+    taxYear,
+    totalTax: dollars,
+    payments,
+    filedOn: dateAfterYear,
+    ...lateness,
+    ...notices,
+  },
+  tables: [...chargesTables, "orderOfPayments", "noticeAndDemand", "levyNotice"],
+  law: [
+    "IRC sections 6601 and 6651(b), (d), (h)",
+    "Regulations section 301.6601-1(f)",
+    "Rev. Proc. 2002-26, section 3",
+  ],
   examples: [
     {
       formula: '=EXT.LEDGER(2025,20000,{"4/15/2026",15000;"10/15/2026",5000},"10/15/2026","yes")',
       answer: "317.81",
       remark: "penalties and interest to the date of the last payment",
     },
+    {
+      formula:
+        '=EXT.LEDGER(2025,20000,{"4/15/2026",15000;"11/23/2026",5120},"4/15/2026",,,,,,,,"11/2/2026")',
+      answer: "Notice and demand, pay by 11/23/2026",
+      remark: "paid on that date, so that interest ends on 11/2/2026",
+    },
   ],
-  note: "The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest.",
-  calculate: (given, rules) => ledgerTable(ledgerOf({ ...given, dates: datesOf(given) }, rules)),
+  note: "The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest. A notice bills what is unpaid on its date: interest stops on what is paid in time, and otherwise begins on the failure-to-pay penalty that it bills. That time is 21 days, or 10 business days if the notice bills $100,000 or more. A month that begins more than 10 days after a levy notice has a rate of 1%, also under an agreement. The agreement is assumed to stay in effect. Later notices and a demand for immediate payment are not calculated.",
+  calculate: (given, rules) => {
+    const dates = datesOf(given);
+    requireAfterFiling(given, dates);
+    return ledgerTable(ledgerOf({ ...given, dates }, rules));
+  },
 });
 
 /**
@@ -35,9 +57,11 @@ const LEDGER = tableFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @param [noticeOn] Date of the first IRS notice of the balance due, which is the notice and demand.
+ * @param [levyNoticeOn] Date of the notice of intent to levy, such as CP504, LT11 or Letter 1058.
  * @returns {any[][]} A row of headings, then one row per event. Fills several cells; not for use inside an Excel table.
  */
 export function ledger(
@@ -49,9 +73,11 @@ export function ledger(
   state?: unknown,
   filerType?: unknown,
   assumedRate?: unknown,
-  agreementBegins?: unknown,
+  agreementOn?: unknown,
   postponementBegins?: unknown,
-  postponementEnds?: unknown
+  postponementEnds?: unknown,
+  noticeOn?: unknown,
+  levyNoticeOn?: unknown
 ): unknown[][];
 export function ledger(...cells: unknown[]): unknown[][] {
   return LEDGER.answer(cells);

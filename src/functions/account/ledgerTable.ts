@@ -1,3 +1,4 @@
+import { shortDate } from "../../calendar/writtenDate";
 import type { LedgerEvent, LedgerRow } from "../../calculation/account/ledger";
 import { cellOrBlank, citation, dateCell, moneyCell, type AnswerTable } from "../cells/answerCell";
 
@@ -20,15 +21,23 @@ const LABELS: Readonly<Record<LedgerEvent, string>> = {
   payment: "Payment, applied to the tax first",
   "return due": "Return due",
   "return filed": "Return filed",
+  "agreement accepted": "Installment agreement accepted",
+  "notice and demand": "Notice and demand",
+  "levy notice": "Levy notice",
 };
+
+/** The event; a notice also says by when to pay it. */
+function eventText({ event, payBy }: LedgerRow): string {
+  return payBy === undefined ? LABELS[event] : `${LABELS[event]}, pay by ${shortDate(payBy)}`;
+}
 
 /** The payment history: headings, then one row per event. */
 export function ledgerTable(rows: readonly LedgerRow[]): AnswerTable {
   const cells = rows.map((row) => {
-    const { date, event, amount, failureToFile, failureToPay, interest, source } = row;
+    const { date, amount, failureToFile, failureToPay, interest, source } = row;
     return [
       dateCell(date),
-      LABELS[event],
+      eventText(row),
       cellOrBlank(amount, moneyCell),
       moneyCell(row.unpaidTax),
       moneyCell(failureToFile),

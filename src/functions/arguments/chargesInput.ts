@@ -13,7 +13,7 @@ export const lateness = {
   validExtension: yesNo,
   ...residence,
   assumedRate,
-  agreementBegins: optional(date),
+  agreementOn: optional(date),
   ...postponement,
 };
 
@@ -55,7 +55,7 @@ export function paidAtOnce(given: PaidAtOnce): ChargesInput {
 
 /** The input of the charges from the arguments. */
 export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput {
-  const { totalTax, paidOnTime, paidOn, filedOn, validExtension, agreementBegins } = given;
+  const { totalTax, paidOnTime, paidOn, filedOn, validExtension, agreementOn } = given;
   return paidAtOnce({
     dates: datesOf(given),
     totalTax,
@@ -63,7 +63,7 @@ export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput 
     paidOn,
     filedOn,
     validExtension,
-    agreementBegins,
+    agreementOn,
     assumedRate: given.assumedRate,
   });
 }

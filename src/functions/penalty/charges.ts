@@ -36,7 +36,7 @@ const CHARGES = rowFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} Dollars and cents; 0 if there are no penalties or interest.
@@ -51,7 +51,7 @@ export function charges(
   state?: unknown[][],
   filerType?: unknown[][],
   assumedRate?: unknown[][],
-  agreementBegins?: unknown[][],
+  agreementOn?: unknown[][],
   postponementBegins?: unknown[][],
   postponementEnds?: unknown[][]
 ): unknown[][];
@@ -95,7 +95,7 @@ const CHARGELINES = tableFunction({
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @param [cleanHistory] Yes to add, below the total, the relief that is likely after three years without penalties; blank is no.
@@ -111,7 +111,7 @@ export function chargeLines(
   state?: unknown,
   filerType?: unknown,
   assumedRate?: unknown,
-  agreementBegins?: unknown,
+  agreementOn?: unknown,
   postponementBegins?: unknown,
   postponementEnds?: unknown,
   cleanHistory?: unknown

@@ -75,7 +75,7 @@ const LATEPAY = rowFunction({
     unpaidTax: dollars,
     paidOn: dateAfterYear,
     ...residence,
-    agreementBegins: optional(date),
+    agreementOn: optional(date),
     ...postponement,
   },
   tables: [...dateTables, "failureToPay"],
@@ -93,7 +93,7 @@ const LATEPAY = rowFunction({
       unpaidTax: given.unpaidTax,
       payments: [],
       through: given.paidOn,
-      agreementBegins: given.agreementBegins,
+      agreementOn: given.agreementOn,
     };
     return moneyCell(toCents(failureToPayPenalty(input, rules.failureToPay).amount));
   },
@@ -108,7 +108,7 @@ const LATEPAY = rowFunction({
  * @param paidOn Date the tax is paid.
  * @param [state] Postal code or name of the state of residence, or foreign.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
- * @param [agreementBegins] First date of an installment agreement; used only if the return is filed on time.
+ * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @returns {any[][]} Dollars and cents.
@@ -119,7 +119,7 @@ export function latePay(
   paidOn: unknown[][],
   state?: unknown[][],
   filerType?: unknown[][],
-  agreementBegins?: unknown[][],
+  agreementOn?: unknown[][],
   postponementBegins?: unknown[][],
   postponementEnds?: unknown[][]
 ): unknown[][];

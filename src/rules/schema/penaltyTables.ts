@@ -11,6 +11,12 @@ export const penaltyTables = {
   }),
   "failure-to-file-minimum": datedTable({ amount: figure }),
   "failure-to-pay": datedTable({ monthlyRate: figure, maximumRate: figure, agreementRate: figure }),
+  "levy-notice": datedTable({ days: figure, monthlyRate: figure }),
+  "notice-and-demand": datedTable({
+    calendarDays: figure,
+    businessDays: figure,
+    largeAmount: figure,
+  }),
   "reasonable-cause-test": datedTable({ shareToPay: figure }),
   "clean-history-relief": listTable("reliefs", {
     from: date,

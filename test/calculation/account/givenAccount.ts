@@ -3,6 +3,7 @@ import {
   addDays,
   calendarDate,
   compareDates,
+  laterDate,
   type CalendarDate,
 } from "../../../src/calendar/calendarDate";
 import { ledger, type LedgerInput, type LedgerRow } from "../../../src/calculation/account/ledger";
@@ -10,6 +11,7 @@ import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { FilerType } from "../../../src/calculation/filerType";
 import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import type { AssumedRate } from "../../../src/calculation/penalty/underpaymentRate";
+import type { State } from "../../../src/calculation/state";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { Decimal } from "../../../src/money/dollars";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -34,21 +36,29 @@ export interface GivenAccount {
   readonly filedOn: string;
   readonly validExtension?: boolean;
   readonly filerType?: FilerType;
-  readonly agreementBegins?: string;
+  readonly agreementOn?: string;
+  readonly noticeOn?: string;
+  readonly levyNoticeOn?: string;
+  readonly state?: State;
   readonly assumedRate?: AssumedRate;
 }
 
 /** The account's input for a described return: the tax of 2025, 20,000, without an extension. */
 export function ledgerInput(given: GivenAccount): LedgerInput {
   const { taxYear = 2025, totalTax = 20_000, payments, filedOn, validExtension = false } = given;
-  const { filerType = "resident", agreementBegins, assumedRate } = given;
+  const { filerType = "resident", state, assumedRate } = given;
+  const date = (written: string | undefined): CalendarDate | undefined =>
+    written === undefined ? undefined : day(written);
   return {
     dates: clientDates(calendarTaxYear(taxYear), filerType, {}, rulebook),
     totalTax: usd(totalTax),
     payments,
     filedOn: day(filedOn),
     validExtension,
-    agreementBegins: agreementBegins === undefined ? undefined : day(agreementBegins),
+    agreementOn: date(given.agreementOn),
+    noticeOn: date(given.noticeOn),
+    levyNoticeOn: date(given.levyNoticeOn),
+    state,
     assumedRate,
   };
 }
@@ -109,3 +119,27 @@ export const anyAccount: fc.Arbitrary<LedgerInput> = fc
     payments.sort((one, other) => compareDates(one.date, other.date));
     return { dates, totalTax, payments, filedOn: after(filedOn), validExtension: extended };
   });
+
+/**
+ * The same accounts, two of three with an agreement, a notice, or a notice and a levy notice after the filing and the payment due date.
+ */
+export function withNotices(accounts: fc.Arbitrary<LedgerInput>): fc.Arbitrary<LedgerInput> {
+  const days = fc.integer({ min: 1, max: 200 });
+  const drawn = fc.record({
+    account: accounts,
+    notice: fc.option(days, { freq: 2 }),
+    levy: fc.option(days),
+    agreement: fc.option(days, { freq: 1 }),
+  });
+  return drawn.map(({ account, notice, levy, agreement }) => {
+    const { filedOn, dates } = account;
+    const begins = laterDate(filedOn, dates.payment.lastDay);
+    const noticeOn = notice === null ? undefined : addDays(begins, notice);
+    return {
+      ...account,
+      agreementOn: agreement === null ? undefined : addDays(begins, agreement),
+      noticeOn,
+      levyNoticeOn: noticeOn && levy !== null ? addDays(noticeOn, levy) : undefined,
+    };
+  });
+}

@@ -46,13 +46,13 @@ describe("an account seen from its end", () => {
     const given = {
       payments: [paid("2026-04-15", 10_000), paid("2026-06-10", 1_000)],
       validExtension: true,
-      agreementBegins: "2026-04-16",
+      agreementOn: "2026-04-16",
     };
     const rows = (filedOn: string): readonly string[] =>
       failureToPay({ ...given, filedOn }).map(([, , amount]) => amount ?? "");
     // two months on 10,000 and four on 9,000 by October 15, at 0.25%; at 0.5% with one more by November 1
-    expect(rows("2026-10-15")).toEqual(["0", "0", "50", "140", "140"]);
-    expect(rows("2026-11-01")).toEqual(["0", "0", "100", "280", "325"]);
+    expect(rows("2026-10-15")).toEqual(["0", "0", "25", "50", "140", "140"]);
+    expect(rows("2026-11-01")).toEqual(["0", "0", "50", "100", "280", "325"]);
   });
 
   it("shows no interest for days on which what is left was still paid on time", () => {

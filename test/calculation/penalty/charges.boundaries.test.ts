@@ -160,3 +160,33 @@ describe("ordinary year, no request: tax year 2023, filed and paid May 16, 2024"
     });
   });
 });
+
+// Counsel advice 2008101610383052 (not precedent): where the extended due date is Saturday, October 15, interest on a penalty runs from
+// Monday, October 17, if the return is filed on that Monday. Such a return is on time, so that the add-in has no penalty for it.
+describe("extended to a Saturday: tax year 2021, due October 15, 2022, nothing paid on time", () => {
+  const at = (filedOn: string): ReturnType<typeof chargesOf> =>
+    chargesOf({
+      taxYear: 2021,
+      totalTax: "10000",
+      paidOnTime: "0",
+      payments: [],
+      filedOn,
+      validExtension: true,
+      through: "2022-10-31",
+    });
+
+  it("and filed on Monday, October 17, has no failure-to-file penalty that could have interest", () => {
+    const { failureToFile, interestOnPenalty } = at("2022-10-17");
+    expect([failureToFile.amount.toFixed(2), interestOnPenalty.amount.toFixed(2)]).toEqual([
+      "0.00",
+      "0.00",
+    ]);
+  });
+
+  // No authority is known for a return filed later: the date that the law names is the cautious reading (section 6601(e)(2)(B)).
+  it("and filed on Tuesday has interest on the penalty from October 15", () => {
+    const { interestOnPenalty } = at("2022-10-18");
+    expect(interestOnPenalty.periods[0]?.period.from).toBe("2022-10-15");
+    expect(interestOnPenalty.periods.reduce((sum, { period }) => sum + period.days, 0)).toBe(16);
+  });
+});

@@ -56,7 +56,7 @@ describe("charges", () => {
   });
 
   it("under an agreement charge half only where the return was timely", () => {
-    const given = { ...late, through: "2026-12-15", agreementBegins: "2026-04-16" };
+    const given = { ...late, through: "2026-12-15", agreementOn: "2026-04-16" };
     const timely = chargesOf({ ...given, filedOn: "2026-10-15" });
     const untimely = chargesOf({ ...given, filedOn: "2026-10-16" });
     // eight months on 5,000 at 0.25% and at 0.5%

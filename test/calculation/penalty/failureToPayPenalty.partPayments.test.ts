@@ -70,7 +70,7 @@ describe("an installment agreement", () => {
         unpaidTax: usd("1000"),
         payments: [],
         through: day(through),
-        agreementBegins: day(from),
+        agreementOn: day(from),
       },
       rulebook.failureToPay
     ).amount.toFixed(2);
@@ -102,7 +102,7 @@ describe("an installment agreement", () => {
     ["1999-10-15", "2000-02-15", "17.50"],
   ])("on tax due %s makes the penalty through %s %s", (due, through, amount) => {
     const input = { due: dueOn(due), unpaidTax: usd("1000"), payments: [], through: day(through) };
-    const agreed = { ...input, agreementBegins: addDays(day(due), 1) };
+    const agreed = { ...input, agreementOn: addDays(day(due), 1) };
     expect(failureToPayPenalty(agreed, rulebook.failureToPay).amount.toFixed(2)).toBe(amount);
   });
 });

@@ -22,7 +22,7 @@ export interface GivenReturn {
   readonly through?: string;
   readonly filerType?: FilerType;
   readonly circumstances?: Circumstances;
-  readonly agreementBegins?: string;
+  readonly agreementOn?: string;
   readonly assumedRate?: AssumedRate;
 }
 
@@ -46,7 +46,7 @@ export function chargesInput(given: GivenReturn): ChargesInput {
     filedOn,
     validExtension,
     through,
-    agreementBegins: given.agreementBegins === undefined ? undefined : day(given.agreementBegins),
+    agreementOn: given.agreementOn === undefined ? undefined : day(given.agreementOn),
     assumedRate: given.assumedRate,
   };
 }
