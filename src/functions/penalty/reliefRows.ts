@@ -1,7 +1,7 @@
 import type { Charges } from "../../calculation/penalty/charges";
 import type { CleanHistoryRule } from "../../calculation/penalty/cleanHistoryRule";
 import { likelyRelief } from "../../calculation/penalty/likelyRelief";
-import { toCents, type Decimal } from "../../money/dollars";
+import { toCents, ZERO, type Decimal } from "../../money/dollars";
 import { BLANK, citation, moneyCell, type AnswerTable } from "../cells/answerCell";
 import { CONTINUES, likelyBy, NOTHING_TO_REMOVE } from "./reliefWords";
 
@@ -28,7 +28,7 @@ export function reliefRows(charged: Charges, rule: CleanHistoryRule): AnswerTabl
   const relief = (what: string, amount: Decimal): AnswerTable =>
     amount.isZero()
       ? []
-      : [[`Likely relief: ${what}`, ...BETWEEN, moneyCell(amount.negated()), source]];
+      : [[`Likely relief: ${what}`, ...BETWEEN, moneyCell(ZERO.minus(amount)), source]];
   const lastOfPaying = charged.failureToPay.periods.at(-1);
   return [
     total,
