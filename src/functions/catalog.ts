@@ -1,3 +1,4 @@
+import { agreementFunctions } from "./account/agreement";
 import { comparisonFunctions } from "./account/comparison";
 import { ledgerFunctions } from "./account/ledger";
 import type { AnswerCell, AnswerTable } from "./cells/answerCell";
@@ -77,7 +78,7 @@ export const TASKS: readonly Task[] = [
   {
     folder: "account",
     title: "Partial payments",
-    functions: { ...ledgerFunctions, ...comparisonFunctions },
+    functions: { ...ledgerFunctions, ...agreementFunctions, ...comparisonFunctions },
   },
   {
     folder: "estimatedTax",

@@ -16,6 +16,7 @@ import requiredAnnualPayment from "../../rules/required-annual-payment.json";
 import returnDueDate from "../../rules/return-due-date.json";
 import underpaymentRate from "../../rules/underpayment-rate.json";
 import { calendarDate } from "../calendar/calendarDate";
+import { agreementTables } from "./agreementTables";
 import { readDatedTable } from "./datedTable";
 import { liabilityTables } from "./liabilityTables";
 import { readListTable } from "./listTable";
@@ -57,6 +58,7 @@ export const rulebook = {
     (row) => ({ ...row, from: calendarDate(row.from) })
   ),
   reasonableCauseTest: readDatedTable(reasonableCauseTest as Written["reasonable-cause-test"]),
+  ...agreementTables,
   ...requestTables,
   ...stateTable,
   ...liabilityTables,

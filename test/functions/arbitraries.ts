@@ -234,6 +234,8 @@ const FITTING: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>>
   requestedOn: ({ begins }) => maybe(dates(begins + 60, 60)),
   confirmedOn: ({ begins }) => fc.option(dates(begins + 120, 60), { freq: 1 }),
   rejectedOn: ({ begins }) => fc.option(dates(begins + 120, 60), { freq: 1 }),
+  noticeOn: ({ begins }) => maybe(dates(begins + 900, 300)),
+  levyNoticeOn: ({ begins }) => maybe(dates(begins + 1200, 400)),
   dueOn: ({ begins }) => dates(begins - 100, 200),
   enteredZoneOn: ({ begins }) => dates(begins - 100, 200),
 };

@@ -13,7 +13,7 @@ export type FailureToPayRates = Rulebook["failureToPay"];
 /** The unpaid tax and when it is paid. */
 export interface FailureToPayInput {
   /** Due date for this penalty: June for a taxpayer out of the country, April for a resident, with or without an extension. */
-  readonly due: DueDate;
+  readonly due: Pick<DueDate, "countedFrom" | "lastDay">;
   /** Dollars of tax unpaid after that due date. */
   readonly unpaidTax: Decimal;
   /** Payments after that due date, in order of dates. */

@@ -1,6 +1,12 @@
 import { effectiveAnnualRate } from "../../calculation/account/effectiveAnnualRate";
 import { charges } from "../../calculation/penalty/charges";
-import { chargesInput, chargesInputOf, chargesTables, lateness } from "../arguments/chargesInput";
+import {
+  BEFORE_NOTICE,
+  chargesInput,
+  chargesInputOf,
+  chargesTables,
+  lateness,
+} from "../arguments/chargesInput";
 import { dollars } from "../arguments/dollars";
 import { dateRange, dollarRange } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
@@ -28,6 +34,7 @@ const WHATIF = tableFunction({
       remark: "without an extra payment, if the return is filed and the balance paid on 10/15/2026",
     },
   ],
+  note: BEFORE_NOTICE,
   calculate: ({ extraPayments, dates, ...given }, rules) => [
     ["Extra payment", ...dates.map(dateCell)],
     ...extraPayments.map((extra) => {
@@ -87,6 +94,7 @@ const EFFECTIVERATE = rowFunction({
       answer: "6.81%",
     },
   ],
+  note: BEFORE_NOTICE,
   calculate: (given, rules) => {
     const input = chargesInputOf(given);
     const { total } = charges(input, rules);

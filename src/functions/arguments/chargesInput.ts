@@ -17,6 +17,10 @@ export const lateness = {
   ...postponement,
 };
 
+/** The note of a function that charges a balance paid on one date. */
+export const BEFORE_NOTICE =
+  "Interest on the failure-to-pay penalty after a notice, and its rate of 1% after a levy notice, are in LEDGER only, which takes the dates of both.";
+
 /** The rule tables that penalties and interest depend on. */
 export const chargesTables = [
   ...dateTables,

@@ -1,6 +1,11 @@
 import { cleanHistoryRule } from "../../calculation/penalty/cleanHistoryRule";
 import { charges as chargesOf } from "../../calculation/penalty/charges";
-import { chargesInput, chargesInputOf, chargesTables } from "../arguments/chargesInput";
+import {
+  BEFORE_NOTICE,
+  chargesInput,
+  chargesInputOf,
+  chargesTables,
+} from "../arguments/chargesInput";
 import { yesNo } from "../arguments/yesNo";
 import { moneyCell } from "../cells/answerCell";
 import { rowFunction, tableFunction } from "../worksheetFunction";
@@ -20,6 +25,7 @@ const CHARGES = rowFunction({
       remark: "interest only, because 90% was paid on time",
     },
   ],
+  note: BEFORE_NOTICE,
   calculate: (given, rules) => moneyCell(chargesOf(chargesInputOf(given), rules).total),
 });
 
@@ -73,7 +79,7 @@ const CHARGELINES = tableFunction({
       answer: "Likely relief: failure-to-file penalty",
     },
   ],
-  note: "With a clean history, rows below the total show what first-time abatement or the automatic exemption would likely remove and what would remain. Relief is never certain: see FIRSTTIME. CHARGES, WHATIF and EFFECTIVERATE never subtract it.",
+  note: `${BEFORE_NOTICE} With a clean history, rows below the total show what first-time abatement or the automatic exemption would likely remove and what would remain. Relief is never certain: see FIRSTTIME. CHARGES, WHATIF and EFFECTIVERATE never subtract it.`,
   calculate: (given, rules) => {
     const charged = chargesOf(chargesInputOf(given), rules);
     if (!given.cleanHistory) return chargeTable(charged);

@@ -2,6 +2,7 @@ import { failureToFilePenalty } from "../../calculation/penalty/failureToFilePen
 import { failureToPayPenalty } from "../../calculation/penalty/failureToPayPenalty";
 import { toCents } from "../../money/dollars";
 import { optional } from "../arguments/argumentKind";
+import { BEFORE_NOTICE } from "../arguments/chargesInput";
 import { dateTables, datesOf, postponement, residence } from "../arguments/client";
 import { date, dateAfterYear } from "../arguments/date";
 import { dollars } from "../arguments/dollars";
@@ -87,6 +88,7 @@ const LATEPAY = rowFunction({
       remark: "one month and part of another",
     },
   ],
+  note: BEFORE_NOTICE,
   calculate: (given, rules) => {
     const input = {
       due: datesOf(given).regular,

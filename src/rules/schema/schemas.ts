@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { agreementTables } from "./agreementTables";
 import { dateTables } from "./dateTables";
 import { liabilityTables } from "./liabilityTables";
 import { date, id, text } from "./parts";
@@ -10,6 +11,7 @@ import { stateTable } from "./stateTable";
 export const schemas = {
   ...dateTables,
   ...penaltyTables,
+  ...agreementTables,
   ...requestTables,
   ...stateTable,
   ...liabilityTables,
