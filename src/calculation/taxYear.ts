@@ -35,10 +35,25 @@ export function fiscalTaxYear(lastDay: CalendarDate): TaxYear | undefined {
   return { firstDay: addDays(lastDayOfYearBefore(lastDay), 1), lastDay };
 }
 
+/** The tax years before a year, the earliest first. */
+export function yearsBefore({ firstDay }: TaxYear, many: number): readonly TaxYear[] {
+  const years: TaxYear[] = [];
+  for (let start = firstDay; years.length < many; start = years[0]?.firstDay ?? firstDay) {
+    const lastDay = addDays(start, -1);
+    years.unshift({ firstDay: addDays(lastDayOfYearBefore(lastDay), 1), lastDay });
+  }
+  return years;
+}
+
 /** The tax year after. */
 export function yearAfter({ lastDay }: TaxYear): TaxYear {
   const nextLastDay = lastDayOfMonth(addMonths(lastDay, MONTHS_OF_A_YEAR));
   return { firstDay: addDays(lastDay, 1), lastDay: nextLastDay };
+}
+
+/** Whether the last date of another tax year is in a tax year: the same year, or one of a client who changed the tax year. */
+export function includesYear({ firstDay, lastDay }: TaxYear, other: TaxYear): boolean {
+  return firstDay <= other.lastDay && other.lastDay <= lastDay;
 }
 
 /** Whether a tax year is a fiscal year. */

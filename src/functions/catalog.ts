@@ -11,6 +11,7 @@ import { incomeTaxes } from "./liability/incomeTaxes";
 import { otherTaxes } from "./liability/otherTaxes";
 import { totalTaxFunctions } from "./liability/totalTax";
 import { chargesFunctions } from "./penalty/charges";
+import { firstTimeFunctions } from "./penalty/firstTime";
 import { interestFunctions } from "./penalty/interest";
 import { singlePenalties } from "./penalty/singlePenalties";
 import { balanceDueFunctions } from "./request/balanceDue";
@@ -67,7 +68,12 @@ export const TASKS: readonly Task[] = [
   {
     folder: "penalty",
     title: "Penalties and interest",
-    functions: { ...chargesFunctions, ...singlePenalties, ...interestFunctions },
+    functions: {
+      ...chargesFunctions,
+      ...singlePenalties,
+      ...interestFunctions,
+      ...firstTimeFunctions,
+    },
   },
   {
     folder: "account",

@@ -1,3 +1,4 @@
+import cleanHistoryRelief from "../../rules/clean-history-relief.json";
 import combatZone from "../../rules/combat-zone.json";
 import companionDates from "../../rules/companion-dates.json";
 import installments from "../../rules/estimated-tax-installments.json";
@@ -51,6 +52,11 @@ export const rulebook = {
     requiredAnnualPayment as Written["required-annual-payment"]
   ),
   orderOfPayments: readListTable(orderOfPayments as Written["order-of-payments"], "orders"),
+  cleanHistoryRelief: readListTable(
+    cleanHistoryRelief as Written["clean-history-relief"],
+    "reliefs",
+    (row) => ({ ...row, from: calendarDate(row.from) })
+  ),
   reasonableCauseTest: readDatedTable(reasonableCauseTest as Written["reasonable-cause-test"]),
   ...agreementTables,
   ...requestTables,

@@ -1,6 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { addDays } from "../../src/calendar/calendarDate";
-import { calendarTaxYear, fiscalTaxYear, yearAfter } from "../../src/calculation/taxYear";
+import {
+  calendarTaxYear,
+  fiscalTaxYear,
+  includesYear,
+  yearAfter,
+  yearsBefore,
+} from "../../src/calculation/taxYear";
 import { day, fiscalYear } from "./given";
 
 describe("a tax year", () => {
@@ -28,6 +34,18 @@ describe("a tax year", () => {
       const year = fiscalYear(last);
       expect(yearAfter(year).firstDay).toBe(addDays(year.lastDay, 1));
       expect(fiscalTaxYear(yearAfter(year).lastDay)).toEqual(yearAfter(year));
+      const before = yearsBefore(year, 3);
+      expect(before.map((one) => fiscalTaxYear(one.lastDay))).toEqual(before);
+      expect([...before.slice(1), year]).toEqual(before.map(yearAfter));
     }
   );
+
+  it("includes a tax year that ends in it, and not one that ends a day before or after", () => {
+    const year = fiscalYear("2025-06-30");
+    expect(includesYear(year, year)).toBe(true);
+    expect(includesYear(year, calendarTaxYear(2024))).toBe(true);
+    expect(includesYear(year, fiscalYear("2024-06-30"))).toBe(false);
+    expect(includesYear(year, fiscalYear("2024-07-31"))).toBe(true);
+    expect(includesYear(year, fiscalYear("2025-07-31"))).toBe(false);
+  });
 });

@@ -131,6 +131,20 @@ function clientLists(story: Story): fc.Arbitrary<unknown> {
     .map(([first, clients]) => [first, ...clients]);
 }
 
+/** Tax years around the year of a story, as numbers or as text. */
+const yearsNear = ({ year }: Story, first: number, last: number): fc.Arbitrary<unknown> =>
+  fc
+    .integer({ min: year + first, max: year + last })
+    .chain((near) => fc.constantFrom<unknown>(near, String(near)));
+
+const PENALTY_KINDS = fc.constantFrom(
+  "penalty",
+  "Estimated tax penalty",
+  "reversed",
+  "clean-history relief",
+  "",
+  null
+);
 const RATES = words("latest", 0.07, "8%", 0.999999, "latest");
 const STATES = ["ME", "ma", "CA", "new york", "tx", "Va", "oh", "DC", "pr"];
 const CARRIERS = [null, "", "yes", "UPS Next Day Air", "fedex 2 day"];
@@ -206,6 +220,8 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
         fc.tuple(fc.constant("children under 17"), fc.constantFrom(1, 2, -1, "1"))
       )
     ),
+  "penalty-years": (story) => rows(story, fc.tuple(yearsNear(story, -6, -1), PENALTY_KINDS)),
+  "late-years": (story) => ranges(story, yearsNear(story, -5, 3)),
   "dollar-range": (story) => ranges(story, amounts),
   "date-range": (story) => ranges(story, dates(story.begins + 105, 300)),
   "client-list": clientLists,

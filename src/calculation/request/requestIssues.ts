@@ -2,6 +2,7 @@ import type { Rulebook } from "../../rules/rulebook";
 import { closedMethodIssues } from "./closedMethodIssues";
 import { moneyIssues } from "./moneyIssues";
 import { reminderIssues } from "./reminderIssues";
+import { reliefIssues } from "./reliefIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 import { methodIssues } from "./methodIssues";
 import { statusIssues } from "./statusIssues";
@@ -28,6 +29,7 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
     ...methodIssues(request),
     ...closedMethodIssues(request, rules),
     ...moneyIssues(request, rules),
+    ...reliefIssues(request, rules),
     ...reminderIssues(request, rules),
   ];
   return rules.requestIssues.rows.flatMap(({ check, severity, what, remedy, source }) =>

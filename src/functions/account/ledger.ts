@@ -1,4 +1,6 @@
 import { ledger as ledgerOf } from "../../calculation/account/ledger";
+import { cleanHistoryRule } from "../../calculation/penalty/cleanHistoryRule";
+import { entryOn } from "../../rules/datedTable";
 import { chargesTables, lateness } from "../arguments/chargesInput";
 import { datesOf } from "../arguments/client";
 import { dateAfterYear } from "../arguments/date";
@@ -6,8 +8,10 @@ import { dollars } from "../arguments/dollars";
 import { INTEREST_OUT_OF_COUNTRY, POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import { payments } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
+import { yesNo } from "../arguments/yesNo";
 import { tableFunction } from "../worksheetFunction";
 import { notices, requireAfterFiling } from "./afterFiling";
+import { ledgerReliefRows } from "./ledgerReliefRows";
 import { ledgerTable } from "./ledgerTable";
 
 const LEDGER = tableFunction({
@@ -18,12 +22,20 @@ const LEDGER = tableFunction({
     filedOn: dateAfterYear,
     ...lateness,
     ...notices,
+    cleanHistory: yesNo,
   },
-  tables: [...chargesTables, "orderOfPayments", "noticeAndDemand", "levyNotice"],
+  tables: [
+    ...chargesTables,
+    "orderOfPayments",
+    "noticeAndDemand",
+    "levyNotice",
+    "cleanHistoryRelief",
+  ],
   law: [
     "IRC sections 6601 and 6651(b), (d), (h)",
     "Regulations section 301.6601-1(f)",
     "Rev. Proc. 2002-26, section 3",
+    "Internal Revenue Manual, section 20.1.1.3.3.2.1",
   ],
   examples: [
     {
@@ -38,11 +50,16 @@ const LEDGER = tableFunction({
       remark: "paid on that date, so that interest ends on 11/2/2026",
     },
   ],
-  note: `The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest. A notice bills what is unpaid on its date: interest stops on what is paid in time, and otherwise begins on the failure-to-pay penalty that it bills. That time is 21 days, or 10 business days if the notice bills $100,000 or more. A month that begins more than 10 days after a levy notice has a rate of 1%, also under an agreement. The agreement is assumed to stay in effect. Later notices and a demand for immediate payment are not calculated. ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
+  note: `The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest. A notice bills what is unpaid on its date: interest stops on what is paid in time, and otherwise begins on the failure-to-pay penalty that it bills. That time is 21 days, or 10 business days if the notice bills $100,000 or more. A month that begins more than 10 days after a levy notice has a rate of 1%, also under an agreement. The agreement is assumed to stay in effect. Later notices and a demand for immediate payment are not calculated. With a clean history, rows below show what first-time abatement or the automatic exemption would likely remove and what would remain. Relief is never certain: see FIRSTTIME. ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given, rules) => {
     const dates = datesOf(given);
     requireAfterFiling(given, dates);
-    return ledgerTable(ledgerOf({ ...given, dates }, rules));
+    const rows = ledgerOf({ ...given, dates }, rules);
+    const last = rows.at(-1);
+    if (!given.cleanHistory || !last) return ledgerTable(rows);
+    const { source } = entryOn(rules.failureToPay, last.date);
+    const rule = cleanHistoryRule(given.taxYear, rules);
+    return [...ledgerTable(rows), ...ledgerReliefRows(last, rule, source)];
   },
 });
 
@@ -63,6 +80,7 @@ const LEDGER = tableFunction({
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
  * @param [noticeOn] Date of the first IRS notice of the balance due, which is the notice and demand.
  * @param [levyNoticeOn] Date of the notice of intent to levy, such as CP504, LT11 or Letter 1058.
+ * @param [cleanHistory] Yes to add, below the last row, the relief that is likely after three years without penalties; blank is no.
  * @returns {any[][]} A row of headings, then one row per event. Fills several cells; not for use inside an Excel table.
  */
 export function ledger(
@@ -78,7 +96,8 @@ export function ledger(
   postponementBegins?: unknown,
   postponementEnds?: unknown,
   noticeOn?: unknown,
-  levyNoticeOn?: unknown
+  levyNoticeOn?: unknown,
+  cleanHistory?: unknown
 ): unknown[][];
 export function ledger(...cells: unknown[]): unknown[][] {
   return LEDGER.answer(cells);

@@ -1,3 +1,4 @@
+import { cleanHistoryRule } from "../../calculation/penalty/cleanHistoryRule";
 import { charges as chargesOf } from "../../calculation/penalty/charges";
 import { INTEREST_OUT_OF_COUNTRY, POSTPONEMENT_IN_WEEKEND } from "../arguments/openQuestions";
 import {
@@ -6,9 +7,11 @@ import {
   chargesInputOf,
   chargesTables,
 } from "../arguments/chargesInput";
+import { yesNo } from "../arguments/yesNo";
 import { moneyCell } from "../cells/answerCell";
 import { rowFunction, tableFunction } from "../worksheetFunction";
 import { chargeTable } from "./chargeTable";
+import { reliefRows } from "./reliefRows";
 
 const LAW = ["IRC sections 6601, 6621, 6622 and 6651", "Regulations section 301.6651-1"];
 const NOTE = `${BEFORE_NOTICE} ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`;
@@ -65,17 +68,26 @@ export function charges(...cells: unknown[]): unknown[][] {
 }
 
 const CHARGELINES = tableFunction({
-  arguments: chargesInput,
-  tables: chargesTables,
-  law: LAW,
+  arguments: { ...chargesInput, cleanHistory: yesNo },
+  tables: [...chargesTables, "cleanHistoryRelief"],
+  law: [...LAW, "Internal Revenue Manual, section 20.1.1.3.3.2.1"],
   examples: [
     {
       formula: '=EXT.CHARGELINES(2025,20000,18500,"10/15/2026","10/15/2026","yes")',
       answer: "No failure-to-pay penalty: 90% paid, reasonable cause",
     },
+    {
+      formula: '=EXT.CHARGELINES(2025,20000,10000,"6/10/2026","6/10/2026",,,,,,,,"yes")',
+      answer: "Likely relief: failure-to-file penalty",
+    },
   ],
-  note: NOTE,
-  calculate: (given, rules) => chargeTable(chargesOf(chargesInputOf(given), rules)),
+  note: `${NOTE} With a clean history, rows below the total show what first-time abatement or the automatic exemption would likely remove and what would remain. Relief is never certain: see FIRSTTIME. CHARGES, WHATIF and EFFECTIVERATE never subtract it.`,
+  calculate: (given, rules) => {
+    const charged = chargesOf(chargesInputOf(given), rules);
+    if (!given.cleanHistory) return chargeTable(charged);
+    const rule = cleanHistoryRule(given.taxYear, rules);
+    return [...chargeTable(charged), ...reliefRows(charged, rule)];
+  },
 });
 
 /**
@@ -94,6 +106,7 @@ const CHARGELINES = tableFunction({
  * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @param [cleanHistory] Yes to add, below the total, the relief that is likely after three years without penalties; blank is no.
  * @returns {any[][]} A row of headings, then one row per step. Fills several cells; not for use inside an Excel table.
  */
 export function chargeLines(
@@ -108,7 +121,8 @@ export function chargeLines(
   assumedRate?: unknown,
   agreementOn?: unknown,
   postponementBegins?: unknown,
-  postponementEnds?: unknown
+  postponementEnds?: unknown,
+  cleanHistory?: unknown
 ): unknown[][];
 export function chargeLines(...cells: unknown[]): unknown[][] {
   return CHARGELINES.answer(cells);

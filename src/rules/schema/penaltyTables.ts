@@ -1,5 +1,5 @@
 import { z } from "zod";
-import { byStatus, datedTable, figure, listTable, text } from "./parts";
+import { byStatus, date, datedTable, figure, listTable, text } from "./parts";
 
 /** Tables of penalties, interest, payments and estimated tax, by id. */
 export const penaltyTables = {
@@ -18,6 +18,13 @@ export const penaltyTables = {
     largeAmount: figure,
   }),
   "reasonable-cause-test": datedTable({ shareToPay: figure }),
+  "clean-history-relief": listTable("reliefs", {
+    from: date,
+    name: text,
+    lookBackYears: z.int().positive(),
+    how: text,
+    confirm: text,
+  }),
   "order-of-payments": listTable("orders", {
     when: z.enum(["designated", "undesignated"]),
     what: text,

@@ -27,6 +27,7 @@ export const requestIssue = z.enum([
   "state asks for its own request",
   "state rule unverified",
   "interest accrues",
+  "relief from penalties",
   "refund expected",
   "request gives no time",
   "postponement moves dates",

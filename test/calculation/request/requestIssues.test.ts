@@ -98,6 +98,10 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
     found: { paidWithRequest: "4999.99" },
     besides: { paidWithRequest: "5000" },
   },
+  "relief from penalties": {
+    found: { paidWithRequest: "2999.99", asOf: "2026-04-16", record: asked },
+    besides: { paidWithRequest: "3000", asOf: "2026-04-16", record: asked },
+  },
   "refund expected": {
     found: { payments: "20000.01" },
     besides: { payments: "20000" },

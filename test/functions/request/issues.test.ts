@@ -102,7 +102,16 @@ describe("ISSUES", () => {
     ["a blank estimate", { totalTax: "" }, ["estimate blank"]],
     ["blank payments", { payments: "", paidWithRequest: 20000 }, ["none"]],
     ["a blank payment", { paidWithRequest: "", payments: 20000 }, ["none"]],
-    ["a request asked late", { requestedOn: "2026-04-16", asOf: "2026-04-17" }, ["requested late"]],
+    [
+      "a request asked late, with its payment",
+      { requestedOn: "2026-04-16", asOf: "2026-04-17" },
+      ["requested late", "relief from penalties"],
+    ],
+    [
+      "a request asked late, the tax paid on time",
+      { requestedOn: "2026-04-16", asOf: "2026-04-17", payments: 20000, paidWithRequest: 0 },
+      ["requested late"],
+    ],
     ["a request without proof", { requestedOn: "2026-04-09" }, ["no proof"]],
     ["proof", { requestedOn: "2026-04-09", confirmedOn: "2026-04-09" }, ["none"]],
     [
