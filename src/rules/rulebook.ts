@@ -1,3 +1,4 @@
+import annualizedInstallments from "../../rules/annualized-installments.json";
 import combatZone from "../../rules/combat-zone.json";
 import companionDates from "../../rules/companion-dates.json";
 import installments from "../../rules/estimated-tax-installments.json";
@@ -44,6 +45,9 @@ export const rulebook = {
   failureToPay: readDatedTable(failureToPay as Written["failure-to-pay"]),
   requiredAnnualPayment: readDatedTable(
     requiredAnnualPayment as Written["required-annual-payment"]
+  ),
+  annualizedInstallments: readDatedTable(
+    annualizedInstallments as Written["annualized-installments"]
   ),
   orderOfPayments: readListTable(orderOfPayments as Written["order-of-payments"], "orders"),
   reasonableCauseTest: readDatedTable(reasonableCauseTest as Written["reasonable-cause-test"]),

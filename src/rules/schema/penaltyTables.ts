@@ -21,6 +21,10 @@ export const penaltyTables = {
     months: z.tuple([figure, figure, figure, figure]),
     nonresidentMonths: z.tuple([figure, figure, figure]),
   }),
+  "annualized-installments": datedTable({
+    shares: z.tuple([figure, figure, figure, figure]),
+    nonresidentShares: z.tuple([figure, figure, figure]),
+  }),
   "required-annual-payment": datedTable({
     currentYearShare: figure,
     priorYearShare: figure,
@@ -34,5 +38,9 @@ export const penaltyTables = {
     leastTaxDue: figure,
     penaltyEndMonth: figure,
     penaltyEndDay: figure,
+    earlyReturnMonth: figure,
+    earlyReturnDay: figure,
+    farmerReturnMonth: figure,
+    farmerReturnDay: figure,
   }),
 };
