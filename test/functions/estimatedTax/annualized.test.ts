@@ -168,7 +168,11 @@ describe("ESTPENALTY and ESTPENALTYLINES with periods", () => {
     expect(estPenaltyLines(2025, 20_000, 8_000, NONE, ...given).slice(1)).toEqual([
       [
         "No penalty: small balance after withholding",
-        ...["", "", "", "", ""],
+        "",
+        "",
+        "",
+        "",
+        "",
         0,
         "IRC section 6654(e)(1)",
       ],
