@@ -77,6 +77,8 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
     assumed: assumptions,
     isNonresident: fc.integer({ min: 0, max: 3 }).map((fourth) => fourth === 3),
     block: fc.option(blocks, { nil: undefined }),
+    /** Most years have no rates for the periods: few of these keep them. */
+    keepsBlock: fc.integer({ min: 0, max: 19 }).map((twentieth) => twentieth === 0),
     filed: fc.option(
       fc.record({
         days: fc.oneof(fc.integer({ min: -3, max: 3 }), fc.integer({ min: -40, max: 60 })),
@@ -118,9 +120,11 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
     const deadline = earlyReturnDeadline(yearEnd, farmerOrFisherman, postponement);
     const filedOn = of.filed && Math.max(yearEnd + 1, deadline + of.filed.days);
     const restOn = of.filed?.paysWithIt === true ? filedOn : of.restOn && dayAt(of.restOn);
-    const block = farmerOrFisherman ? undefined : of.block;
-    const form = block && yearOfForm(block, yearEnd, drawn.status, isNonresident);
-    const annualized = form && orNothing(() => annualizedByForm(form, required));
+    const form = of.block && yearOfForm(of.block, yearEnd, drawn.status, isNonresident);
+    const annualized =
+      form && !farmerOrFisherman ? orNothing(() => annualizedByForm(form, required)) : undefined;
+    const hasBlock = annualized !== undefined || (of.keepsBlock && !farmerOrFisherman);
+    const block = hasBlock ? of.block : undefined;
     return {
       harbors: based,
       given: {
