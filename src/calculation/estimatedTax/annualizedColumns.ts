@@ -1,4 +1,4 @@
-import { toWholeDollars, type Decimal } from "../../money/dollars";
+import { toWholeDollars, ZERO, type Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilerType } from "../filerType";
@@ -38,6 +38,7 @@ export interface AnnualizedYear {
  * @param rules - Rates, deductions, months of the installments and parts of the tax.
  * @returns One column for each installment of the filer.
  * @throws NotInTableError for a tax year that the tables do not cover.
+ * @throws RangeError for fewer periods than installments.
  * @see 26 U.S.C. 6654(d)(2)(B), (C)(ii), (j); Form 2210, Schedule AI, lines 1 to 21, and its instructions for Form 1040-NR
  */
 export function annualizedColumns(
@@ -51,10 +52,12 @@ export function annualizedColumns(
   const { figures } = entryOn(rules.annualizedInstallments, taxYear.lastDay);
   const shares: readonly Decimal[] =
     filerType === "nonresident" ? figures.nonresidentShares : figures.shares;
-  return periods.slice(-columns.length).flatMap((amounts, index) => {
-    const [period, share] = [columns[index], shares[index]];
-    if (period === undefined || share === undefined) return [];
+  return columns.map((period, index) => {
+    const amounts = periods.at(index - columns.length);
+    if (amounts === undefined)
+      throw new RangeError(`There are ${String(periods.length)} periods, too few to annualize`);
+    const share = shares[index] ?? ZERO;
     const tax = annualizedTax(taxYear, status, filerType, amounts, period, rules);
-    return [{ period, amounts, tax, share, dueThrough: toWholeDollars(tax.tax.times(share)) }];
+    return { period, amounts, tax, share, dueThrough: toWholeDollars(tax.tax.times(share)) };
   });
 }

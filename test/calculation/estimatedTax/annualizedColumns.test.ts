@@ -105,6 +105,17 @@ describe("the columns of Schedule AI", () => {
     expect(texts(columns, ({ tax }) => tax.taxableIncome)).toEqual(["48000", "90000", "120000"]);
   });
 
+  it("need a period for each installment", () => {
+    const year = { taxYear: calendarTaxYear(2025), status: "single" } as const;
+    const periods = [1, 2, 3].map((adjustedGrossIncome) => amountsOf({ adjustedGrossIncome }));
+    expect(() => annualizedColumns({ ...year, filerType: "resident", periods }, rulebook)).toThrow(
+      RangeError
+    );
+    expect(
+      annualizedColumns({ ...year, filerType: "nonresident", periods }, rulebook)
+    ).toHaveLength(3);
+  });
+
   it.each([2021, 2027])("are refused for %d with the table of rates", (year) => {
     expect(() => columnsOf("resident", year)).toThrow(NotInTableError);
     expect(() => columnsOf("resident", year)).toThrow("Income tax rate schedules");

@@ -64,6 +64,14 @@ describe("an early return", () => {
     expect(of({ ...late, postponement })).toBe("2025-05-01");
   });
 
+  // Notice 2020-23: returns and payments due from April 1 to July 14, 2020 were due July 15.
+  it("follows the nationwide postponement of 2020", () => {
+    const taxYear = fiscalYear("2020-03-31");
+    const on = (date: string) => ({ taxYear, filedOn: day(date), paidOn: day(date) });
+    expect(of(on("2020-07-15"))).toBe("2020-07-15");
+    expect(of(on("2020-07-16"))).toBeUndefined();
+  });
+
   // Section 6654(k)(1). Pub. 505 (2016), farmers with a fiscal year, as quoted: "by the 1st day of the 3rd month after the end of your
   // tax year". April has no 31st.
   it("follows a fiscal year, in a shorter month on its last day", () => {
