@@ -4,6 +4,7 @@ import { ledgerFunctions } from "./account/ledger";
 import type { AnswerCell, AnswerTable } from "./cells/answerCell";
 import { otherDates } from "./dueDate/otherDates";
 import { returnDates } from "./dueDate/returnDates";
+import { annualizedFunctions } from "./estimatedTax/annualized";
 import { estimatedTaxPenaltyFunctions } from "./estimatedTax/estimatedTaxPenalty";
 import { requiredPaymentFunctions } from "./estimatedTax/requiredPayment";
 import { deductionFunctions } from "./liability/deductions";
@@ -83,7 +84,11 @@ export const TASKS: readonly Task[] = [
   {
     folder: "estimatedTax",
     title: "Estimated tax",
-    functions: { ...requiredPaymentFunctions, ...estimatedTaxPenaltyFunctions },
+    functions: {
+      ...requiredPaymentFunctions,
+      ...annualizedFunctions,
+      ...estimatedTaxPenaltyFunctions,
+    },
   },
   { folder: "rules", title: "Rule tables", functions: ruleTableFunctions },
 ];

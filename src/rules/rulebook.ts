@@ -1,3 +1,4 @@
+import annualizedInstallments from "../../rules/annualized-installments.json";
 import cleanHistoryRelief from "../../rules/clean-history-relief.json";
 import combatZone from "../../rules/combat-zone.json";
 import companionDates from "../../rules/companion-dates.json";
@@ -50,6 +51,9 @@ export const rulebook = {
   noticeAndDemand: readDatedTable(noticeAndDemand as Written["notice-and-demand"]),
   requiredAnnualPayment: readDatedTable(
     requiredAnnualPayment as Written["required-annual-payment"]
+  ),
+  annualizedInstallments: readDatedTable(
+    annualizedInstallments as Written["annualized-installments"]
   ),
   orderOfPayments: readListTable(orderOfPayments as Written["order-of-payments"], "orders"),
   cleanHistoryRelief: readListTable(

@@ -61,6 +61,11 @@ const ITEMS = [
   ["children under 17", 2],
   ["withholding", 9000],
 ];
+const PERIODS = [
+  ["", "Jan-Mar", "Jan-May", "Jan-Aug", "Jan-Dec"],
+  ["AGI", 9000, 20000, 52000, 121000.5],
+  ["net self-employment earnings", 4000, 9000, 20000, 60000],
+];
 const money: Call[] = [
   ["LEDGER", 2024, 20000, PAYMENTS, "2025-11-03", "yes"],
   [
@@ -87,6 +92,24 @@ const money: Call[] = [
   ["FIRSTINSTALLMENT", 2026, "joint", 24000, 20000, 120000, 8000],
   ["ESTPENALTY", 2025, 16000, 2000, PAYMENTS],
   ["ESTPENALTYLINES", 2023, 16000, 2000, [["2023-09-28", 3000]], "2024-03-10"],
+  ["ANNUALIZED", 2025, "single", PERIODS, 16000],
+  [
+    "ESTPENALTY",
+    2025,
+    16000,
+    2000,
+    PAYMENTS,
+    "2026-01-31",
+    "",
+    "",
+    "",
+    "",
+    "",
+    "",
+    "2026-02-02",
+    "single",
+    PERIODS,
+  ],
   ["LIABILITY", 2025, "joint", ITEMS],
   ["LIABILITYLINES", 2026, "head", ITEMS],
   ["PAYMENTSTOTAL", ITEMS],

@@ -120,6 +120,42 @@ const LIST_COLUMNS = Object.entries(CLIENT_LIST_HEADINGS).flatMap(([field, [head
     : []
 );
 
+const PERIODS = ["January–March", "Jan-May", "1/1–8/31", "December"];
+
+/** Headings of four periods and labeled rows, as ANNUALIZED takes them. */
+function periodBlocks(story: Story): fc.Arbitrary<unknown> {
+  const headings = PERIODS.map((heading) =>
+    either(story.oddness / 20, oddCell, fc.constant(heading))
+  );
+  const rising = fc
+    .array(fc.nat({ max: 90_000 }), { minLength: PERIODS.length, maxLength: PERIODS.length })
+    .map((parts) => parts.map((_, index) => parts.slice(0, index + 1).reduce((a, b) => a + b)));
+  const labels = fc.constantFrom(
+    "itemized deductions",
+    "QBI deduction",
+    "other taxes",
+    "Credits",
+    "net self-employment earnings",
+    "Wages",
+    "standard deduction",
+    "tax on the annualized income"
+  );
+  const row = (label: fc.Arbitrary<unknown>): fc.Arbitrary<unknown[]> =>
+    fc
+      .tuple(label, rising, either(story.oddness / 5, fc.nat({ max: 3 }), fc.constant(-1)), oddCell)
+      .map(([first, cells, at, odd]) => [
+        first,
+        ...cells.map((cell, index) => (index === at ? odd : cell)),
+      ]);
+  return fc
+    .tuple(
+      fc.tuple(fc.constant(""), ...headings),
+      row(fc.constant("AGI")),
+      fc.array(row(labels), { maxLength: 3 })
+    )
+    .map(([first, income, others]) => [first, income, ...others]);
+}
+
 /** A client list with headings, as ROSTER takes it. */
 function clientLists(story: Story): fc.Arbitrary<unknown> {
   const headings = LIST_COLUMNS.map(({ heading }) =>
@@ -225,6 +261,7 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
   "dollar-range": (story) => ranges(story, amounts),
   "date-range": (story) => ranges(story, dates(story.begins + 105, 300)),
   "client-list": clientLists,
+  "period-rows": periodBlocks,
 };
 
 /** Dates that must fit others of the same call, by the argument. */

@@ -112,6 +112,30 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     "assumedRate: 7 is not an annual rate. Enter a percent such as 7%, or the word latest.",
   ],
   [
+    '=EXT.ANNUALIZED(2025,"single",{"","Q1","Q2","Q3","Q4";"AGI",1,2,3,4})',
+    'periods row 1, column 2: "Q1" is not the period of this column. Enter the headings January–March, January–May, January–August, January–December, in this order.',
+  ],
+  [
+    '=EXT.ANNUALIZED(2025,"single",{"","Mar","May","Aug";"AGI",1,2,3})',
+    "periods: The range has 4 columns. Select a column of labels and the four columns January–March, January–May, January–August, January–December.",
+  ],
+  [
+    '=EXT.ANNUALIZED(2025,"single",{"","Mar","May","Aug","Dec"})',
+    "periods: The range has no row below its headings. Select the headings and the labeled rows.",
+  ],
+  [
+    '=EXT.ANNUALIZED(2025,"single",{"","Mar","May","Aug","Dec";"wages",1,2,3,4})',
+    "periods: The range has no row for AGI. Add that row.",
+  ],
+  [
+    '=EXT.ESTPENALTY(2025,8000,0,,,,,"yes",,,,,"single",{"","Mar","May","Aug","Dec";"AGI",1,2,3,4})',
+    "periods: Farmers and fishermen have one installment, which is not annualized. Leave periods blank, or correct farmerOrFisherman.",
+  ],
+  [
+    '=EXT.ESTPENALTY(2025,8000,0,,,,,,,,,,,{"","Mar","May","Aug","Dec";"AGI",1,2,3,4})',
+    "filingStatus: The cell is blank, but periods is entered. Enter a filing status such as single or MFJ.",
+  ],
+  [
     '=EXT.SUGGEST(20000,15000,"all")',
     'target: "all" is not a target. Enter full, reasonable cause, or a percent of total tax such as 95%.',
   ],

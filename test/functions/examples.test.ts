@@ -108,12 +108,26 @@ describe("the tables of the examples", () => {
   });
 
   it("ESTPENALTYLINES has one line: 2,000 of the fourth installment for 90 days, 34.52", () => {
-    const table = tableOf("ESTPENALTYLINES");
+    const table = tableOf("ESTPENALTYLINES").slice(0, -1);
     expect(table).toHaveLength(2);
     expect(columnOf(table, "Installment")).toEqual(["4"]);
     expect(columnOf(table, "Amount")).toEqual(["2,000.00"]);
     expect(columnOf(table, "Days")).toEqual(["90"]);
     expect(columnOf(table, "Penalty")).toEqual(["34.52"]);
+  });
+
+  it("ESTPENALTYLINES ends with what is not calculated", () => {
+    const last = tableOf("ESTPENALTYLINES").at(-1) ?? [];
+    expect(last[0]).toMatch(/^Not calculated: waivers for casualty.* short tax years/);
+    expect(last.slice(1)).toEqual([
+      "",
+      "",
+      "",
+      "",
+      "",
+      "",
+      "IRC section 6654(e)(3), (g)(1), (k)(2)",
+    ]);
   });
 
   it("LIABILITYLINES has taxable income of 60,000 and total tax of 8,120", () => {

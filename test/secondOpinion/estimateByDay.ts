@@ -2,6 +2,7 @@ import { civil, daysInMonth, dayNumber, isLeap } from "./civilDays";
 import type { Payment } from "./dayByDayInterest";
 import { pointsOn, type Assumed } from "./quarterlyRates";
 import {
+  earlyReturnDeadline,
   fifteenthOfFourthMonth,
   installmentDates,
   type ActDate,
@@ -24,6 +25,10 @@ export interface Estimates {
   readonly isNonresident?: boolean;
   readonly postponement?: Relief | undefined;
   readonly assumed?: Assumed;
+  /** The date of the return, if given. */
+  readonly filedOn?: number | undefined;
+  /** The installments of Schedule AI in twelfths of a cent, if they are annualized. */
+  readonly annualized?: readonly number[] | undefined;
 }
 
 /** A line of the form: an amount unpaid between two dates, at one rate. */
@@ -79,13 +84,23 @@ function linesOf(
   return lines;
 }
 
+/** Whether the return was filed, and the tax of the year paid, by the deadline of section 6654(h). */
+export function isEarlyReturn(given: Estimates): boolean {
+  const { yearEnd, filedOn, restOn, tax, withheld, farmerOrFisherman, postponement } = given;
+  const deadline = earlyReturnDeadline(yearEnd, farmerOrFisherman, postponement);
+  if (filedOn === undefined || filedOn > deadline) return false;
+  const inTime = given.payments.filter(({ day }) => day <= deadline);
+  const paid = inTime.reduce((sum, { cents }) => sum + cents, withheld);
+  return (restOn ?? Infinity) <= deadline || paid >= (tax ?? Infinity);
+}
+
 /**
  * The estimated tax penalty of section 6654 by the regular method, line by line. It runs on each installment from the 15th until it is
  * paid, or until the 15th day of the fourth month after the year. Payments go to the earliest installments (subsection (b)(3)).
  * Withholding counts in equal parts on the due dates (subsection (g)(1)), which no postponement moves (26 CFR 301.7508A-1(b)(4)).
  * There is no penalty if the tax after withholding is less than $1,000 (subsection (e)(1)). Farmers and fishermen have one installment
  * in January (subsection (i)(1)). A nonresident alien under section 6072(c) has three, the first of half the annual amount (subsection
- * (j)).
+ * (j)). After an early return with full payment the last installment has none (subsection (h), (i)(1)(D)).
  *
  * @throws NoFigure for a date without a rate.
  */
@@ -96,18 +111,23 @@ export function estimateByDay(given: Estimates): readonly EstimateLine[] {
   const all = installmentDates(yearEnd, postponement, isNonresident);
   const dues = farmerOrFisherman ? all.slice(-1) : all;
   const withheldEach = 12 / dues.length;
-  // The installments up to each due date, in twelfths of the annual amount.
-  const through = farmerOrFisherman ? [12] : isNonresident ? [6, 9, 12] : [3, 6, 9, 12];
+  // In twelfths of the annual amount.
+  const shares = farmerOrFisherman ? [12] : isNonresident ? [6, 3, 3] : [3, 3, 3, 3];
+  const installments = given.annualized ?? shares.map((share) => share * required);
+  const through = installments.map((_, index) =>
+    installments.slice(0, index + 1).reduce((sum, one) => sum + one, 0)
+  );
   const other = payments.reduce((sum, { cents }) => sum + cents, withheld);
-  const rest = { day: given.restOn ?? Infinity, cents: Math.max(0, required - other) };
+  const rest = Math.max(0, (through.at(-1) ?? 0) - other * 12);
   const inBy = (day: number): number =>
     dues.filter(({ fifteenth }) => fifteenth <= day).length * withheld * withheldEach +
-    [...payments, rest].reduce((sum, one) => (one.day <= day ? sum + one.cents * 12 : sum), 0);
-  return dues.flatMap((due, index) => {
-    const [before, now] = [through[index - 1] ?? 0, through[index] ?? 12];
+    payments.reduce((sum, one) => (one.day <= day ? sum + one.cents * 12 : sum), 0) +
+    ((given.restOn ?? Infinity) <= day ? rest : 0);
+  const charged = isEarlyReturn(given) ? dues.slice(0, -1) : dues;
+  return charged.flatMap((due, index) => {
+    const [before, now] = [through[index - 1] ?? 0, through[index] ?? 0];
     // The installments so far less everything paid, at least 0 and at most this installment.
-    const open = (day: number): number =>
-      Math.min(required * (now - before), Math.max(0, required * now - inBy(day)));
+    const open = (day: number): number => Math.min(now - before, Math.max(0, now - inBy(day)));
     return linesOf(farmerOrFisherman ? all.length : index + 1, due, open, given);
   });
 }

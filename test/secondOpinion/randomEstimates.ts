@@ -1,12 +1,19 @@
 import fc from "fast-check";
+import { annualizedByForm } from "./annualizedByForm";
 import { firstDayOf, requiredInCents, type Estimates, type Harbors } from "./estimateByDay";
+import { blocks, yearOfForm, type Block } from "./randomPeriods";
 import { assumptions, seldom, yearEnds } from "./randomReturns";
-import { fifteenthOfFourthMonth, installmentDates } from "./statuteDates";
+import { earlyReturnDeadline, fifteenthOfFourthMonth, installmentDates } from "./statuteDates";
+import { orNothing } from "./workedReturn";
 
 /** The estimated tax payments of a year, and the facts for its required annual payment. */
 export interface DrawnEstimates {
   readonly harbors: Harbors;
   readonly given: Estimates;
+  /** The periods whose income is annualized, if any. */
+  readonly block: Block | undefined;
+  /** Whether the periods have no rates: the sheet must show `#N/A`. */
+  readonly isWithoutRates: boolean;
 }
 
 /** Near one of the due dates or the end, or anywhere in the year and shortly after. */
@@ -69,6 +76,16 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
     ),
     assumed: assumptions,
     isNonresident: fc.integer({ min: 0, max: 3 }).map((fourth) => fourth === 3),
+    block: fc.option(blocks, { nil: undefined }),
+    /** Most years have no rates for the periods: few of these keep them. */
+    keepsBlock: fc.integer({ min: 0, max: 19 }).map((twentieth) => twentieth === 0),
+    filed: fc.option(
+      fc.record({
+        days: fc.oneof(fc.integer({ min: -3, max: 3 }), fc.integer({ min: -40, max: 60 })),
+        paysWithIt: fc.boolean(),
+      }),
+      { freq: 2, nil: undefined }
+    ),
   })
   .map(({ yearEnd, harbors: drawn, assumed, isNonresident, ...of }) => {
     const prior = drawn.priorYearTax;
@@ -99,8 +116,15 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
       day: dayAt(on),
       cents: ofAmount(Math.floor(required / 4), share),
     }));
-    const restOn = of.restOn && dayAt(of.restOn);
     const { farmerOrFisherman } = drawn;
+    const deadline = earlyReturnDeadline(yearEnd, farmerOrFisherman, postponement);
+    const filedOn = of.filed && Math.max(yearEnd + 1, deadline + of.filed.days);
+    const restOn = of.filed?.paysWithIt === true ? filedOn : of.restOn && dayAt(of.restOn);
+    const form = of.block && yearOfForm(of.block, yearEnd, drawn.status, isNonresident);
+    const annualized =
+      form && !farmerOrFisherman ? orNothing(() => annualizedByForm(form, required)) : undefined;
+    const hasBlock = annualized !== undefined || (of.keepsBlock && !farmerOrFisherman);
+    const block = hasBlock ? of.block : undefined;
     return {
       harbors: based,
       given: {
@@ -114,6 +138,10 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
         isNonresident,
         postponement,
         assumed,
+        filedOn,
+        annualized,
       },
+      block,
+      isWithoutRates: block !== undefined && annualized === undefined,
     };
   });

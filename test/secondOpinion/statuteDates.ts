@@ -148,5 +148,32 @@ export function installmentDates(
 /** The 15th day of the fourth month after a tax year, on any day of the week: section 6654(b)(2)(A). */
 export const fifteenthOfFourthMonth = (yearEnd: number): number => fifteenth(yearEnd, 4);
 
+/** The last Monday of May and the first of September, and January 1: the holidays near the beginning and the end of a month. */
+function isHolidayNearMonthEnd(day: number): boolean {
+  const { year } = civil(day);
+  const mondaysOfMay = [4, 5].map((count) => monday(year, 5, count));
+  const memorialDay = mondaysOfMay.filter((one) => civil(one).month === 5).at(-1);
+  const newYears = [year, year + 1].map((one) => nearestWeekday(dayNumber(one, 1, 1)));
+  return [memorialDay, monday(year, 9, 1), ...newYears].includes(day);
+}
+
+/**
+ * The deadline of an early return that ends the penalty on the last installment: the last day of the first month after the year, or
+ * for farmers and fishermen the first day of the third month (section 6654(h), (i)(1)(D), (k)(1)).
+ */
+export function earlyReturnDeadline(
+  yearEnd: number,
+  isFarmer: boolean,
+  postponement?: Relief
+): number {
+  const { year, month } = civil(yearEnd);
+  const months = year * 12 + month - 1 + (isFarmer ? 3 : 2);
+  const firstOfMonth = dayNumber(Math.floor(months / 12), (months % 12) + 1, 1);
+  const named = isFarmer ? firstOfMonth : firstOfMonth - 1;
+  let last = named;
+  while ([0, 6].includes(weekday(last)) || isHolidayNearMonthEnd(last)) last++;
+  return relieved(postponed({ fifteenth: named, named, last }, true), postponement).last;
+}
+
 /** The last day of a calendar tax year. */
 export const calendarYearEnd = (year: number): number => dayNumber(year, 12, 31);

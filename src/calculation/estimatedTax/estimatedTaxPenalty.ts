@@ -9,32 +9,23 @@ import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import { dateAfterTaxYear } from "../dueDate/dateAfterTaxYear";
-import type { DisasterPostponement } from "../dueDate/disasterPostponement";
 import type { MovingRules } from "../dueDate/dueDate";
 import { installmentDueDate } from "../dueDate/installmentDueDate";
-import type { Payment } from "../penalty/underpaymentInterest";
 import type { AssumedRate } from "../penalty/underpaymentRate";
 import type { FilerType } from "../filerType";
-import type { TaxYear } from "../taxYear";
+import { earlyReturnException, type EarlyReturnInput } from "./earlyReturnException";
 import { estimateRatePeriods } from "./estimateRatePeriods";
 import { installmentPayments, type InstallmentPart } from "./installmentPayments";
 import { requiredInstallments } from "./requiredInstallments";
 
-/** The estimated tax payments of a year. */
-export interface EstimatedTaxInput {
-  readonly taxYear: TaxYear;
+/** The estimated tax payments of a year, and when its return was filed. Payments are in any order. */
+export interface EstimatedTaxInput extends EarlyReturnInput {
   /** Dollars, section 6654(d). */
   readonly requiredAnnualPayment: Decimal;
-  readonly withholding: Decimal;
-  /** Estimated tax payments, in any order. */
-  readonly payments: readonly Payment[];
-  /** The date the remaining balance was paid, if before the penalty ends by law. */
-  readonly paidOn?: CalendarDate | undefined;
-  /** Farmers and fishermen have one installment of the whole amount, the last. */
-  readonly farmerOrFisherman?: boolean | undefined;
+  /** Dollars of each installment by the annualized method, in order; `undefined` for parts of the required annual payment. */
+  readonly installments?: readonly Decimal[] | undefined;
   /** Filer type in the year; a nonresident alien without wages subject to withholding has three installments. */
   readonly filerType?: FilerType | undefined;
-  readonly postponement?: DisasterPostponement | undefined;
   readonly assumedRate?: AssumedRate | undefined;
 }
 
@@ -57,6 +48,8 @@ export interface EstimatedTaxPenalty {
   readonly lines: readonly PenaltyLine[];
   /** Dollars and cents. */
   readonly amount: Decimal;
+  /** The date of the exception for an early return with full payment, if it ends the penalty on the last installment. */
+  readonly earlyReturnBy: CalendarDate | undefined;
 }
 
 /**
@@ -64,14 +57,15 @@ export interface EstimatedTaxPenalty {
  *
  * The underpayment rate, not compounded, on each part of an installment from its due date until it is paid, or until the 15th day
  * of the fourth month after the year, which no extension moves. A payment on the workday after a weekend is on time; for a later
- * one the penalty counts from the 15th. The safe harbors are in the required annual payment, and the exception for less than $1,000
- * is in `smallBalanceException`.
+ * one the penalty counts from the 15th. The safe harbors are in the required annual payment, the exception for less than $1,000 is in
+ * `smallBalanceException`, and the exception for an early return in `earlyReturnException`. Waivers are not calculated, and a short
+ * tax year is not possible.
  *
  * @param input - Dollars and dates.
  * @param rules - Installment dates, holidays, postponements, rates.
  * @returns The penalty, line by line.
  * @throws NotInTableError if a rate or a date is not in its table.
- * @see 26 U.S.C. 6654(a), (b), (i)(1), (j), 6621(b)(2)(B), 6622(b); Form 2210, regular method; Form 2210-F
+ * @see 26 U.S.C. 6654(a), (b), (d)(2), (h), (i)(1), (j), 6621(b)(2)(B), 6622(b); Form 2210, regular method; Form 2210-F
  */
 export function estimatedTaxPenalty(
   input: EstimatedTaxInput,
@@ -79,6 +73,7 @@ export function estimatedTaxPenalty(
 ): EstimatedTaxPenalty {
   const { taxYear, requiredAnnualPayment, withholding, payments, paidOn, postponement } = input;
   const { filerType = "resident", farmerOrFisherman = false } = input;
+  const earlyReturnBy = earlyReturnException(input, rules);
   const required = requiredInstallments(taxYear, filerType, farmerOrFisherman, rules);
   const dues = required.map(({ number }) =>
     installmentDueDate(taxYear, filerType, number, postponement, rules)
@@ -89,21 +84,24 @@ export function estimatedTaxPenalty(
     figures.penaltyEndMonth.toNumber(),
     figures.penaltyEndDay.toNumber()
   );
+  const installments =
+    input.installments ?? required.map(({ share }) => requiredAnnualPayment.times(share));
+  const all = installments.reduce((sum, one) => sum.plus(one), ZERO);
   const balance = atLeastZero(
-    payments.reduce(
-      (left, { amount }) => left.minus(amount),
-      requiredAnnualPayment.minus(withholding)
-    )
+    payments.reduce((left, { amount }) => left.minus(amount), all.minus(withholding))
   );
   const parts = installmentPayments(
     dues,
-    required.map(({ share }) => requiredAnnualPayment.times(share)),
+    installments,
     withholding,
     paidOn === undefined ? payments : [...payments, { date: paidOn, amount: balance }]
   );
   const stopOf = (part: InstallmentPart): CalendarDate => earlierDate(part.paidOn ?? end, end);
-  const late = parts.filter((part) => (part.paidOn ?? end) > part.due.lastDay);
-  if (late.length === 0) return { lines: [], amount: ZERO };
+  const charged = earlyReturnBy === undefined ? dues.length : dues.length - 1;
+  const late = parts.filter(
+    ({ installment, paidOn: on = end, due }) => installment <= charged && on > due.lastDay
+  );
+  if (late.length === 0) return { lines: [], amount: ZERO, earlyReturnBy };
   const rates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
   const lastStop = late.map(stopOf).reduce(laterDate);
   // A postponement that ends on a weekend can move the first installment after the second.
@@ -129,5 +127,5 @@ export function estimatedTaxPenalty(
   }
   const allLines = [...lines.values()];
   const amount = allLines.reduce((sum, line) => sum.plus(line.penalty), ZERO);
-  return { lines: allLines, amount };
+  return { lines: allLines, amount, earlyReturnBy };
 }

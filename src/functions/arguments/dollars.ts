@@ -74,6 +74,9 @@ export const dollars: CellKind<Decimal> = {
   read: amountOf,
 };
 
+/** Dollars where 0 is no possible value: it means the same as a blank cell. */
+export const positiveDollars: CellKind<Decimal> = { ...dollars, isEmpty: isBlankOrZero };
+
 /** Dollars that may be a loss. A blank cell returns an error. */
 export const signedDollars: CellKind<Decimal> = {
   ...dollars,

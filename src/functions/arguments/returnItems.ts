@@ -1,4 +1,3 @@
-import { closest } from "fastest-levenshtein";
 import {
   MAY_BE_NEGATIVE,
   type ReturnItem,
@@ -11,6 +10,7 @@ import { pairedRows } from "../cells/pairedRows";
 import { readArgument, type RangeKind } from "./argumentKind";
 import { dollars, signedDollars } from "./dollars";
 import { ITEM_LABELS } from "./itemLabels";
+import { labelReader } from "./labels";
 import { yesNo } from "./yesNo";
 
 /** Items that are a number of persons, and the largest number accepted. */
@@ -20,34 +20,11 @@ export const MOST_PERSONS: Readonly<Partial<Record<ReturnItem, number>>> = {
   aged: 2,
   blind: 2,
 };
-/** Longer labels are cut before they are compared, which takes time by the square of their length. */
-const LONGEST_COMPARED = 60;
-
-/** A label as it is compared: lower case, with a space for everything but letters and digits. */
-function plainLabel(label: string): string {
-  return label
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, " ")
-    .trim();
-}
-
-const items = new Map<string, ReturnItem>();
-for (const [name, labels] of Object.entries(ITEM_LABELS))
-  for (const label of labels) items.set(plainLabel(label), name as ReturnItem);
 
 /** The label of an item that messages use. */
 export const labelOf = (item: ReturnItem): string => ITEM_LABELS[item][0] ?? item;
 
-function itemOf(place: string, text: string): ReturnItem {
-  const label = plainLabel(text);
-  const known = items.get(label);
-  if (known) return known;
-  const nearest = items.get(closest(label.slice(0, LONGEST_COMPARED), [...items.keys()]));
-  throw new InputError(
-    place,
-    `${shown(text)} is not a recognized label. The closest label is "${labelOf(nearest ?? "wages")}".`
-  );
-}
+const itemOf = labelReader(ITEM_LABELS);
 
 function amountOf(place: string, item: ReturnItem, cell: unknown): Decimal {
   if (item === "specifiedService") return readArgument(yesNo, place, cell) ? ZERO.plus(1) : ZERO;

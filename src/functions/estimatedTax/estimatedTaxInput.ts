@@ -1,18 +1,19 @@
 import { shortDate } from "../../calendar/writtenDate";
 import type { EstimatedTaxInput } from "../../calculation/estimatedTax/estimatedTaxPenalty";
-import { ZERO } from "../../money/dollars";
+import { ZERO, type Decimal } from "../../money/dollars";
 import { smallBalanceException } from "../../calculation/estimatedTax/smallBalanceException";
-import type { Rulebook } from "../../rules/rulebook";
 import { optional, type Given } from "../arguments/argumentKind";
 import { postponement, postponementOf } from "../arguments/client";
-import { date } from "../arguments/date";
+import { date, dateAfterYear } from "../arguments/date";
 import { dollars } from "../arguments/dollars";
 import { assumedRate } from "../arguments/percent";
+import { optionalPeriods } from "../arguments/periods";
 import { payments } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
-import { filerType } from "../arguments/words";
+import { filerType, filingStatus } from "../arguments/words";
 import { yesNo } from "../arguments/yesNo";
 import { InputError } from "../cells/inputError";
+import { annualizedTables, annualizedYear, type AnnualizedRules } from "./annualizedYear";
 
 /** How the estimated tax of a year was paid. */
 export const estimatedTaxPayments = {
@@ -26,16 +27,44 @@ export const estimatedTaxPayments = {
   farmerOrFisherman: yesNo,
   ...postponement,
   filerType,
+  filedOn: optional(dateAfterYear),
+  filingStatus: optional(filingStatus),
+  periods: optionalPeriods,
 };
 
 /** The rule tables that the estimated tax penalty depends on. */
 export const estimatedTaxTables = [
-  "requiredAnnualPayment",
-  "installments",
+  ...annualizedTables,
   "legalHolidays",
   "nationwidePostponements",
   "underpaymentRate",
 ] as const;
+
+/**
+ * The installments by the annualized method, if the periods of the year are entered.
+ *
+ * @throws InputError for farmers and fishermen, and without a filing status.
+ */
+function installmentsOf(
+  given: Given<typeof estimatedTaxPayments>,
+  rules: AnnualizedRules
+): readonly Decimal[] | undefined {
+  const { periods, filingStatus: status, requiredAnnualPayment } = given;
+  if (periods === undefined) return undefined;
+  if (given.farmerOrFisherman)
+    throw new InputError(
+      "periods",
+      "Farmers and fishermen have one installment, which is not annualized. Leave periods blank, or correct farmerOrFisherman."
+    );
+  if (status === undefined)
+    throw new InputError(
+      "filingStatus",
+      "The cell is blank, but periods is entered. Enter a filing status such as single or MFJ."
+    );
+  const year = { ...given, status, periods };
+  const { installments } = annualizedYear(year, requiredAnnualPayment, rules);
+  return installments.map(({ required }) => required);
+}
 
 /**
  * The input of the estimated tax penalty from the arguments.
@@ -44,8 +73,8 @@ export const estimatedTaxTables = [
  */
 export function estimatedTaxInputOf(
   given: Given<typeof estimatedTaxPayments>,
-  rules: Pick<Rulebook, "requiredAnnualPayment">
-): EstimatedTaxInput {
+  rules: AnnualizedRules
+): EstimatedTaxInput & { readonly isExcepted: boolean } {
   const { taxYear: year, withholding, currentYearTax, paidOn } = given;
   const isExcepted =
     currentYearTax !== undefined && smallBalanceException(year, currentYearTax, withholding, rules);
@@ -57,6 +86,8 @@ export function estimatedTaxInputOf(
   return {
     ...given,
     requiredAnnualPayment: isExcepted ? ZERO : given.requiredAnnualPayment,
+    installments: isExcepted ? undefined : installmentsOf(given, rules),
+    isExcepted,
     postponement: postponementOf(given),
   };
 }

@@ -4,9 +4,11 @@ import { cellFunction, tableFunction } from "../worksheetFunction";
 import { estimatedTaxInputOf, estimatedTaxPayments, estimatedTaxTables } from "./estimatedTaxInput";
 import { estimatedTaxPenaltyTable } from "./estimatedTaxPenaltyTable";
 
-const LAW = ["IRC sections 6654(a), (b), (g)(1), (i), (j), 6621(b)(2)(B) and 6622(b)"];
+const LAW = [
+  "IRC sections 6654(a), (b), (d)(2), (e)(1), (g)(1), (h), (i), (j), 6621(b)(2)(B) and 6622(b)",
+];
 const NOTE =
-  "A nonresident (Form 1040-NR without wages subject to withholding) has three installments: half of the required annual payment in June, and a quarter each in September and January. Withholding then counts in thirds.";
+  "If you enter `periods`, each installment is the one that ANNUALIZED returns, never more than the regular ones together. Filing and full payment by January 31 (farmers and fishermen: March 1) ends the penalty on the last installment: enter `filedOn`, and `paidOn` or, if the payments cover the tax, `currentYearTax`. An extension does not move these dates. Withholding can be entered as payments on its actual dates. Waivers and short tax years are not calculated. A nonresident (Form 1040-NR without wages subject to withholding) has three installments: half of the required annual payment in June, and a quarter each in September and January. Withholding then counts in thirds.";
 
 const ESTPENALTY = cellFunction({
   arguments: estimatedTaxPayments,
@@ -19,6 +21,12 @@ const ESTPENALTY = cellFunction({
       answer: "0.00",
       remark: "a nonresident pays nothing in April",
     },
+    {
+      formula:
+        '=EXT.ESTPENALTY(2025,15000,0,{"1/15/2026",15000},,,,,,,,,"single",{"","Jan-Mar","Jan-May","Jan-Aug","Jan-Dec";"AGI",0,0,0,120000})',
+      answer: "0.00",
+      remark: "all income after August, so nothing is required before January",
+    },
   ],
   note: NOTE,
   calculate: (given, rules) =>
@@ -26,7 +34,7 @@ const ESTPENALTY = cellFunction({
 });
 
 /**
- * Estimated tax penalty by the regular method, from each installment due date until payment or April 15.
+ * Estimated tax penalty from each installment due date until payment or April 15, with regular or annualized installments.
  *
  * @customfunction ESTPENALTY
  * @param taxYear Year the estimated tax was paid for, such as 2025, or the last date of a fiscal year.
@@ -36,10 +44,13 @@ const ESTPENALTY = cellFunction({
  * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
  * @param [currentYearTax] Tax for the year. If entered, no penalty applies when less than $1,000 remains after withholding.
- * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January. The March 1 filing exception is not tested.
+ * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January, and March 1 in place of January 31 for filedOn.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
+ * @param [filedOn] Date the return is filed. By January 31 and paid in full, the last installment has no penalty.
+ * @param [filingStatus] Filing status; needed with periods only.
+ * @param [periods] Headings of four periods and labeled rows, as ANNUALIZED takes them; blank is the regular method.
  * @returns Dollars and cents; each line of the calculation is rounded, as on Form 2210.
  */
 export function estPenalty(
@@ -53,7 +64,10 @@ export function estPenalty(
   farmerOrFisherman?: unknown,
   postponementBegins?: unknown,
   postponementEnds?: unknown,
-  filerType?: unknown
+  filerType?: unknown,
+  filedOn?: unknown,
+  filingStatus?: unknown,
+  periods?: unknown[][]
 ): unknown;
 export function estPenalty(...cells: unknown[]): unknown {
   return ESTPENALTY.answer(cells);
@@ -71,8 +85,11 @@ const ESTPENALTYLINES = tableFunction({
     },
   ],
   note: NOTE,
-  calculate: (given, rules) =>
-    estimatedTaxPenaltyTable(estimatedTaxPenalty(estimatedTaxInputOf(given, rules), rules)),
+  calculate: (given, rules) => {
+    const input = estimatedTaxInputOf(given, rules);
+    const penalty = estimatedTaxPenalty(input, rules);
+    return estimatedTaxPenaltyTable(penalty, input.isExcepted, given.farmerOrFisherman);
+  },
 });
 
 /**
@@ -86,10 +103,13 @@ const ESTPENALTYLINES = tableFunction({
  * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
  * @param [currentYearTax] Tax for the year. If entered, no penalty applies when less than $1,000 remains after withholding.
- * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January. The March 1 filing exception is not tested.
+ * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January, and March 1 in place of January 31 for filedOn.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
+ * @param [filedOn] Date the return is filed. By January 31 and paid in full, the last installment has no penalty.
+ * @param [filingStatus] Filing status; needed with periods only.
+ * @param [periods] Headings of four periods and labeled rows, as ANNUALIZED takes them; blank is the regular method.
  * @returns {any[][]} A row of headings, then one row per installment and rate period. Fills several cells; not for use inside an Excel table.
  */
 export function estPenaltyLines(
@@ -103,7 +123,10 @@ export function estPenaltyLines(
   farmerOrFisherman?: unknown,
   postponementBegins?: unknown,
   postponementEnds?: unknown,
-  filerType?: unknown
+  filerType?: unknown,
+  filedOn?: unknown,
+  filingStatus?: unknown,
+  periods?: unknown[][]
 ): unknown[][];
 export function estPenaltyLines(...cells: unknown[]): unknown[][] {
   return ESTPENALTYLINES.answer(cells);

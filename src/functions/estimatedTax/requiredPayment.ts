@@ -19,7 +19,7 @@ const REQUIREDPAYMENT = rowFunction({
     farmerOrFisherman: yesNo,
   },
   tables: ["requiredAnnualPayment"],
-  law: ["IRC section 6654(d)(1)(B), (C), (i)(1)"],
+  law: ["IRC section 6654(d)(1)(B), (C), (e)(2), (i)(1)"],
   examples: [
     { formula: '=EXT.REQUIREDPAYMENT(2026,"joint",11000,10000,60000)', answer: "9,900.00" },
     {
@@ -28,7 +28,7 @@ const REQUIREDPAYMENT = rowFunction({
       remark: "110% of the prior year tax, because AGI was more than $150,000",
     },
   ],
-  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return.",
+  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return. Enter 0 for a client who had no tax liability in a 12-month prior year, whether a return was filed or not, if the client was a U.S. citizen or resident for that whole year.",
   calculate: (given, rules) => moneyCell(toCents(requiredAnnualPayment(given, rules))),
 });
 

@@ -34,6 +34,10 @@ export const penaltyTables = {
     months: z.tuple([figure, figure, figure, figure]),
     nonresidentMonths: z.tuple([figure, figure, figure]),
   }),
+  "annualized-installments": datedTable({
+    shares: z.tuple([figure, figure, figure, figure]),
+    nonresidentShares: z.tuple([figure, figure, figure]),
+  }),
   "required-annual-payment": datedTable({
     currentYearShare: figure,
     priorYearShare: figure,
@@ -47,5 +51,9 @@ export const penaltyTables = {
     leastTaxDue: figure,
     penaltyEndMonth: figure,
     penaltyEndDay: figure,
+    earlyReturnMonth: figure,
+    earlyReturnDay: figure,
+    farmerReturnMonth: figure,
+    farmerReturnDay: figure,
   }),
 };

@@ -44,12 +44,14 @@ describe("the required annual payment", () => {
   it.each([
     ["single", "150000", "20000"],
     ["single", "150000.01", "22000"],
+    ["single", "150001", "22000"],
     ["joint", "150000", "20000"],
     ["joint", "150000.01", "22000"],
     ["head", "150000.01", "22000"],
     ["survivor", "150000.01", "22000"],
     ["separate", "75000", "20000"],
     ["separate", "75000.01", "22000"],
+    ["separate", "75001", "22000"],
     ["separate", "150000", "22000"],
     ["single", "75000.01", "20000"],
   ] as const)("%s with last year's income at %s is %s", (status, income, dollars) => {

@@ -14,6 +14,7 @@ describe("the exception for a small balance", () => {
     ["9000", "8000", false],
     ["9000", "8000.01", true],
     ["999.99", "0", true],
+    ["8999", "8000", true],
     ["1000", "0", false],
     ["0", "0", true],
     ["5000", "7000", true],
