@@ -1,6 +1,7 @@
 import { comparisonFunctions } from "./account/comparison";
 import { ledgerFunctions } from "./account/ledger";
 import type { AnswerCell, AnswerTable } from "./cells/answerCell";
+import { claimsAndExchanges } from "./dueDate/claimsAndExchanges";
 import { otherDates } from "./dueDate/otherDates";
 import { returnDates } from "./dueDate/returnDates";
 import { estimatedTaxPenaltyFunctions } from "./estimatedTax/estimatedTaxPenalty";
@@ -40,7 +41,11 @@ export interface Task {
  * reference and tests follow this list.
  */
 export const TASKS: readonly Task[] = [
-  { folder: "dueDate", title: "Due dates", functions: { ...returnDates, ...otherDates } },
+  {
+    folder: "dueDate",
+    title: "Due dates",
+    functions: { ...returnDates, ...otherDates, ...claimsAndExchanges },
+  },
   {
     folder: "liability",
     title: "Total tax",

@@ -164,6 +164,8 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
   "designated-carrier": words(...CARRIERS),
   service: words("UPS 2nd Day Air", "FedEx Priority Overnight", "DHL Express 12:00", "pigeon"),
   method: words("paper", "E-File", "electronic payment", null, ""),
+  "calendar-subject": words("retirement", "Gift", "foreign", "elections", "ALL", "return", null),
+  "qualifying-test": words("physical presence", "Bona fide residence"),
   "minimum-severity": words("problem", "Reminder", null),
   length: words("short", "FULL", null),
   text: words("K-1", "1099-B; W-2", "", null),
@@ -219,6 +221,7 @@ const FITTING: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>>
   confirmedOn: ({ begins }) => fc.option(dates(begins + 120, 60), { freq: 1 }),
   rejectedOn: ({ begins }) => fc.option(dates(begins + 120, 60), { freq: 1 }),
   dueOn: ({ begins }) => dates(begins - 100, 200),
+  soldOn: ({ begins }) => dates(begins - 380, 400),
   enteredZoneOn: ({ begins }) => dates(begins - 100, 200),
 };
 

@@ -1,6 +1,7 @@
 import type { Rulebook } from "../../rules/rulebook";
 import { closedMethodIssues } from "./closedMethodIssues";
 import { moneyIssues } from "./moneyIssues";
+import { refundClaimIssues } from "./refundClaimIssues";
 import { reminderIssues } from "./reminderIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 import { methodIssues } from "./methodIssues";
@@ -28,6 +29,7 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
     ...methodIssues(request),
     ...closedMethodIssues(request, rules),
     ...moneyIssues(request, rules),
+    ...refundClaimIssues(request, rules),
     ...reminderIssues(request, rules),
   ];
   return rules.requestIssues.rows.flatMap(({ check, severity, what, remedy, source }) =>

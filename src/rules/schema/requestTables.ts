@@ -24,10 +24,13 @@ export const requestIssue = z.enum([
   "electronic payment closed",
   "below 90% test",
   "no proof",
+  "refund claim near",
+  "refund claim passed",
   "state asks for its own request",
   "state rule unverified",
   "interest accrues",
   "refund expected",
+  "low estimate beside last year",
   "postponement moves dates",
   "first installment due",
 ]);
@@ -47,6 +50,7 @@ export const requestTables = {
     proof: text,
   }),
   "perfection-period": datedTable({ days: figure }),
+  "estimate-review": datedTable({ shareOfPriorYearTax: figure }),
   "mailing-addresses": listTable("addresses", {
     edition: z.int(),
     residences: z.array(text).min(1),
