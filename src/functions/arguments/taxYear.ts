@@ -1,3 +1,4 @@
+import { yearOf } from "../../calendar/calendarDate";
 import { shortDate } from "../../calendar/writtenDate";
 import {
   calendarTaxYear,
@@ -24,7 +25,7 @@ function taxYearOf(value: CellValue, name: string): TaxYear {
     throw notAYear();
   }
   const lastDay = readDate(value);
-  if (lastDay === undefined) throw notAYear();
+  if (lastDay === undefined || yearOf(lastDay) <= FIRST_YEAR) throw notAYear();
   const fiscal = fiscalTaxYear(lastDay);
   if (!fiscal)
     throw new InputError(

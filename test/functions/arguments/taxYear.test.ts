@@ -39,6 +39,8 @@ describe("a tax year", () => {
     ["4/15", '"4/15"'],
     ["2026-02-30", '"2026-02-30"'],
     [3_000_000, "3000000"],
+    ["0001-01-01", '"0001-01-01"'],
+    ["1000-12-31", '"1000-12-31"'],
   ])("is not read from %j", (cell, quoted) => {
     expect(() => yearOf(cell)).toThrow(
       new InputError("year", `${quoted} is not a tax year. ${ENTER}`)
