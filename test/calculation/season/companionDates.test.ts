@@ -80,9 +80,13 @@ describe("retirement plans and accounts", () => {
     ["elective deferral for the first year", 2022, 2023],
     ["Contribute to an ABLE", 2014, 2015],
     ["excess ABLE", 2014, 2015],
+    // Pub. L. 114-41, section 2006(b)(11): years from 2016, June 30 before. Section 6038D: years from 2011 (Form 8938).
+    ["FinCEN Form 114", 2015, 2016],
+    ["FBAR with its automatic", 2015, 2016],
+    ["Form 8938", 2010, 2011],
   ])("%s is not in %i, but in %i", (words, before, first) => {
     const has = (year: number): boolean =>
-      datesOf(year, "retirement").some(({ label }) => label.includes(words));
+      datesOf(year, "all").some(({ label }) => label.includes(words));
     expect([has(before), has(first)]).toEqual([false, true]);
   });
 
@@ -139,13 +143,33 @@ describe("the gift tax return", () => {
     const dates = datesOf(2025, "gift", { filerType: "out of country" });
     expect(deadline(dates, RETURN).date).toBe("2026-06-15");
     expect(deadline(dates, "Pay the gift tax").date).toBe("2026-04-15");
-    expect(deadline(dates, EXTENDED).dateWithoutExtension).toBe("2026-06-15");
+    expect(deadline(dates, EXTENDED)).toMatchObject({
+      date: "2026-10-15",
+      dateWithoutExtension: "2026-06-15",
+    });
   });
+
+  // 26 U.S.C. 6075(b)(1): the fourth month for a nonresident too, whatever the month of the income tax return.
+  it("of a nonresident is due in April", () => {
+    expect(datesOf(2025, "gift", { filerType: "nonresident" })).toEqual(datesOf(2025, "gift"));
+  });
+
+  // 26 U.S.C. 7508A(a), 7508(a)(1)(A), (B): a disaster postponement is of gift tax returns and gift tax too.
+  it.each(["resident", "out of country"] as const)(
+    "of a %s is postponed in a disaster",
+    (filerType) => {
+      const postponement = { begins: day("2026-01-01"), ends: day("2026-11-02") };
+      const dates = datesOf(2025, "gift", { filerType, circumstances: { postponement } });
+      expect(dates.map(({ date }) => date)).toEqual(["2026-11-02", "2026-11-02", "2026-11-02"]);
+    }
+  );
 
   // 26 U.S.C. 6075(b)(2) speaks of a taxpayer on a calendar year.
   it("is not tied to a fiscal year", () => {
     expect(companionDates(fiscalYear("2026-06-30"), "resident", {}, "gift", rulebook)).toEqual([]);
     expect(companionDates(fiscalYear("2025-12-27"), "resident", {}, "gift", rulebook)).toEqual([]);
+    const abroad = "out of country";
+    expect(companionDates(fiscalYear("2026-06-30"), abroad, {}, "gift", rulebook)).toEqual([]);
   });
 });
 
@@ -171,8 +195,29 @@ describe("foreign accounts, trusts and residence", () => {
     const postponement = { begins: day("2026-01-01"), ends: day("2026-11-02") };
     const dates = datesOf(2025, "foreign", { circumstances: { postponement } });
     expect(deadline(dates, "automatic extension").date).toBe("2026-10-15");
+    expect(deadline(dates, "FinCEN Form 114").date).toBe("2026-04-15");
     expect(deadline(dates, "Form 8938").date).toBe("2026-11-02");
+    for (const filerType of ["resident", "out of country"] as const) {
+      const reports = datesOf(2025, "foreign", { filerType, circumstances: { postponement } });
+      const form3520 = reports.find(({ label }) => label === "File Form 3520");
+      expect(form3520?.date).toBe("2026-10-15");
+    }
     expect(deadline(dates, "File Form 3520-A").date).toBe("2026-03-16");
+  });
+
+  // FinCEN did not follow Notice 2020-23, which postponed returns.
+  it("keep the dates of the FBAR of 2019", () => {
+    const dates = datesOf(2019, "foreign");
+    expect(deadline(dates, "FinCEN Form 114").date).toBe("2020-04-15");
+    expect(deadline(dates, "FBAR with its automatic").date).toBe("2020-10-15");
+  });
+
+  // 26 CFR 1.911-7(a)(2): the election is made on a timely return.
+  it("have the election of the exclusion, as the elections have", () => {
+    const [ofForeign, ofElections] = (["foreign", "elections"] as const).map((subject) =>
+      deadline(datesOf(2025, subject), "Elect the foreign earned income exclusion")
+    );
+    expect(ofForeign).toEqual(ofElections);
   });
 
   // Instructions for Form 3520: the 15th day of the fourth and of the tenth month, whatever the date of the return.
@@ -243,6 +288,36 @@ describe("elections", () => {
 describe("companion dates", () => {
   it.each([2008, 2028])("do not cover tax year %i", (year) => {
     expect(() => datesOf(year, "all")).toThrow(NotInTableError);
+  });
+
+  // 26 U.S.C. 402(g), 408(p)(5), 529A, 530; the FBAR; the letter to December 15: all by the calendar year.
+  it("of the calendar year are left out for a fiscal year", () => {
+    const ofFiscal = companionDates(
+      fiscalYear("2026-06-30"),
+      "out of country",
+      {},
+      "all",
+      rulebook
+    ).map(({ label }) => label);
+    for (const words of [
+      "ABLE account for",
+      "SIMPLE IRA$",
+      "403",
+      "Coverdell.*June",
+      "FBAR",
+      "FinCEN",
+      "unless the letter",
+    ])
+      expect(ofFiscal.filter((label) => new RegExp(words).test(label))).toEqual(
+        words === "SIMPLE IRA$" ? ["Make the employer contribution to a SIMPLE IRA"] : []
+      );
+    // 26 U.S.C. 404(h)(1)(B): the SEP follows the return of any year.
+    expect(ofFiscal).toContain("Contribute to a SEP for the tax year");
+  });
+
+  // Instructions for Form 3520-A: the 15th day of the third month.
+  it("of Form 3520-A is March 15", () => {
+    expect(deadline(datesOf(2026, "foreign"), "Form 3520-A").date).toBe("2027-03-15");
   });
 
   it.each([2009, 2027])("cover tax year %i", (year) => {
