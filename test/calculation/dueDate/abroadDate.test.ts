@@ -27,6 +27,14 @@ describe("the date for Form 2350, line 1", () => {
     expect(abroadDate(day("2024-02-29"), "physical presence", rulebook)).toBe("2025-03-30");
   });
 
+  // invented dates at both ends of the table
+  it.each([
+    ["2009-01-01", "2010-01-31"],
+    ["2027-12-31", "2029-01-30"],
+  ])("is covered from %s", (from, date) => {
+    expect(abroadDate(day(from), "physical presence", rulebook)).toBe(date);
+  });
+
   it.each([
     ["physical presence", "2008-12-31"],
     ["physical presence", "2028-01-01"],

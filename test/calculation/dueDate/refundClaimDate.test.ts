@@ -68,6 +68,22 @@ describe("the last day to claim a refund", () => {
     expect(claimedBy(year, { validExtension })).toBe(lastDay);
   });
 
+  // 26 CFR 301.7508A-1(b)(4): before Notice 2023-21 no postponement counted. The postponement of 2016 is invented.
+  it("of 2015 would not count a nationwide postponement", () => {
+    const { nationwidePostponements } = rulebook;
+    const rows = nationwidePostponements.rows.map((row) => ({
+      ...row,
+      dueFrom: day("2016-04-01"),
+      dueThrough: day("2016-05-01"),
+      postponementEnds: day("2016-07-15"),
+    }));
+    const rules = {
+      ...rulebook,
+      nationwidePostponements: { ...nationwidePostponements, rows },
+    };
+    expect(claimedBy(2015, { rules })).toBe("2019-04-15");
+  });
+
   // 26 U.S.C. 6511(a), (b)(2)(A), 6513(a), (b): computed.
   it.each([
     ["not filed", {}, "2028-04-15"],
