@@ -2,6 +2,7 @@ import { agreementFunctions } from "./account/agreement";
 import { comparisonFunctions } from "./account/comparison";
 import { ledgerFunctions } from "./account/ledger";
 import type { AnswerCell, AnswerTable } from "./cells/answerCell";
+import { claimsAndExchanges } from "./dueDate/claimsAndExchanges";
 import { otherDates } from "./dueDate/otherDates";
 import { returnDates } from "./dueDate/returnDates";
 import { annualizedFunctions } from "./estimatedTax/annualized";
@@ -43,7 +44,11 @@ export interface Task {
  * reference and tests follow this list.
  */
 export const TASKS: readonly Task[] = [
-  { folder: "dueDate", title: "Due dates", functions: { ...returnDates, ...otherDates } },
+  {
+    folder: "dueDate",
+    title: "Due dates",
+    functions: { ...returnDates, ...otherDates, ...claimsAndExchanges },
+  },
   {
     folder: "liability",
     title: "Total tax",

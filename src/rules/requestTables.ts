@@ -1,4 +1,5 @@
 import addresses from "../../rules/mailing-addresses.json";
+import estimateReview from "../../rules/estimate-review.json";
 import services from "../../rules/private-delivery-services.json";
 import perfectionPeriod from "../../rules/perfection-period.json";
 import issues from "../../rules/request-issues.json";
@@ -14,6 +15,7 @@ export const requestTables = {
   requestLines: readListTable(requestLines as Written["request-lines"], "lines"),
   requestMethods: readListTable(methods as Written["request-methods"], "methods"),
   perfectionPeriod: readDatedTable(perfectionPeriod as Written["perfection-period"]),
+  estimateReview: readDatedTable(estimateReview as Written["estimate-review"]),
   mailingAddresses: readListTable(addresses as Written["mailing-addresses"], "addresses"),
   serviceCenterStreets: readListTable(streets as Written["service-center-streets"], "centers"),
   privateDeliveryServices: readListTable(

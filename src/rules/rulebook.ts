@@ -3,6 +3,7 @@ import cleanHistoryRelief from "../../rules/clean-history-relief.json";
 import combatZone from "../../rules/combat-zone.json";
 import companionDates from "../../rules/companion-dates.json";
 import installments from "../../rules/estimated-tax-installments.json";
+import form2350 from "../../rules/form-2350.json";
 import extensionOfTime from "../../rules/extension-of-time.json";
 import reasonableCauseTest from "../../rules/reasonable-cause-test.json";
 import failureToFileMinimum from "../../rules/failure-to-file-minimum.json";
@@ -11,8 +12,10 @@ import failureToPay from "../../rules/failure-to-pay.json";
 import levyNotice from "../../rules/levy-notice.json";
 import noticeAndDemand from "../../rules/notice-and-demand.json";
 import legalHolidays from "../../rules/legal-holidays.json";
+import likeKindExchange from "../../rules/like-kind-exchange.json";
 import orderOfPayments from "../../rules/order-of-payments.json";
 import postponements from "../../rules/nationwide-postponements.json";
+import refundClaims from "../../rules/refund-claims.json";
 import requiredAnnualPayment from "../../rules/required-annual-payment.json";
 import returnDueDate from "../../rules/return-due-date.json";
 import underpaymentRate from "../../rules/underpayment-rate.json";
@@ -42,6 +45,12 @@ export const rulebook = {
     })
   ),
   companionDates: readListTable(companionDates as Written["companion-dates"], "dates"),
+  form2350: readDatedTable(form2350 as Written["form-2350"]),
+  likeKindExchange: readDatedTable(likeKindExchange as Written["like-kind-exchange"]),
+  refundClaims: readListTable(refundClaims as Written["refund-claims"], "claims", (row) => ({
+    ...row,
+    claimedFrom: calendarDate(row.claimedFrom),
+  })),
   combatZone: readDatedTable(combatZone as Written["combat-zone"]),
   underpaymentRate: readDatedTable(underpaymentRate as Written["underpayment-rate"]),
   failureToFile: readDatedTable(failureToFile as Written["failure-to-file"]),

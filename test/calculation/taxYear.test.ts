@@ -4,6 +4,7 @@ import {
   calendarTaxYear,
   fiscalTaxYear,
   includesYear,
+  isFiscalYear,
   yearAfter,
   yearsBefore,
 } from "../../src/calculation/taxYear";
@@ -24,8 +25,39 @@ describe("a tax year", () => {
     expect(fiscalTaxYear(day(last))).toEqual({ firstDay: first, lastDay: last });
   });
 
-  it.each(["2025-06-29", "2024-02-28", "2025-12-30", "2025-07-01"])("cannot end on %s", (last) => {
-    expect(fiscalTaxYear(day(last))).toBeUndefined();
+  // 26 CFR 1.441-2(a)(2): as many as six days before the end of the month, or three days after it.
+  it.each(["2025-06-23", "2025-07-04", "2024-02-22", "2024-03-04", "2025-12-24", "2026-01-04"])(
+    "cannot end on %s",
+    (last) => {
+      expect(fiscalTaxYear(day(last))).toBeUndefined();
+    }
+  );
+
+  // 26 U.S.C. 441(f)(2)(A); 26 CFR 1.441-2(c)(3), Example 2: any day from May 25 to June 3 counts as May 31.
+  it.each(["2025-05-25", "2025-05-30", "2025-06-01", "2025-06-03"])(
+    "of 52 or 53 weeks that ends on %s is treated as ending on May 31",
+    (last) => {
+      expect(fiscalTaxYear(day(last))).toEqual({
+        firstDay: "2024-06-01",
+        lastDay: "2025-05-31",
+        closesOn: last,
+      });
+    }
+  );
+
+  // 26 CFR 1.441-2(a)(4), Example: the last Saturday in November 2001, and the Saturday nearest to its end.
+  it.each(["2001-11-24", "2001-12-01"])("ends with November 2001 if it ends on %s", (last) => {
+    expect(fiscalTaxYear(day(last))?.lastDay).toBe("2001-11-30");
+  });
+
+  // 26 U.S.C. 441(e), second sentence: the elected 52/53-week year is a fiscal year.
+  it.each([
+    ["2025-12-27", true],
+    ["2026-01-03", true],
+    ["2025-12-31", false],
+    ["2025-06-30", true],
+  ])("ending on %s is a fiscal year: %j", (last, isFiscal) => {
+    expect(isFiscalYear(fiscalYear(last))).toBe(isFiscal);
   });
 
   it.each(["2024-02-29", "2023-02-28", "2025-06-30", "2025-12-31"])(

@@ -135,6 +135,11 @@ const money: Call[] = [
 const others: Call[] = [
   ["DUE", 2024, ...POSTPONEMENT],
   ["CALENDAR", 2024, ...POSTPONEMENT],
+  ["CALENDAR", 2025, "MA", "out of country", "", "", "all"],
+  ["EXCHANGEBY", "2025-11-10", 2025, [["yes"], ["no"]]],
+  ["REFUNDBY", [[2019], [2022], [2024]], "", "yes"],
+  ["REFUNDBY", 2024, "2025-11-02", "", ...POSTPONEMENT],
+  ["ABROADDATE", "2025-03-09", [["physical presence"], ["bona fide residence"]]],
   ["CHARGES", 2025, 9000, 0, "2028-03-12", "2027-11-07", "", "", "", "latest"],
   ["CHARGELINES", 2025, 9000, 0, "2028-03-12", "2027-11-07", "", "", "", "8%", "2027-03-14"],
   ["COMBATZONE", 2025, "2026-03-08", "2026-11-01"],

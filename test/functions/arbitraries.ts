@@ -214,6 +214,8 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
   "designated-carrier": words(...CARRIERS),
   service: words("UPS 2nd Day Air", "FedEx Priority Overnight", "DHL Express 12:00", "pigeon"),
   method: words("paper", "E-File", "electronic payment", null, ""),
+  "calendar-subject": words("retirement", "Gift", "foreign", "elections", "ALL", "return", null),
+  "qualifying-test": words("physical presence", "Bona fide residence"),
   "minimum-severity": words("problem", "Reminder", null),
   length: words("short", "FULL", null),
   text: words("K-1", "1099-B; W-2", "", null),
@@ -276,6 +278,7 @@ const FITTING: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>>
   noticeOn: ({ begins }) => maybe(dates(begins + 900, 300)),
   levyNoticeOn: ({ begins }) => maybe(dates(begins + 1200, 400)),
   dueOn: ({ begins }) => dates(begins - 100, 200),
+  soldOn: ({ begins }) => dates(begins - 380, 400),
   enteredZoneOn: ({ begins }) => dates(begins - 100, 200),
 };
 

@@ -23,7 +23,7 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
   ],
   [
     '=EXT.DUE("6/15/2026")',
-    "taxYear: 6/15/2026 is not the last date of a month, so no fiscal year ends on it. Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026.",
+    "taxYear: 6/15/2026 is not within six days before or three days after the end of a month, so no tax year ends on it. Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026.",
   ],
   [
     '=EXT.STATEDUE("6/30/2026","NY")',

@@ -34,6 +34,9 @@ export interface Circumstances {
   readonly postponement?: DisasterPostponement | undefined;
 }
 
+/** Acts that are done at an office whose state holidays count with the client's (Rev. Rul. 2015-13). */
+const MOVED_BY_STATE_HOLIDAYS: readonly Act[] = ["return", "extended return", "payment"];
+
 /** The rules that move a date. */
 export type MovingRules = Pick<Rulebook, "legalHolidays" | "nationwidePostponements">;
 
@@ -44,7 +47,8 @@ export type MovingRules = Pick<Rulebook, "legalHolidays" | "nationwidePostponeme
  * Section 7503 only decides whether the act was on time. If the deadline is missed, penalties and interest count from the date
  * the law names (26 CFR 301.6651-1(b)(3)). Section 7508A disregards the postponement period, so they then count from its end.
  *
- * @param act - What is due. State holidays move returns and the tax due with them, not installments (Rev. Rul. 2015-13).
+ * @param act - What is due. State holidays move returns and the tax due with them, not installments (Rev. Rul. 2015-13). Gift tax
+ *   returns and reports go to one office for all states, so the holidays of the client's state do not move them.
  * @param statutory - The date the law names, including any extension.
  * @param source - The law that names the date.
  * @param circumstances - Residence and disaster postponement.
@@ -70,7 +74,7 @@ export function dueDate(
     lastDay = to;
   };
 
-  const state = act === "installment" ? undefined : circumstances.state;
+  const state = MOVED_BY_STATE_HOLIDAYS.includes(act) ? circumstances.state : undefined;
   const workday = nextWorkday(statutory, legalHolidays.rows, state);
   if (workday.skipped.length > 0) {
     const reasons = workday.skipped.map((skipped) => skipped.because);

@@ -40,8 +40,10 @@ export type IssueRules = ReturnDateRules &
   Pick<
     Rulebook,
     | "reasonableCauseTest"
+    | "estimateReview"
     | "installments"
     | "perfectionPeriod"
+    | "refundClaims"
     | "requestIssues"
     | "requestMethods"
     | "stateExtensions"

@@ -1,6 +1,7 @@
 import type { Rulebook } from "../../rules/rulebook";
 import { closedMethodIssues } from "./closedMethodIssues";
 import { moneyIssues } from "./moneyIssues";
+import { refundClaimIssues } from "./refundClaimIssues";
 import { reminderIssues } from "./reminderIssues";
 import { reliefIssues } from "./reliefIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
@@ -30,6 +31,7 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
     ...closedMethodIssues(request, rules),
     ...moneyIssues(request, rules),
     ...reliefIssues(request, rules),
+    ...refundClaimIssues(request, rules),
     ...reminderIssues(request, rules),
   ];
   return rules.requestIssues.rows.flatMap(({ check, severity, what, remedy, source }) =>

@@ -1,3 +1,4 @@
+import { yearOf } from "../../calendar/calendarDate";
 import { shortDate } from "../../calendar/writtenDate";
 import {
   calendarTaxYear,
@@ -24,12 +25,12 @@ function taxYearOf(value: CellValue, name: string): TaxYear {
     throw notAYear();
   }
   const lastDay = readDate(value);
-  if (lastDay === undefined) throw notAYear();
+  if (lastDay === undefined || yearOf(lastDay) <= FIRST_YEAR) throw notAYear();
   const fiscal = fiscalTaxYear(lastDay);
   if (!fiscal)
     throw new InputError(
       name,
-      `${shortDate(lastDay)} is not the last date of a month, so no fiscal year ends on it. ${ENTER}`
+      `${shortDate(lastDay)} is not within six days before or three days after the end of a month, so no tax year ends on it. ${ENTER}`
     );
   return fiscal;
 }
@@ -39,8 +40,8 @@ export const taxYear: CellKind<TaxYear> = {
   id: "tax-year",
   title: "Tax year",
   description:
-    "The tax year in four digits, or the last date of a fiscal year. All dates then follow that year. A blank cell returns an error.",
-  accepted: ["2025", '"2025"', '"6/30/2026"'],
+    "The tax year in four digits, or the last date of a fiscal year. All dates then follow that year. A 52/53-week year takes the date on which it ends; its dates count from the nearest end of a month (IRC section 441(f)(2)(A)). A blank cell returns an error.",
+  accepted: ["2025", '"2025"', '"6/30/2026"', '"12/27/2025"'],
   notAccepted: ["25", '"6/15/2026"', '""'],
   takes: "cell",
   isEmpty: isBlankOrZero,
@@ -62,7 +63,7 @@ export const calendarYear: CellKind<TaxYear> = {
     if (!isFiscalYear(year)) return year;
     throw new InputError(
       name,
-      `${shortDate(year.lastDay)} is the end of a fiscal year. The state rules cover calendar years only. Enter a year such as 2025.`
+      `${shortDate(year.closesOn ?? year.lastDay)} is the end of a fiscal year. The state rules cover calendar years only. Enter a year such as 2025.`
     );
   },
 };

@@ -1,5 +1,7 @@
+import { QUALIFYING_TESTS, type QualifyingTest } from "../../calculation/dueDate/abroadDate";
 import { FILER_TYPES, type FilerType } from "../../calculation/filerType";
 import { FILING_STATUSES, type FilingStatus } from "../../calculation/filingStatus";
+import { CALENDAR_SUBJECTS, type CalendarSubject } from "../../rules/calendarWords";
 import { METHODS, SEVERITIES, type RequestMethod, type Severity } from "../../rules/requestWords";
 import { isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
@@ -128,5 +130,49 @@ export const letterLength: CellKind<"short" | "full"> = {
     const word = plainWord(value);
     if (word === "short" || word === "full") return word;
     throw new InputError(name, `${shown(value)} is not a length. Enter short or full.`);
+  },
+};
+
+const SUBJECTS: readonly (CalendarSubject | "all")[] = [...CALENDAR_SUBJECTS, "all"];
+
+/** The subject of a calendar. A blank cell is the return. */
+export const calendarSubject: CellKind<CalendarSubject | "all"> = {
+  id: "calendar-subject",
+  title: "Subject",
+  description:
+    "`return`, also if blank: the return, its payment and the new year's estimated tax. `retirement`: contributions to plans and accounts, and their withdrawal. `gift`: Form 709. `foreign`: FBAR, Forms 8938, 3520 and 2350, and two more months out of the country. `elections`: elections and like-kind exchanges. `all`: every deadline.",
+  accepted: ['""', '"return"', '"retirement"', '"gift"', '"foreign"', '"elections"', '"All"'],
+  notAccepted: ['"state"'],
+  takes: "cell",
+  isEmpty: isBlankOrZero,
+  whenBlank: { means: "return" },
+  read: (value, name) => {
+    const known = SUBJECTS.find((word) => word === plainWord(value));
+    if (known) return known;
+    throw new InputError(
+      name,
+      `${shown(value)} is not a subject. Enter return, retirement, gift, foreign, elections or all.`
+    );
+  },
+};
+
+/** How a client qualifies for the foreign earned income exclusion. */
+export const qualifyingTest: CellKind<QualifyingTest> = {
+  id: "qualifying-test",
+  title: "Qualifying test",
+  description:
+    "`physical presence` (330 full days in 12 months) or `bona fide residence` (a full tax year), in any case. A blank cell returns an error.",
+  accepted: ['"physical presence"', '"Bona Fide Residence"'],
+  notAccepted: ['"tax home"', '""'],
+  takes: "cell",
+  isEmpty: isBlankOrZero,
+  whenBlank: { enter: "Enter physical presence or bona fide residence." },
+  read: (value, name) => {
+    const known = QUALIFYING_TESTS.find((word) => word === plainWord(value));
+    if (known) return known;
+    throw new InputError(
+      name,
+      `${shown(value)} is not a qualifying test. Enter physical presence or bona fide residence.`
+    );
   },
 };

@@ -6,7 +6,10 @@ import { rowFunction } from "../worksheetFunction";
 const DUE = rowFunction({
   arguments: client,
   tables: dateTables,
-  law: ["IRC sections 6072(a), (c), 7503 and 7508A", "Regulations section 1.6081-5(a)"],
+  law: [
+    "IRC sections 441(f)(2)(A), 6072(a), (c), 7503 and 7508A",
+    "Regulations section 1.6081-5(a)",
+  ],
   examples: [
     { formula: "=EXT.DUE(2025)", answer: "4/15/2026" },
     {
@@ -15,6 +18,7 @@ const DUE = rowFunction({
       remark: "Patriots' Day and Emancipation Day",
     },
     { formula: '=EXT.DUE(2023,,"out of country")', answer: "6/17/2024" },
+    { formula: '=EXT.DUE("12/27/2025")', answer: "4/15/2026", remark: "a 52/53-week year" },
   ],
   note: POSTPONEMENT_IN_WEEKEND,
   calculate: (given) => dateCell(datesOf(given).regular.lastDay),

@@ -8,6 +8,8 @@ import { rowFunction, tableFunction } from "../worksheetFunction";
 const LAW = [
   "Regulations sections 1.6081-4 and 301.6651-1(c)(3)",
   "Form 4868 instructions",
+  "Crocker v. Commissioner, 92 T.C. 899",
+  "IRC sections 6511 and 6513",
   "Pub. 1345, rejected returns",
   "IR-2025-41",
 ];
@@ -15,10 +17,12 @@ const LAW = [
 /** The rule tables that the issues depend on. */
 const issueTables = [
   ...dateTables,
+  "estimateReview",
   "installments",
   "perfectionPeriod",
   "privateDeliveryServices",
   "reasonableCauseTest",
+  "refundClaims",
   "requestIssues",
   "requestMethods",
   "stateExtensions",

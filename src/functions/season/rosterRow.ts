@@ -40,9 +40,11 @@ export const ROSTER_HEADINGS = [
 /** The rule tables that a client's row depends on. */
 export const rosterTables = [
   ...chargesTables,
+  "estimateReview",
   "installments",
   "perfectionPeriod",
   "privateDeliveryServices",
+  "refundClaims",
   "requestIssues",
   "requestMethods",
   "stateExtensions",

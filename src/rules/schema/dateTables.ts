@@ -1,8 +1,16 @@
 import { z } from "zod";
+import { CALENDAR_SUBJECTS, EXTENSION_EFFECTS } from "../calendarWords";
 import { date, datedTable, figure, listTable, text } from "./parts";
 
-/** An act whose due date a postponement may move. */
-export const act = z.enum(["return", "extended return", "payment", "installment"]);
+/** An act whose due date a postponement may move. A report goes to another office than the return, or has its own rules of relief. */
+export const act = z.enum([
+  "return",
+  "extended return",
+  "payment",
+  "installment",
+  "gift return",
+  "report",
+]);
 
 /** An act whose due date a postponement may move. */
 export type Act = z.infer<typeof act>;
@@ -28,6 +36,13 @@ export const dateTables = {
     nonresidentMonth: figure,
   }),
   "extension-of-time": datedTable({ months: figure }),
+  "form-2350": datedTable({ months: figure, days: figure }),
+  "like-kind-exchange": datedTable({ days: figure }),
+  "refund-claims": listTable("claims", {
+    claimedFrom: date,
+    years: z.int().min(1),
+    postponementsCounted: z.enum(["none", "nationwide", "all"]),
+  }),
   "combat-zone": datedTable({ daysAfterLeaving: figure }),
   "legal-holidays": listTable("holidays", {
     name: text,
@@ -52,8 +67,26 @@ export const dateTables = {
     periodDisregarded: z.boolean(),
   }),
   "companion-dates": listTable("dates", {
-    id: text,
     what: text,
-    follows: z.enum(["payment", "regular return", "extended return"]),
-  }),
+    subjects: z.array(z.enum(CALENDAR_SUBJECTS)).min(1),
+    follows: z.enum(["payment", "regular return", "extended return", "tax year"]),
+    month: z.exactOptional(z.int().min(1)),
+    day: z.exactOptional(z.int().min(0).max(31)),
+    monthWithoutExtension: z.exactOptional(z.int().min(1)),
+    monthsAfter: z.exactOptional(z.int().min(1)),
+    act: z.exactOptional(act),
+    filerTypes: z.exactOptional(
+      z.array(z.enum(["resident", "out of country", "nonresident"])).min(1)
+    ),
+    calendarYear: z.exactOptional(z.boolean()),
+    fromTaxYear: z.exactOptional(z.int()),
+    extension: z.enum(EXTENSION_EFFECTS),
+  }).refine(
+    ({ dates }) =>
+      dates.every(
+        ({ follows, month, day }) =>
+          (month !== undefined) === (follows === "tax year") && (day === undefined) === !month
+      ),
+    "a date counted from the tax year has a month and a day, and no other has"
+  ),
 };

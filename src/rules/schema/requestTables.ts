@@ -24,12 +24,15 @@ export const requestIssue = z.enum([
   "electronic payment closed",
   "below 90% test",
   "no proof",
+  "refund claim near",
+  "refund claim passed",
   "state asks for its own request",
   "state rule unverified",
   "interest accrues",
   "relief from penalties",
   "refund expected",
   "request gives no time",
+  "low estimate beside last year",
   "postponement moves dates",
   "first installment due",
 ]);
@@ -49,6 +52,7 @@ export const requestTables = {
     proof: text,
   }),
   "perfection-period": datedTable({ days: figure }),
+  "estimate-review": datedTable({ shareOfPriorYearTax: figure }),
   "mailing-addresses": listTable("addresses", {
     edition: z.int(),
     residences: z.array(text).min(1),

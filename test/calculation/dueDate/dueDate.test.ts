@@ -43,6 +43,8 @@ describe("moving a due date", () => {
     ["return", "2019-04-17"],
     ["payment", "2019-04-17"],
     ["installment", "2019-04-15"],
+    ["gift return", "2019-04-15"],
+    ["report", "2019-04-15"],
   ] as const)("Patriots' Day moves a %s of Massachusetts to %s", (act, lastDay) => {
     expect(due(act, "2019-04-15", "MA").lastDay).toBe(lastDay);
   });
@@ -62,13 +64,19 @@ describe("moving a due date", () => {
     ["2020-07-15", "2020-07-15"],
     ["2020-07-16", "2020-07-16"],
   ])("2020: what is due %s may be done through %s", (statutory, lastDay) => {
-    for (const act of acts.options) {
+    for (const act of acts.options.filter((one) => one !== "report")) {
       expect(due(act, statutory)).toMatchObject({ lastDay, countedFrom: lastDay });
     }
   });
 
-  // Notice 2021-21, section III: the April 15 return and payment only; the first estimate stands.
+  // FinCEN did not follow Notice 2020-23: the FBAR kept its automatic date.
+  it("2020: a report is not postponed with the returns", () => {
+    expect(due("report", "2020-04-15").lastDay).toBe("2020-04-15");
+  });
+
+  // Notice 2021-21, section III: the April 15 return and payment only; the first estimate and the gift tax return stand.
   it.each([
+    ["gift return", "2021-04-15", "2021-04-15"],
     ["return", "2021-04-15", "2021-05-17"],
     ["payment", "2021-04-15", "2021-05-17"],
     ["installment", "2021-04-15", "2021-04-15"],

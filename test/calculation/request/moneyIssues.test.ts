@@ -56,7 +56,15 @@ describe("issues with the amounts of a request", () => {
     ["0", "0.01", ["zero estimate after tax last year 0.01"]],
     ["0", "0", []],
     ["0", undefined, []],
-    ["0.01", "900", ["below 90% test 0.01 2026-04-15", "interest accrues 0.01 2026-04-15"]],
+    [
+      "0.01",
+      "900",
+      [
+        "low estimate beside last year 900",
+        "below 90% test 0.01 2026-04-15",
+        "interest accrues 0.01 2026-04-15",
+      ],
+    ],
   ])("of an estimate of %s beside %s last year are %j", (totalTax, priorYearTax, issues) => {
     const prior = priorYearTax === undefined ? {} : { priorYearTax };
     expect(found({ totalTax, payments: "0", paidWithRequest: "0", ...prior })).toEqual(issues);

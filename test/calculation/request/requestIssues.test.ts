@@ -89,6 +89,15 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
     besides: { paidWithRequest: "3000" },
   },
   "no proof": { found: { record: asked }, besides: { record: extended } },
+  // 26 U.S.C. 6511(b)(2)(A): April 15 three years later, October 15 with the extension.
+  "refund claim near": {
+    found: { payments: "20000.01", asOf: "2028-04-15" },
+    besides: { payments: "20000.01", asOf: "2028-04-14" },
+  },
+  "refund claim passed": {
+    found: { payments: "20000.01", asOf: "2029-10-16", record: extended },
+    besides: { payments: "20000.01", asOf: "2029-10-15", record: extended },
+  },
   "state asks for its own request": { found: { state: "NY" }, besides: { state: "OH" } },
   "state rule unverified": {
     found: { state: "CA" },
@@ -109,6 +118,10 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
   "request gives no time": {
     found: { postponement: ["2026-01-07", "2026-10-15"] },
     besides: { postponement: ["2026-01-07", "2026-10-14"] },
+  },
+  "low estimate beside last year": {
+    found: { priorYearTax: "30000" },
+    besides: { priorYearTax: "29850" },
   },
   "postponement moves dates": {
     found: { postponement: ["2026-04-15", "2026-06-08"] },

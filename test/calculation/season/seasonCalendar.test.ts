@@ -3,15 +3,17 @@ import { describe, expect, it } from "vitest";
 import { addDays } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { FilerType } from "../../../src/calculation/filerType";
-import { seasonCalendar, type SeasonDate } from "../../../src/calculation/season/seasonCalendar";
+import { seasonCalendar } from "../../../src/calculation/season/seasonCalendar";
+import type { SeasonDate } from "../../../src/calculation/season/seasonDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
+import { CALENDAR_SUBJECTS, type CalendarSubject } from "../../../src/rules/calendarWords";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { filers, RUNS, states } from "../arbitrary";
 import { day, state } from "../given";
 
 const calendar = (year: number, filerType: FilerType = "resident"): readonly SeasonDate[] =>
-  seasonCalendar(calendarTaxYear(year), filerType, {}, rulebook);
+  seasonCalendar(calendarTaxYear(year), filerType, {}, "return", rulebook);
 const dateOf = (dates: readonly SeasonDate[], what: string): string | undefined =>
   dates.find((date) => date.label.startsWith(what))?.date;
 
@@ -20,7 +22,7 @@ describe("the deadlines of a client", () => {
   it("of 2025 are all listed", () => {
     const dates = calendar(2025).map(({ label: what, date: on }) => `${on} ${what}`);
     expect([...dates].sort()).toEqual([
-      "2026-04-15 Contribute to an IRA or HSA for the tax year",
+      "2026-04-15 Contribute to an IRA, Roth IRA, HSA or Coverdell account for the tax year",
       "2026-04-15 File or request an extension",
       "2026-04-15 First 2026 estimated tax installment",
       "2026-04-15 Pay the tax (interest starts after this date)",
@@ -30,6 +32,15 @@ describe("the deadlines of a client", () => {
       "2026-12-14 Last day before the minimum failure-to-file penalty",
       "2027-01-15 Fourth 2026 estimated tax installment",
     ]);
+  });
+
+  it("are all there on the subject all, each once", () => {
+    const of = (subject: CalendarSubject | "all"): readonly string[] =>
+      seasonCalendar(calendarTaxYear(2025), "out of country", {}, subject, rulebook).map(
+        ({ label, date }) => `${date} ${label}`
+      );
+    const each = new Set(CALENDAR_SUBJECTS.flatMap((subject) => of(subject)));
+    expect(of("all").toSorted()).toEqual([...each].toSorted());
   });
 
   it("out of the country are in June to request and in April to pay", () => {
@@ -58,6 +69,7 @@ describe("the deadlines of a client", () => {
       calendarTaxYear(2023),
       "resident",
       { state: state("MA") },
+      "return",
       rulebook
     );
     expect(dateOf(dates, "File or request")).toBe("2024-04-17");
@@ -67,7 +79,13 @@ describe("the deadlines of a client", () => {
   // IRS release on the Los Angeles County wildfires: contributions and installments are postponed too.
   it("move with a disaster postponement", () => {
     const postponement = { begins: day("2025-01-07"), ends: day("2025-10-15") };
-    const dates = seasonCalendar(calendarTaxYear(2024), "resident", { postponement }, rulebook);
+    const dates = seasonCalendar(
+      calendarTaxYear(2024),
+      "resident",
+      { postponement },
+      "return",
+      rulebook
+    );
     const moved = dates.filter((date) => date.date === "2025-10-15");
     expect(moved).toHaveLength(7);
     expect(dateOf(dates, "Fourth 2025 estimated")).toBe("2026-01-15");
@@ -106,7 +124,7 @@ describe("the deadlines of a client", () => {
         (year, filerType, where) => {
           const taxYear = calendarTaxYear(year);
           const circumstances = { state: where };
-          const dates = seasonCalendar(taxYear, filerType, circumstances, rulebook);
+          const dates = seasonCalendar(taxYear, filerType, circumstances, "return", rulebook);
           const days = dates.map((date) => date.date);
           expect([...days].sort()).toEqual(days);
           for (const date of dates) expect(date.source.citation).not.toBe("");

@@ -18,6 +18,9 @@ describe("a tax year", () => {
     [46203.5, "2026-06-30"],
     ["2024-02-29", "2024-02-29"],
     ["2025-12-31", "2025-12-31"],
+    ["12/27/2025", "2025-12-31"],
+    ["1/3/2026", "2025-12-31"],
+    ["2/28/2024", "2024-02-29"],
   ])("of %j ends on %s", (cell, lastDay) => {
     expect(yearOf(cell).lastDay).toBe(lastDay);
   });
@@ -36,6 +39,8 @@ describe("a tax year", () => {
     ["4/15", '"4/15"'],
     ["2026-02-30", '"2026-02-30"'],
     [3_000_000, "3000000"],
+    ["0001-01-01", '"0001-01-01"'],
+    ["1000-12-31", '"1000-12-31"'],
   ])("is not read from %j", (cell, quoted) => {
     expect(() => yearOf(cell)).toThrow(
       new InputError("year", `${quoted} is not a tax year. ${ENTER}`)
@@ -46,13 +51,13 @@ describe("a tax year", () => {
     expect(() => yearOf(cell)).toThrow(new InputError("year", `The cell is blank. ${ENTER}`));
   });
 
-  // 26 U.S.C. 441(e): a fiscal year ends on the last day of a month.
+  // 26 U.S.C. 441(e), (f)(1); 26 CFR 1.441-2(a)(2).
   it.each([
     [46127, "4/15/2026"],
-    ["2026-06-29", "6/29/2026"],
-    ["2/28/2024", "2/28/2024"],
+    ["2026-06-23", "6/23/2026"],
+    ["2026-07-04", "7/4/2026"],
   ])("cannot end in the middle of a month: %j", (cell, read) => {
-    const complaint = `${read} is not the last date of a month, so no fiscal year ends on it. ${ENTER}`;
+    const complaint = `${read} is not within six days before or three days after the end of a month, so no tax year ends on it. ${ENTER}`;
     expect(() => yearOf(cell)).toThrow(new InputError("year", complaint));
   });
 });
@@ -62,6 +67,10 @@ describe("a tax year that is a calendar year", () => {
 
   it.each([[2025], ["12/31/2025"]])("is read from %j", (cell) => {
     expect(calendarYearOf(cell).lastDay).toBe("2025-12-31");
+  });
+
+  it("is not read from the end of a 52/53-week year", () => {
+    expect(() => calendarYearOf("12/27/2025")).toThrow("12/27/2025 is the end of a fiscal year.");
   });
 
   it("is not read from the last date of a fiscal year", () => {

@@ -20,6 +20,11 @@ describe("DUE, EXTENDED and PAYBY", () => {
     ["nonresident", [2025, undefined, "nonresident"], "2026-06-15", "2026-12-15", "2026-06-15"],
     ["postponement", [2023, "CA", "", ...RELIEF], "2024-06-17", "2024-10-15", "2024-06-17"],
     ["a fiscal year", ["2026-06-30"], "2026-10-15", "2027-04-15", "2026-10-15"],
+    // 26 U.S.C. 441(f)(2)(A): as if it ended on December 31.
+    ["a 52/53-week year", ["12/27/2025"], "2026-04-15", "2026-10-15", "2026-04-15"],
+    ["a 53-week year", ["1/3/2026"], "2026-04-15", "2026-10-15", "2026-04-15"],
+    // 26 CFR 1.441-2(c)(3), Example 2: May 25 to June 3 counts as May 31.
+    ["a year to a Saturday in May", ["5/30/2026"], "2026-09-15", "2027-03-15", "2026-09-15"],
     ["everything a date can be", [46022, null, 0, 0, ""], "2026-04-15", "2026-10-15", "2026-04-15"],
   ])("know %s", (_what, values, regular, withExtension, payment) => {
     expect(inCell(due, ...values)).toBe(serial(regular));

@@ -3,7 +3,16 @@ import { installment } from "../../../src/functions/dueDate/otherDates";
 import { calendar } from "../../../src/functions/season/calendar";
 import { afterTable, answerOf, badInput, down, inCell, serial } from "../sheet";
 
-const HEADINGS = ["Deadline", "Date", "Weekday", "Original date", "Reason moved", "Source"];
+const HEADINGS = [
+  "Deadline",
+  "Date",
+  "Weekday",
+  "Original date",
+  "Reason moved",
+  "Extension",
+  "Without extension",
+  "Source",
+];
 
 /** The row of the regular due date: filing the return, or requesting the extension. */
 const regularRow = (table: unknown[][]): unknown[] | undefined =>
@@ -15,7 +24,7 @@ describe("CALENDAR", () => {
   it("is a table of one width, headings first, with the law behind each date", () => {
     expect(table[0]).toEqual(HEADINGS);
     expect(new Set(table.map((row) => row.length))).toEqual(new Set([HEADINGS.length]));
-    for (const row of table.slice(1)) expect(row[5]).toMatch(/\d/);
+    for (const row of table.slice(1)) expect(row[7]).toMatch(/\d/);
   });
 
   it("is in order of date", () => {
@@ -31,6 +40,8 @@ describe("CALENDAR", () => {
       "Tuesday",
       serial("2022-04-15"),
       expect.stringMatching(/^Emancipation Day.*Saturday, Sunday, Patriots' Day/),
+      "not moved",
+      serial("2022-04-19"),
       expect.stringContaining("IRC section 7503"),
     ]);
   });
@@ -51,7 +62,35 @@ describe("CALENDAR", () => {
       "Monday",
       serial("2024-04-15"),
       "disaster postponement",
+      "not moved",
+      serial("2024-06-17"),
       expect.stringContaining("IRC section 7508A"),
+    ]);
+  });
+
+  // 26 U.S.C. 6075(b)(2); Regulations section 25.6081-1(a), (c): the return moves, the payment does not.
+  it("shows what the extension moves on a subject, and the date without it", () => {
+    const gift = calendar(2025, null, null, null, null, "gift");
+    expect(gift.map((row) => [row[0], row[1], row[5], row[6]])).toEqual([
+      ["Deadline", "Date", "Extension", "Without extension"],
+      [
+        "File the gift tax return (Form 709), or request an extension (Form 4868 or 8892)",
+        serial("2026-04-15"),
+        "not moved",
+        serial("2026-04-15"),
+      ],
+      [
+        "Pay the gift tax (Form 8892 carries a payment with an extension)",
+        serial("2026-04-15"),
+        "not moved",
+        serial("2026-04-15"),
+      ],
+      [
+        "File the extended gift tax return (Form 709)",
+        serial("2026-10-15"),
+        "moved",
+        serial("2026-04-15"),
+      ],
     ]);
   });
 
@@ -76,6 +115,18 @@ describe("CALENDAR", () => {
       [2025, "ZZ"],
       badInput(
         'state: "ZZ" is not a state. Enter a postal code or a name, such as ME or Maine, or foreign.'
+      ),
+    ],
+    [
+      [2025, null, null, null, null, "state"],
+      badInput(
+        'subject: "state" is not a subject. Enter return, retirement, gift, foreign, elections or all.'
+      ),
+    ],
+    [
+      ["6/30/2026", null, null, null, null, "gift"],
+      badInput(
+        "subject: A fiscal year has no deadlines on the subject gift, which follows the calendar year. Enter a year such as 2025 as taxYear."
       ),
     ],
     [[2099], afterTable("return-due-date", "12/31/2099", "12/31/2027")],
