@@ -33,9 +33,9 @@ function linesOf({ taxable, tax }: Alternative, remark: string): readonly Liabil
 /**
  * Income tax and alternative minimum tax, less credits, with the deductions that lead to the least tax.
  *
- * A return may itemize less than the standard deduction. That lowers the total where the alternative minimum tax adds the standard
- * deduction back, and its exemption is phased out. Where both lead to the same tax, the larger deductions are taken, and the
- * standard deduction where they are equal.
+ * A return may itemize less than the standard deduction. That lowers the total where the alternative minimum tax is due, which adds
+ * the standard deduction back. Where both lead to the same tax, the larger deductions are taken, and the standard deduction where
+ * they are equal. A return without any itemized deductions takes the standard deduction.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
@@ -66,7 +66,8 @@ export function leastTax(
   const itemized = alternative("itemized");
   const moreTax = itemized.tax.amount.comparedTo(standard.tax.amount);
   const moreDeducted = itemized.taxable.deduction.comparedTo(standard.taxable.deduction);
-  const itemizes = moreTax < 0 || (moreTax === 0 && moreDeducted > 0);
+  const isLess = moreTax < 0 || (moreTax === 0 && moreDeducted > 0);
+  const itemizes = isLess && itemized.taxable.deduction.greaterThan(0);
   const chosen = itemizes ? itemized : standard;
   const isSmaller = itemizes ? moreDeducted < 0 : moreDeducted > 0;
   const remark = isSmaller ? REMARKS[itemizes ? "itemized" : "standard"] : "";

@@ -66,6 +66,14 @@ describe("the deductions with the least tax", () => {
       -14_000,
       134_630,
     ]);
+    const remarks = least(2025, "single", given).lines.filter(({ what }) => what.includes("("));
+    expect(remarks.length).toBe(1);
+  });
+
+  // 584,250 less 88,100 at 28% less 4,782
+  it("are the itemized ones where they equal the standard deduction and the minimum tax is due", () => {
+    const given = { wages: 200_000, minimumTaxItems: 400_000, itemizedDeductions: 15_750 };
+    expect(chosen(2025, "single", given)).toEqual(["Less itemized deductions", -15_750, 134_140]);
   });
 
   // 26 U.S.C. 170(p) and 56(b)(1)(A)(ii): the minimum tax adds back state taxes, but not cash gifts without itemizing.
@@ -97,6 +105,15 @@ describe("the deductions with the least tax", () => {
   it("are the standard one where nothing is itemized", () => {
     expect(chosen(2025, "single", { wages: 10_000, minimumTaxItems: 600_000 })[0]).toBe(
       "Less standard deduction"
+    );
+    // Itemized deductions of 0 would raise the business income deduction by 20% of 15,750, which the minimum tax allows too.
+    const given = { businessProfit: 500_000, businessWages: 600_000, minimumTaxItems: 900_000 };
+    expect(chosen(2025, "single", given)[0]).toBe("Less standard deduction");
+    expect(chosen(2025, "single", { ...given, itemizedDeductions: 0.4 })[0]).toBe(
+      "Less standard deduction"
+    );
+    expect(least(2025, "single", { ...given, itemizedDeductions: 1 }).lines[0]?.what).toMatch(
+      /^Less itemized deductions \(smaller/
     );
   });
 });
