@@ -8,6 +8,7 @@ import charitableWithoutItemizing from "../../rules/charitable-without-itemizing
 import childTaxCredit from "../../rules/child-tax-credit.json";
 import dependentStandardDeduction from "../../rules/dependent-standard-deduction.json";
 import earlyDistribution from "../../rules/early-distribution.json";
+import excessBusinessLoss from "../../rules/excess-business-loss.json";
 import incomeTaxRates from "../../rules/income-tax-rates.json";
 import itemizedLimit from "../../rules/itemized-limit.json";
 import netInvestmentIncomeTax from "../../rules/net-investment-income-tax.json";
@@ -52,5 +53,6 @@ export const liabilityTables = {
     socialSecurityBenefits as Written["social-security-benefits"]
   ),
   capitalLossLimit: readDatedTable(capitalLossLimit as Written["capital-loss-limit"]),
+  excessBusinessLoss: readDatedTable(excessBusinessLoss as Written["excess-business-loss"]),
   earlyDistribution: readDatedTable(earlyDistribution as Written["early-distribution"]),
 };

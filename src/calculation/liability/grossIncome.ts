@@ -1,13 +1,15 @@
-import { atLeastZero, toWholeDollars, ZERO, type Decimal } from "../../money/dollars";
+import { Decimal, toWholeDollars, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 import { capitalGain } from "./capitalGain";
 import { completedItems } from "./completedItems";
+import { excessBusinessLoss } from "./excessBusinessLoss";
 import type { LiabilityLine } from "./liabilityLine";
 import { netEarnings } from "./netEarnings";
-import { item, type ReturnItem, type ReturnItems } from "./returnItems";
+import { netInvestmentIncome } from "./netInvestmentIncome";
+import { BUSINESSES, item, type ReturnItem, type ReturnItems } from "./returnItems";
 import { selfEmploymentTax } from "./selfEmploymentTax";
 import { selfEmploymentTaxDeduction } from "./selfEmploymentTaxDeduction";
 import { taxableBenefits } from "./taxableBenefits";
@@ -24,7 +26,7 @@ export interface GrossIncome {
 
 type GrossIncomeRules = Pick<
   Rulebook,
-  "capitalLossLimit" | "selfEmploymentTax" | "socialSecurityBenefits"
+  "capitalLossLimit" | "excessBusinessLoss" | "selfEmploymentTax" | "socialSecurityBenefits"
 >;
 
 const PLAIN: readonly (readonly [ReturnItem, string])[] = [
@@ -43,16 +45,17 @@ const PLAIN: readonly (readonly [ReturnItem, string])[] = [
 /**
  * Adjusted gross income from the known items.
  *
- * Losses from rentals and partnerships count as given: the limits on them are not calculated. On a joint return wages use up the
- * Social Security wage base only if they are given as the business owner's own, so that the tax is not understated.
+ * Losses from rentals and partnerships count as given, within the limit on excess business losses: the other limits on them are not
+ * calculated. A net operating loss from other years counts as given. On a joint return wages use up the Social Security wage base
+ * only if they are given as the business owner's own, so that the tax is not understated.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
  * @param given - Known items, dollars.
- * @param rules - Tables for self-employment tax, capital losses and benefits.
+ * @param rules - Tables for self-employment tax, capital losses, business losses and benefits.
  * @returns The lines in whole dollars, and the amounts that later steps need.
  * @throws NotInTableError for a tax year that the tables do not cover.
- * @see IRC section 61, 62(a), 86, 164(f), 1211(b)
+ * @see IRC section 61, 62(a), 86, 164(f), 172(a), 408(d)(8), 461(l), 1211(b), 1212(b)
  */
 export function grossIncome(
   taxYear: TaxYear,
@@ -67,12 +70,35 @@ export function grossIncome(
     amount: toWholeDollars(item(items, name)),
     source: undefined,
   }));
-  const longTerm = item(items, "longTermGain");
-  const gain = capitalGain(taxYear, status, longTerm, item(items, "shortTermGain"), rules);
+  const longTerm = item(items, "longTermGain").minus(item(items, "longTermCarryover"));
+  const shortTerm = item(items, "shortTermGain").minus(item(items, "shortTermCarryover"));
+  const gain = capitalGain(taxYear, status, longTerm, shortTerm, rules);
   const gainLine = {
     what: "Capital gain or loss",
     amount: toWholeDollars(gain.inIncome),
     source: entryOn(rules.capitalLossLimit, begins).source,
+  };
+
+  const charitable = Decimal.min(
+    item(items, "charitableDistribution"),
+    item(items, "retirementDistributions")
+  );
+  const charitableLine = {
+    what: "Less qualified charitable distribution",
+    amount: toWholeDollars(charitable).negated(),
+    source: undefined,
+  };
+  const businessIncome = BUSINESSES.reduce((sum, name) => sum.plus(item(items, name)), ZERO);
+  const excessLoss = excessBusinessLoss(taxYear, status, businessIncome, rules);
+  const excessLine = {
+    what: "Excess business loss, not deductible this year",
+    amount: toWholeDollars(excessLoss),
+    source: entryOn(rules.excessBusinessLoss, begins).source,
+  };
+  const operatingLossLine = {
+    what: "Less net operating loss carryforward",
+    amount: toWholeDollars(item(items, "netOperatingLoss")).negated(),
+    source: undefined,
   };
 
   const profit = item(items, "businessProfit");
@@ -82,13 +108,15 @@ export function grossIncome(
   const deductible = selfEmploymentTaxDeduction(taxYear, employment, rules);
   const adjustments = toWholeDollars(item(items, "adjustments"));
 
-  const beforeBenefits = [...plain, gainLine].reduce((sum, { amount }) => sum.plus(amount), ZERO);
+  const income = [...plain, charitableLine, gainLine, excessLine, operatingLossLine];
+  const beforeBenefits = income.reduce((sum, { amount }) => sum.plus(amount), ZERO);
   const otherIncome = beforeBenefits
     .minus(deductible)
     .minus(adjustments)
     .plus(item(items, "taxExemptInterest"));
   const benefits = item(items, "socialSecurityBenefits");
-  const taxable = taxableBenefits(taxYear, status, benefits, otherIncome, rules);
+  const livedApart = item(items, "livedApart").greaterThan(0);
+  const taxable = taxableBenefits(taxYear, status, livedApart, benefits, otherIncome, rules);
   const benefitsLine = {
     what: "Taxable Social Security benefits",
     amount: toWholeDollars(taxable.plus(item(items, "taxableSocialSecurity"))),
@@ -96,7 +124,7 @@ export function grossIncome(
   };
   const total = beforeBenefits.plus(benefitsLine.amount);
   const adjustedGrossIncome = total.minus(deductible).minus(adjustments);
-  const shown = [...plain, gainLine, benefitsLine].filter(({ amount }) => !amount.isZero());
+  const shown = [...income, benefitsLine].filter(({ amount }) => !amount.isZero());
   const deductibleLine = {
     what: "Less deductible part of self-employment tax",
     amount: deductible.negated(),
@@ -118,11 +146,6 @@ export function grossIncome(
     selfEmploymentTax: employment,
     netEarnings: netEarnings(taxYear, profit, rules),
     preferentialIncome: gain.preferentialIncome.plus(item(items, "qualifiedDividends")),
-    netInvestmentIncome: atLeastZero(
-      item(items, "interest")
-        .plus(item(items, "ordinaryDividends"))
-        .plus(gain.inIncome)
-        .plus(item(items, "rentalIncome"))
-    ),
+    netInvestmentIncome: netInvestmentIncome(items, gain.inIncome, excessLoss),
   };
 }

@@ -10,14 +10,19 @@ export const RETURN_ITEMS = [
   "qualifiedDividends",
   "longTermGain",
   "shortTermGain",
+  "longTermCarryover",
+  "shortTermCarryover",
   "businessProfit",
   "rentalIncome",
   "partnershipIncome",
+  "netOperatingLoss",
   "pensions",
   "retirementDistributions",
+  "charitableDistribution",
   "earlyDistributions",
   "socialSecurityBenefits",
   "taxableSocialSecurity",
+  "livedApart",
   "unemployment",
   "otherIncome",
   "adjustments",
@@ -37,6 +42,9 @@ export const RETURN_ITEMS = [
   "blind",
   "earnedIfDependent",
   "minimumTaxItems",
+  "foreignTaxCredit",
+  "educationCredits",
+  "elderlyCredit",
   "credits",
   "otherTaxes",
   "withholding",
@@ -47,6 +55,16 @@ export const RETURN_ITEMS = [
 
 /** A known item of a return. */
 export type ReturnItem = (typeof RETURN_ITEMS)[number];
+
+/** Net income or loss of the businesses of a return, whose losses are limited together. */
+export const BUSINESSES: readonly ReturnItem[] = [
+  "businessProfit",
+  "rentalIncome",
+  "partnershipIncome",
+];
+
+/** Items that are a yes or no: 1 or more is yes. */
+export const YES_OR_NO: readonly ReturnItem[] = ["livedApart", "specifiedService"];
 
 /** Items whose amount may be negative: losses. */
 export const MAY_BE_NEGATIVE: readonly ReturnItem[] = [

@@ -16,9 +16,14 @@ import { standardDeduction } from "./standardDeduction";
 import { stateAndLocalDeduction } from "./stateAndLocalDeduction";
 import { workDeduction } from "./workDeduction";
 
+/** The deductions that a return takes: the standard deduction, or the itemized deductions. */
+export type DeductionChoice = "standard" | "itemized";
+
 /** Taxable income, with the deductions that the alternative minimum tax adds back. */
 export interface TaxableIncome {
   readonly lines: readonly LiabilityLine[];
+  /** Whole dollars of the deductions chosen: itemized, or standard with cash contributions to charity. */
+  readonly deduction: Decimal;
   readonly taxableIncome: Decimal;
   /** The same without the limit of zero, for the alternative minimum tax. */
   readonly beforeZero: Decimal;
@@ -39,28 +44,33 @@ type TaxableIncomeRules = Pick<
 >;
 
 /**
- * Taxable income from adjusted gross income: less the standard or the itemized deductions, whichever is more, the deductions of 2025
- * through 2028, and the deduction for qualified business income.
+ * Taxable income from adjusted gross income: less the standard or the itemized deductions, the deductions of 2025 through 2028, and
+ * the deduction for qualified business income.
  *
- * If qualified business income is not given, it is the business profit less the deductible part of self-employment tax.
+ * If qualified business income is not given, it is the business profit less the deductible part of self-employment tax. The
+ * business income deduction and the alternative minimum tax are calculated without the limit on itemized deductions at the highest
+ * rate.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
  * @param items - Known items, dollars.
  * @param gross - Adjusted gross income and its parts.
+ * @param choice - The deductions taken, even if the others are larger.
  * @param rules - Deductions by year.
  * @returns The lines, taxable income and the amounts that the alternative minimum tax adds back, in whole dollars.
  * @throws NotInTableError for a tax year that the tables do not cover.
- * @see IRC section 63, 151(d)(5)(C), 163(h)(4), 170(p), 199A, 224, 225
+ * @see IRC section 56(b)(1), 63, 68, 151(d)(5)(C), 163(h)(4), 170(p), 199A, 224, 225
  */
 export function taxableIncome(
   taxYear: TaxYear,
   status: FilingStatus,
   items: ReturnItems,
   gross: GrossIncome,
+  choice: DeductionChoice,
   rules: TaxableIncomeRules
 ): TaxableIncome {
   const begins = taxYear.firstDay;
+  const itemizes = choice === "itemized";
   const { adjustedGrossIncome: income, preferentialIncome } = gross;
   const aged = item(items, "aged").toNumber();
   const additions = aged + item(items, "blind").toNumber();
@@ -96,7 +106,7 @@ export function taxableIncome(
   const beforeListed = others.reduce((sum, one) => sum.minus(one), income);
   const unlimited = beforeListed.minus(business(beforeListed.minus(listed)));
   const itemized = limitedItemizedDeductions(taxYear, status, listed, unlimited, rules);
-  const itemizes = itemized.greaterThan(standard);
+  const disallowed = itemizes ? toWholeDollars(listed).minus(toWholeDollars(itemized)) : ZERO;
   const gifts = entryOn(rules.charitableWithoutItemizing, begins);
   const mostGifts = figureForStatus(gifts.figures.limit, status);
   const charitable = itemizes ? ZERO : Decimal.min(item(items, "charitableCash"), mostGifts);
@@ -116,19 +126,24 @@ export function taxableIncome(
     entryOn<object>(chosen, begins).source
   );
   less("cash contributions to charity", charitable, gifts.source);
+  const deduction = income.minus(left);
   less("senior deduction", senior, temporary);
   less("qualified tips", pay("tips"), temporary);
   less("qualified overtime", pay("overtime"), temporary);
   less("car loan interest", carLoan, temporary);
 
+  // Section 199A(e)(1): taxable income without regard to section 68.
   const businessLaw = entryOn(rules.businessIncomeDeduction, begins).source;
-  less("business income deduction", business(left), businessLaw);
+  less("business income deduction", business(left.minus(disallowed)), businessLaw);
   const result = atLeastZero(left);
+  // Section 56(b)(1): section 68 does not apply, so the part that it disallowed is deducted again.
   return {
     lines: [...lines, { what: "Taxable income", amount: result, source: undefined }],
+    deduction,
     taxableIncome: result,
     beforeZero: left,
     amtAdjustments: toWholeDollars(itemizes ? stateTaxes : standard)
+      .minus(disallowed)
       .plus(toWholeDollars(senior))
       .plus(toWholeDollars(item(items, "minimumTaxItems"))),
   };

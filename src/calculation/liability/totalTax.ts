@@ -1,17 +1,14 @@
-import { Decimal, toWholeDollars, ZERO } from "../../money/dollars";
+import { toWholeDollars, type Decimal } from "../../money/dollars";
 import { entryOn, type DatedTable } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { FilingStatus } from "../filingStatus";
 import type { TaxYear } from "../taxYear";
 import { additionalMedicareTax } from "./additionalMedicareTax";
-import { alternativeMinimumTax } from "./alternativeMinimumTax";
-import { childTaxCredit } from "./childTaxCredit";
 import { grossIncome } from "./grossIncome";
-import { incomeTax } from "./incomeTax";
+import { leastTax } from "./leastTax";
 import type { LiabilityLine } from "./liabilityLine";
 import { netInvestmentIncomeTax } from "./netInvestmentIncomeTax";
 import { item, type ReturnItems } from "./returnItems";
-import { taxableIncome } from "./taxableIncome";
 
 /** The estimated total tax with its calculation. */
 export interface TotalTax {
@@ -21,23 +18,15 @@ export interface TotalTax {
 }
 
 type TotalTaxRules = Parameters<typeof grossIncome>[3] &
-  Parameters<typeof taxableIncome>[4] &
-  Pick<
-    Rulebook,
-    | "taxTable"
-    | "capitalGainRates"
-    | "alternativeMinimumTax"
-    | "childTaxCredit"
-    | "additionalMedicareTax"
-    | "netInvestmentIncomeTax"
-    | "earlyDistribution"
-  >;
+  Parameters<typeof leastTax>[4] &
+  Pick<Rulebook, "additionalMedicareTax" | "netInvestmentIncomeTax" | "earlyDistribution">;
 
 /**
  * Estimated total tax, line 4 of the request, from the known items of the return.
  *
- * A good-faith estimate, not a return: income tax and alternative minimum tax, less credits up to that amount, plus self-employment
- * tax, Additional Medicare Tax, net investment income tax, the additional tax on early distributions and other taxes.
+ * A good-faith estimate, not a return: income tax and alternative minimum tax with the deductions that lead to the least tax, less
+ * credits up to that amount, plus self-employment tax, Additional Medicare Tax, net investment income tax, the additional tax on
+ * early distributions and other taxes.
  *
  * @param taxYear - The year of the return.
  * @param status - Filing status.
@@ -55,52 +44,17 @@ export function totalTax(
 ): TotalTax {
   const begins = taxYear.firstDay;
   // A tax year without rates is refused with this table, whichever table the items need first.
-  const rateSource = entryOn(rules.incomeTaxRates, begins).source;
+  entryOn(rules.incomeTaxRates, begins);
   const gross = grossIncome(taxYear, status, items, rules);
-  const taxable = taxableIncome(taxYear, status, items, gross, rules);
-  const { adjustedGrossIncome, preferentialIncome } = gross;
+  const least = leastTax(taxYear, status, items, gross, rules);
+  const { adjustedGrossIncome, netEarnings, netInvestmentIncome } = gross;
   const whole = (amount: Decimal): Decimal => toWholeDollars(amount);
-
-  const regular = whole(
-    incomeTax(taxYear, status, taxable.taxableIncome, preferentialIncome, rules)
-  );
-  const minimum = whole(
-    alternativeMinimumTax(
-      {
-        taxYear,
-        status,
-        preferentialIncome,
-        taxableIncome: taxable.beforeZero,
-        amtAdjustments: taxable.amtAdjustments,
-      },
-      rules
-    )
-  );
-  const beforeCredits = regular.plus(minimum);
-  const family = childTaxCredit(
-    taxYear,
-    status,
-    item(items, "childrenUnder17").toNumber(),
-    item(items, "otherDependents").toNumber(),
-    adjustedGrossIncome,
-    rules
-  );
-  const familyCredit = Decimal.min(whole(family), beforeCredits);
-  const otherCredits = Decimal.min(
-    whole(item(items, "credits")),
-    beforeCredits.minus(familyCredit)
-  );
-  const medicare = additionalMedicareTax(
-    taxYear,
-    status,
-    item(items, "wages"),
-    gross.netEarnings,
-    rules
-  );
+  const wages = item(items, "wages");
+  const medicare = additionalMedicareTax(taxYear, status, wages, netEarnings, rules);
   const investment = netInvestmentIncomeTax(
     taxYear,
     status,
-    gross.netInvestmentIncome,
+    netInvestmentIncome,
     adjustedGrossIncome,
     rules
   );
@@ -108,15 +62,7 @@ export function totalTax(
   const onEarly = item(items, "earlyDistributions").times(early.figures.rate);
   const law = (table: DatedTable<object>): LiabilityLine["source"] => entryOn(table, begins).source;
 
-  const taxes: LiabilityLine[] = [
-    { what: "Income tax", amount: regular, source: rateSource },
-    { what: "Alternative minimum tax", amount: minimum, source: law(rules.alternativeMinimumTax) },
-    {
-      what: "Less child tax credit and credit for other dependents",
-      amount: familyCredit.negated(),
-      source: law(rules.childTaxCredit),
-    },
-    { what: "Less other credits", amount: otherCredits.negated(), source: undefined },
+  const others: LiabilityLine[] = [
     {
       what: "Self-employment tax",
       amount: gross.selfEmploymentTax,
@@ -135,13 +81,12 @@ export function totalTax(
     { what: "Additional tax on early distributions", amount: whole(onEarly), source: early.source },
     { what: "Other taxes", amount: whole(item(items, "otherTaxes")), source: undefined },
   ];
-  const amount = taxes.reduce((sum, line) => sum.plus(line.amount), ZERO);
-  const shown = taxes.filter((line, index) => index === 0 || !line.amount.isZero());
+  const amount = others.reduce((sum, line) => sum.plus(line.amount), least.amount);
   return {
     lines: [
       ...gross.lines,
-      ...taxable.lines,
-      ...shown,
+      ...least.lines,
+      ...others.filter((line) => !line.amount.isZero()),
       { what: "Total tax", amount, source: undefined },
     ],
     amount,

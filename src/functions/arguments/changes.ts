@@ -1,3 +1,4 @@
+import { YES_OR_NO } from "../../calculation/liability/returnItems";
 import type { ItemChange } from "../../calculation/liability/projectedItems";
 import { Decimal, ZERO } from "../../money/dollars";
 import { cellValue, shown, type CellValue } from "../cells/cellValue";
@@ -32,7 +33,7 @@ function fractionOf(place: string, text: string): Decimal {
 
 function changeOf({ place, item, cell }: LabeledRow): ChangeRow {
   const value = cellValue(cell);
-  if (item === "specifiedService") {
+  if (YES_OR_NO.includes(item)) {
     const isOne = readArgument(yesNo, place, cell);
     return { place, item, kind: "newAmount", value: isOne ? ZERO.plus(1) : ZERO };
   }

@@ -1,5 +1,6 @@
 import {
   MAY_BE_NEGATIVE,
+  YES_OR_NO,
   type ReturnItem,
   type ReturnItems,
 } from "../../calculation/liability/returnItems";
@@ -27,7 +28,7 @@ export const labelOf = (item: ReturnItem): string => ITEM_LABELS[item][0] ?? ite
 const itemOf = labelReader(ITEM_LABELS);
 
 function amountOf(place: string, item: ReturnItem, cell: unknown): Decimal {
-  if (item === "specifiedService") return readArgument(yesNo, place, cell) ? ZERO.plus(1) : ZERO;
+  if (YES_OR_NO.includes(item)) return readArgument(yesNo, place, cell) ? ZERO.plus(1) : ZERO;
   const kind = MAY_BE_NEGATIVE.includes(item) ? signedDollars : dollars;
   const amount = readArgument(kind, place, cell);
   const most = MOST_PERSONS[item];
@@ -75,7 +76,7 @@ export const returnItems: RangeKind<ReturnItems> = {
   id: "item-rows",
   title: "Rows of label and amount",
   description:
-    "A range of two columns, a label and dollars in each row, in any order. Repeated labels add up, blank rows are ignored, and case and punctuation do not matter. If a label is not recognized, the error message gives its row and the closest label. Qualified dividends are part of ordinary dividends, and early distributions are part of retirement distributions or pensions: given alone, they count as income. For gains, business profit, rents, partnerships and other income, a negative amount is a loss.",
+    "A range of two columns, a label and dollars in each row, in any order. Repeated labels add up, blank rows are ignored, and case and punctuation do not matter. If a label is not recognized, the error message gives its row and the closest label. Qualified dividends are part of ordinary dividends, and early distributions are part of retirement distributions or pensions: given alone, they count as income. A qualified charitable distribution is part of retirement distributions and comes off them. Carryovers and credits are positive amounts. For gains, business profit, rents, partnerships and other income, a negative amount is a loss.",
   accepted: ['{"wages",75750}', '{"Schedule C",-2000;"K-1","$1,500";"children under 17",2}'],
   notAccepted: ['{"wagse",100}', '{"wages"}'],
   takes: "range",

@@ -79,5 +79,6 @@ export const liabilityTables = {
     higherShare: figure,
   }),
   "capital-loss-limit": datedTable({ limit: byStatus.separate(figure) }),
+  "excess-business-loss": datedTable({ limit: byStatus.joint(figure) }),
   "early-distribution": datedTable({ rate: figure }),
 };

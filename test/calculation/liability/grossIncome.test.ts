@@ -90,6 +90,70 @@ describe("benefits in gross income", () => {
   });
 });
 
+describe("losses, carryovers and exclusions", () => {
+  // 26 U.S.C. 461(l)(1): 313,000 of a loss of 500,000 is allowed in 2025; Schedule 1, line 8p.
+  it("an excess business loss comes back as a line of its own", () => {
+    expect(lines("single", { wages: 1_000_000, businessProfit: -500_000 })).toEqual([
+      ["Wages", 1_000_000],
+      ["Business profit or loss", -500_000],
+      ["Excess business loss, not deductible this year", 187_000],
+      ["Total income", 687_000],
+      ["Adjusted gross income", 687_000],
+    ]);
+  });
+
+  // 26 U.S.C. 461(l)(3)(A): the trades and businesses of the year together.
+  it("the businesses of a return are limited together", () => {
+    const businesses = { rentalIncome: -200_000, partnershipIncome: -300_000 };
+    expect(income("single", businesses)).toBe(-313_000);
+    // half of the self-employment tax on 100,000 is 7,065
+    expect(income("single", { ...businesses, businessProfit: 100_000 })).toBe(-320_065);
+    expect(income("joint", businesses)).toBe(-500_000);
+  });
+
+  // 26 U.S.C. 172(a); Schedule 1, line 8a: the amount given is the deduction of the year.
+  it("a net operating loss carryforward comes off income", () => {
+    expect(lines("single", { wages: 90_000, netOperatingLoss: 20_000 })).toEqual([
+      ["Wages", 90_000],
+      ["Less net operating loss carryforward", -20_000],
+      ["Total income", 70_000],
+      ["Adjusted gross income", 70_000],
+    ]);
+  });
+
+  // 26 U.S.C. 1212(b)(1): a carryover keeps its character; 1211(b): 3,000 above gains.
+  it("a capital loss carryover comes off the gains of its kind", () => {
+    const gains = { longTermGain: 10_000, shortTermGain: 10_000 };
+    const preferential = (written: Written): number =>
+      gross("single", written).preferentialIncome.toNumber();
+    expect(preferential({ ...gains, longTermCarryover: 4_000 })).toBe(6_000);
+    expect(preferential({ ...gains, shortTermCarryover: 4_000 })).toBe(10_000);
+    expect(income("single", { ...gains, longTermCarryover: 4_000 })).toBe(16_000);
+    expect(income("single", { wages: 50_000, longTermCarryover: 9_000 })).toBe(47_000);
+    expect(income("single", { wages: 50_000, shortTermCarryover: 9_000 })).toBe(47_000);
+  });
+
+  // 26 U.S.C. 408(d)(8)(A): not included in income; it is part of what the account distributed.
+  it("a qualified charitable distribution comes off the retirement distributions", () => {
+    const given = { retirementDistributions: 30_000, charitableDistribution: 10_000 };
+    expect(lines("single", given)).toEqual([
+      ["Retirement distributions", 30_000],
+      ["Less qualified charitable distribution", -10_000],
+      ["Total income", 20_000],
+      ["Adjusted gross income", 20_000],
+    ]);
+    expect(income("single", { pensions: 5_000, charitableDistribution: 10_000 })).toBe(5_000);
+  });
+
+  // 26 U.S.C. 86(c)(1)(C)(ii): half of 20,000 and 12,000 is below 25,000.
+  it("a separate filer who lived apart includes no benefits below the base", () => {
+    const given = { pensions: 12_000, socialSecurityBenefits: 20_000 };
+    expect(income("separate", given)).toBe(29_000);
+    expect(income("separate", { ...given, livedApart: 1 })).toBe(12_000);
+    expect(income("separate", { ...given, livedApart: 0 })).toBe(29_000);
+  });
+});
+
 describe("self-employment in it", () => {
   const tax = (status: string, written: Written): number =>
     gross(status, written).selfEmploymentTax.toNumber();
@@ -140,11 +204,11 @@ describe("what later steps need", () => {
   });
 
   it("lines that rest on figures of the year name the law", () => {
-    const sourced = gross("single", { businessProfit: 100_000, longTermGain: 5 }).lines.filter(
-      ({ source }) => source !== undefined
-    );
+    const given = { businessProfit: 100_000, longTermGain: 5, partnershipIncome: -500_000 };
+    const sourced = gross("single", given).lines.filter(({ source }) => source !== undefined);
     expect(sourced.map(({ what }) => what)).toEqual([
       "Capital gain or loss",
+      "Excess business loss, not deductible this year",
       "Less deductible part of self-employment tax",
     ]);
   });

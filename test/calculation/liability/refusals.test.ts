@@ -5,6 +5,7 @@ import { businessIncomeDeduction } from "../../../src/calculation/liability/busi
 import { capitalGain } from "../../../src/calculation/liability/capitalGain";
 import { carLoanDeduction } from "../../../src/calculation/liability/carLoanDeduction";
 import { childTaxCredit } from "../../../src/calculation/liability/childTaxCredit";
+import { excessBusinessLoss } from "../../../src/calculation/liability/excessBusinessLoss";
 import { grossIncome } from "../../../src/calculation/liability/grossIncome";
 import { incomeTax } from "../../../src/calculation/liability/incomeTax";
 import { limitedItemizedDeductions } from "../../../src/calculation/liability/limitedItemizedDeductions";
@@ -83,10 +84,14 @@ const CALCULATIONS: Readonly<Record<string, readonly [string, (of: TaxYear) => u
     "additional-deductions",
     (of) => carLoanDeduction(of, "single", some, some, rulebook),
   ],
+  excessBusinessLoss: [
+    "excess-business-loss",
+    (of) => excessBusinessLoss(of, "single", some, rulebook),
+  ],
   capitalGain: ["capital-loss-limit", (of) => capitalGain(of, "single", some, some, rulebook)],
   taxableBenefits: [
     "social-security-benefits",
-    (of) => taxableBenefits(of, "separate", some, some, rulebook),
+    (of) => taxableBenefits(of, "separate", false, some, some, rulebook),
   ],
   limitedItemizedDeductions: [
     "itemized-limit",

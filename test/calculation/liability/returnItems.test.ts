@@ -1,9 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { rateColumn } from "../../../src/calculation/liability/rateColumn";
 import {
+  BUSINESSES,
   item,
   MAY_BE_NEGATIVE,
   RETURN_ITEMS,
+  YES_OR_NO,
 } from "../../../src/calculation/liability/returnItems";
 import { known, statusOf } from "./givenTax";
 
@@ -21,6 +23,16 @@ describe("the items of a return", () => {
       "rentalIncome",
       "shortTermGain",
     ]);
+  });
+
+  it("are a yes or no where the law asks for a circumstance", () => {
+    expect(YES_OR_NO.filter((name) => MAY_BE_NEGATIVE.includes(name))).toEqual([]);
+    expect([...YES_OR_NO].sort()).toEqual(["livedApart", "specifiedService"]);
+  });
+
+  // Form 461, lines 2 and 5: Schedule C and Schedule E.
+  it("are a business where Schedule C or Schedule E has them", () => {
+    expect([...BUSINESSES].sort()).toEqual(["businessProfit", "partnershipIncome", "rentalIncome"]);
   });
 
   it("are nothing where they are not given", () => {

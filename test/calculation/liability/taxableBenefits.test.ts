@@ -4,8 +4,21 @@ import { taxableBenefits } from "../../../src/calculation/liability/taxableBenef
 import { rulebook } from "../../../src/rules/rulebook";
 import { dollarsUpTo, HELD, RUNS, statuses, statusOf, usd, year, years } from "./givenTax";
 
-const taxable = (taxYear: number, status: string, benefits: number, other: number): number =>
-  taxableBenefits(year(taxYear), statusOf(status), usd(benefits), usd(other), rulebook).toNumber();
+const taxable = (
+  taxYear: number,
+  status: string,
+  benefits: number,
+  other: number,
+  livedApart = false
+): number =>
+  taxableBenefits(
+    year(taxYear),
+    statusOf(status),
+    livedApart,
+    usd(benefits),
+    usd(other),
+    rulebook
+  ).toNumber();
 
 /**
  * 26 U.S.C. 86(a) to (c): half of benefits and other income is held against a base of 25,000 (joint 32,000), then against 34,000
@@ -47,6 +60,20 @@ describe("small and separate", () => {
     expect(taxable(2025, "separate", 20_000, 90_000)).toBe(17_000);
   });
 
+  // 26 U.S.C. 86(c)(1)(C)(ii): no base only for a separate filer who does not live apart from the spouse at all times of the year.
+  it("a separate filer who lived apart has the bases of a single filer, others keep theirs", () => {
+    for (const taxYear of HELD) {
+      for (const other of [15_000, 15_001, 24_000, 30_000, 90_000])
+        expect(taxable(taxYear, "separate", 20_000, other, true)).toBe(
+          taxable(taxYear, "single", 20_000, other)
+        );
+      expect(taxable(taxYear, "separate", 20_000, 15_000, true)).toBe(0);
+      expect(taxable(taxYear, "joint", 20_000, 30_000, true)).toBe(
+        taxable(taxYear, "joint", 20_000, 30_000)
+      );
+    }
+  });
+
   // Joint: 30,000 and 40,000 are 55,000, 11,000 above the adjusted base: 9,350, with 6,000 of the lower step.
   it("both steps add up", () => {
     expect(taxable(2025, "joint", 30_000, 40_000)).toBe(15_350);
@@ -63,7 +90,7 @@ describe("any benefits", () => {
         dollarsUpTo(150_000),
         (taxYear, status, benefits, other) => {
           const of = (more: number) =>
-            taxableBenefits(taxYear, status, benefits, other.plus(more), rulebook);
+            taxableBenefits(taxYear, status, false, benefits, other.plus(more), rulebook);
           const step = of(1).minus(of(0)).toNumber();
           expect(of(0).lessThanOrEqualTo(benefits.times("0.85"))).toBe(true);
           expect(step).toBeGreaterThanOrEqual(0);

@@ -1,12 +1,20 @@
 import { describe, expect, it } from "vitest";
 import { grossIncome } from "../../../src/calculation/liability/grossIncome";
-import { taxableIncome } from "../../../src/calculation/liability/taxableIncome";
+import {
+  taxableIncome,
+  type DeductionChoice,
+} from "../../../src/calculation/liability/taxableIncome";
 import { rulebook } from "../../../src/rules/rulebook";
 import { known, statusOf, year, type Written } from "./givenTax";
 
-const taxable = (taxYear: number, status: string, written: Written) => {
+const taxable = (
+  taxYear: number,
+  status: string,
+  written: Written,
+  choice: DeductionChoice = "standard"
+) => {
   const [of, who, items] = [year(taxYear), statusOf(status), known(written)];
-  return taxableIncome(of, who, items, grossIncome(of, who, items, rulebook), rulebook);
+  return taxableIncome(of, who, items, grossIncome(of, who, items, rulebook), choice, rulebook);
 };
 const amounts = (...given: Parameters<typeof taxable>) =>
   taxable(...given).lines.map(({ what, amount }) => [what, amount.toNumber()]);
@@ -14,22 +22,35 @@ const amtAdjustments = (...given: Parameters<typeof taxable>): number =>
   taxable(...given).amtAdjustments.toNumber();
 
 describe("standard or itemized", () => {
-  it("the larger is taken, the standard one where they are equal", () => {
-    expect(amounts(2025, "single", { wages: 50_000, itemizedDeductions: 15_750 })).toEqual([
+  it("the one chosen comes off, however large", () => {
+    const given = { wages: 50_000, itemizedDeductions: 15_751 };
+    expect(amounts(2025, "single", given)).toEqual([
       ["Less standard deduction", -15_750],
       ["Taxable income", 34_250],
     ]);
-    expect(amounts(2025, "single", { wages: 50_000, itemizedDeductions: 15_751 })).toEqual([
+    expect(amounts(2025, "single", given, "itemized")).toEqual([
       ["Less itemized deductions", -15_751],
       ["Taxable income", 34_249],
     ]);
   });
 
+  it("is told with its amount, cash contributions without itemizing included", () => {
+    const given = { wages: 50_000, itemizedDeductions: 9_000, charitableCash: 700, tips: 500 };
+    expect(taxable(2026, "single", given).deduction.toNumber()).toBe(16_800);
+    expect(taxable(2026, "single", given, "itemized").deduction.toNumber()).toBe(9_000);
+  });
+
   // 26 U.S.C. 164(b)(6): 10,000 in 2024; 40,000 in 2025
   it("state and local taxes are itemized within their cap", () => {
     const given = { wages: 100_000, itemizedDeductions: 5_000, stateAndLocalTaxes: 30_000 };
-    expect(amounts(2024, "single", given)[0]).toEqual(["Less itemized deductions", -15_000]);
-    expect(amounts(2025, "single", given)[0]).toEqual(["Less itemized deductions", -35_000]);
+    expect(amounts(2024, "single", given, "itemized")[0]).toEqual([
+      "Less itemized deductions",
+      -15_000,
+    ]);
+    expect(amounts(2025, "single", given, "itemized")[0]).toEqual([
+      "Less itemized deductions",
+      -35_000,
+    ]);
   });
 
   it("a dependent and those who are aged or blind have their own standard deduction", () => {
@@ -81,8 +102,13 @@ describe("deductions beside either", () => {
     ]);
   });
 
-  const contributionsOf = (year: number, status: string, written: Written) =>
-    amounts(year, status, { wages: 90_000, ...written }).filter(([what]) =>
+  const contributionsOf = (
+    year: number,
+    status: string,
+    written: Written,
+    choice?: DeductionChoice
+  ) =>
+    amounts(year, status, { wages: 90_000, ...written }, choice).filter(([what]) =>
       String(what).includes("cash contributions")
     );
 
@@ -94,9 +120,8 @@ describe("deductions beside either", () => {
     for (const status of ["single", "head", "separate", "survivor"]) {
       expect(contributions(status, { charitableCash: 5_000 })[0]?.[1]).toBe(-1_000);
     }
-    expect(contributions("joint", { charitableCash: 5_000, itemizedDeductions: 60_000 })).toEqual(
-      []
-    );
+    const given = { charitableCash: 5_000, itemizedDeductions: 60_000 };
+    expect(contributionsOf(2026, "joint", given, "itemized")).toEqual([]);
   });
 
   // Pub. L. 119-21, section 70424: tax years beginning after December 31, 2025.
@@ -139,10 +164,11 @@ describe("the business income deduction in it", () => {
 });
 
 // 26 U.S.C. 68(a): the excess is that of taxable income before the limit, with the itemized deductions added to it: the other deductions,
-// that for business income among them, come off first. 199A(e)(1) takes taxable income without regard to section 68 (from memory).
+// that for business income among them, come off first. 199A(e)(1) takes taxable income without regard to section 68.
 describe("the limit on itemized deductions", () => {
   it("cuts by 2/37 what lies above the edge of the highest rate", () => {
-    expect(amounts(2026, "single", { wages: 740_600, itemizedDeductions: 74_000 })[0]).toEqual([
+    const given = { wages: 740_600, itemizedDeductions: 74_000 };
+    expect(amounts(2026, "single", given, "itemized")[0]).toEqual([
       "Less itemized deductions",
       -70_000,
     ]);
@@ -157,11 +183,33 @@ describe("the limit on itemized deductions", () => {
       businessWages: 400_000,
       itemizedDeductions: 100_000,
     };
-    expect(amounts(2026, "single", given)).toEqual([
+    expect(amounts(2026, "single", given, "itemized")).toEqual([
       ["Less itemized deductions", -100_000],
       ["Less business income deduction", -80_000],
       ["Taxable income", 520_000],
     ]);
+  });
+
+  // 1,000,000 less 24,830 is 975,170; 20% of 875,170 is 175,034; 2/37 of 100,000 is 5,405, of 159,536 more
+  it("is not part of the income on which the business income deduction is calculated", () => {
+    const given = {
+      businessProfit: 1_000_000,
+      businessWages: 600_000,
+      itemizedDeductions: 100_000,
+    };
+    expect(amounts(2026, "single", given, "itemized")).toEqual([
+      ["Less itemized deductions", -94_595],
+      ["Less business income deduction", -175_034],
+      ["Taxable income", 705_541],
+    ]);
+  });
+
+  // 26 U.S.C. 56(b)(1): section 68 does not apply to the minimum tax.
+  it("is taken back by the minimum tax", () => {
+    const given = { wages: 1_000_000, itemizedDeductions: 100_000, minimumTaxItems: 500_000 };
+    expect(amtAdjustments(2026, "single", given, "itemized")).toBe(500_000 - 5_405);
+    expect(amtAdjustments(2025, "single", given, "itemized")).toBe(500_000);
+    expect(amtAdjustments(2026, "single", given)).toBe(516_100);
   });
 });
 
@@ -170,12 +218,17 @@ describe("what the minimum tax adds back", () => {
   it("is the standard deduction or the state and local taxes, and what is given", () => {
     expect(amtAdjustments(2025, "single", { wages: 90_000 })).toBe(15_750);
     expect(
-      amtAdjustments(2025, "single", {
-        wages: 90_000,
-        itemizedDeductions: 20_000,
-        stateAndLocalTaxes: 9_000,
-        minimumTaxItems: 1_000,
-      })
+      amtAdjustments(
+        2025,
+        "single",
+        {
+          wages: 90_000,
+          itemizedDeductions: 20_000,
+          stateAndLocalTaxes: 9_000,
+          minimumTaxItems: 1_000,
+        },
+        "itemized"
+      )
     ).toBe(10_000);
     expect(amtAdjustments(2025, "single", { wages: 50_000, aged: 1, tips: 500 })).toBe(23_750);
   });

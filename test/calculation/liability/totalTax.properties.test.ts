@@ -17,6 +17,7 @@ const COUNTS: Readonly<Partial<Record<ReturnItem, number>>> = {
   aged: 2,
   blind: 2,
   specifiedService: 1,
+  livedApart: 1,
 };
 
 function amountOf(name: ReturnItem): fc.Arbitrary<number> {

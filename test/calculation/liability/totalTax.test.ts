@@ -141,6 +141,52 @@ describe("the minimum tax of a return", () => {
   });
 });
 
+// Each worked by hand from the statute named; no publication has them.
+describe("a return with several limits", () => {
+  // 26 U.S.C. 461(l): 687,000 less 15,750; 188,769.75 + 37% of 44,900 = 205,382.75; 0.9% of 800,000
+  it("an excess business loss, 2025", () => {
+    expect(taxes(2025, "single", { wages: 1_000_000, businessProfit: -500_000 })).toEqual([
+      ["Income tax", 205_383],
+      ["Additional Medicare Tax", 7_200],
+    ]);
+    expect(amount(2025, "single", { wages: 1_000_000, businessProfit: -500_000 })).toBe(212_583);
+  });
+
+  // 26 U.S.C. 199A(e)(1) as amended: taxable income without regard to section 68
+  it("business income beside the limit on itemized deductions, 2026", () => {
+    const given = {
+      businessProfit: 1_000_000,
+      businessWages: 600_000,
+      itemizedDeductions: 100_000,
+    };
+    // 705,541: 192,979.25 + 37% of 64,941 = 217,007.42; 12.4% of 184,500 and 2.9% of 923,500; 0.9% of 723,500
+    expect(taxes(2026, "single", given)).toEqual([
+      ["Income tax", 217_007],
+      ["Self-employment tax", 49_660],
+      ["Additional Medicare Tax", 6_512],
+    ]);
+    expect(amount(2026, "single", given)).toBe(273_179);
+  });
+
+  // 26 U.S.C. 56(b)(1): 1,400,000 without the limit of section 68, no exemption left; 28% less 4,890; 0.9% of 800,000
+  it("the minimum tax beside the limit on itemized deductions, 2026", () => {
+    const given = { wages: 1_000_000, minimumTaxItems: 500_000, itemizedDeductions: 100_000 };
+    expect(amount(2026, "single", given)).toBe(394_310);
+  });
+
+  // 26 U.S.C. 63(b)(4), 170(p): 16,100 and 1,000 are more than 16,500; 5,800 + 22% of (82,925 - 50,400) = 12,955.50
+  it("cash gifts beside the standard deduction, 2026", () => {
+    const given = { wages: 100_000, itemizedDeductions: 16_500, charitableCash: 1_000 };
+    expect(amount(2026, "single", given)).toBe(12_956);
+  });
+
+  // 26 U.S.C. 63(e), 56(b)(1)(D): 586,000 less 88,100 at 28% less 4,782, where the standard deduction would leave 511,900
+  it("itemized deductions below the standard deduction, 2025", () => {
+    const given = { wages: 200_000, minimumTaxItems: 400_000, itemizedDeductions: 14_000 };
+    expect(amount(2025, "single", given)).toBe(134_630);
+  });
+});
+
 describe("credits", () => {
   it("are held to income tax and minimum tax, the other taxes stay", () => {
     expect(taxes(2025, "single", { wages: 20_000, credits: 10_000, otherTaxes: 300 })).toEqual([

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { changes } from "../../../src/functions/arguments/changes";
 import { ITEM_LABELS } from "../../../src/functions/arguments/itemLabels";
 import { reading, sentenceOf } from "./reading";
-import { RETURN_ITEMS } from "../../../src/calculation/liability/returnItems";
+import { RETURN_ITEMS, YES_OR_NO } from "../../../src/calculation/liability/returnItems";
 
 const changesOf = reading(changes, "changes");
 const read = (range: unknown) =>
@@ -48,9 +48,10 @@ describe("changes from last year", () => {
   it("are a new answer for a yes or no", () => {
     expect(read([["sstb", "no"]])).toEqual([["specifiedService", "newAmount", 0]]);
     expect(read([["sstb", true]])).toEqual([["specifiedService", "newAmount", 1]]);
+    expect(read([["lived apart", "yes"]])).toEqual([["livedApart", "newAmount", 1]]);
   });
 
-  it.each(RETURN_ITEMS.filter((item) => item !== "specifiedService"))("may be of %s", (item) => {
+  it.each(RETURN_ITEMS.filter((item) => !YES_OR_NO.includes(item)))("may be of %s", (item) => {
     expect(read([[ITEM_LABELS[item][0], -2]])).toEqual([[item, "difference", -2]]);
   });
 });

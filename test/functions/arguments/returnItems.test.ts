@@ -87,6 +87,24 @@ describe("rows of label and amount", () => {
     expect(read(["sstb", "no"])).toEqual({ specifiedService: "0" });
   });
 
+  it("living apart is a yes or no", () => {
+    expect(read(["lived apart", "yes"])).toEqual({ livedApart: "1" });
+    expect(read(["Lived apart all year", "no"])).toEqual({ livedApart: "0" });
+    expect(refusal([["lived apart", 12]])).toBe(
+      "items row 1: 12 is not yes or no. Enter yes, no, TRUE, FALSE, x, 1 or 0."
+    );
+  });
+
+  // Schedule D, lines 6 and 14: carryovers are entered as positive amounts in this list; 26 U.S.C. 1212(b)(1): each keeps its character.
+  it("a capital loss carryover is long-term unless it is entered as short-term", () => {
+    expect(
+      read(["Capital loss carryover", 1] as unknown[], ["short-term capital loss carryover", 2])
+    ).toEqual({ longTermCarryover: "1", shortTermCarryover: "2" });
+    expect(refusal([["capital loss carryover", -5]])).toBe(
+      "items row 1: -5 is negative. Enter zero or a positive dollar amount."
+    );
+  });
+
   it("keeps place, item and cell for the next reader", () => {
     expect(
       labeledRows("changes", [

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import {
   MAY_BE_NEGATIVE,
   RETURN_ITEMS,
+  YES_OR_NO,
   type ReturnItem,
 } from "../../../src/calculation/liability/returnItems";
 import { ITEM_LABELS } from "../../../src/functions/arguments/itemLabels";
@@ -207,7 +208,7 @@ interface Item {
   readonly next: number;
   readonly change: string | number;
 }
-const changing = RETURN_ITEMS.filter((name) => name !== "specifiedService");
+const changing = RETURN_ITEMS.filter((name) => !YES_OR_NO.includes(name));
 const itemOf = (name: ReturnItem): fc.Arbitrary<Item> =>
   fc
     .tuple(amounts(name), amounts(name), fc.integer({ min: -100, max: 300 }), fc.boolean())

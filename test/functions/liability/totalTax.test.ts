@@ -114,6 +114,64 @@ describe("LIABILITY", () => {
   });
 });
 
+// Worked by hand from the statute named; no publication has them.
+describe("LIABILITY of a return with several limits", () => {
+  it.each<[string, number, Readonly<Record<string, number>>, number]>([
+    ["461(l)", 2025, { wages: 1_000_000, "business profit": -500_000 }, 212_583],
+    [
+      "199A(e)(1) and 68",
+      2026,
+      {
+        "business profit": 1_000_000,
+        "wages paid by the business": 600_000,
+        "itemized deductions": 100_000,
+      },
+      273_179,
+    ],
+    [
+      "56(b)(1) and 68",
+      2026,
+      { wages: 1_000_000, "minimum tax items": 500_000, "itemized deductions": 100_000 },
+      394_310,
+    ],
+    [
+      "63(b)(4) and 170(p)",
+      2026,
+      { wages: 100_000, "itemized deductions": 16_500, "cash gifts to charity": 1_000 },
+      12_956,
+    ],
+    [
+      "63(e) and 56(b)(1)(D)",
+      2025,
+      { wages: 200_000, "minimum tax items": 400_000, "itemized deductions": 14_000 },
+      134_630,
+    ],
+  ])("IRC section %s, single %i", (_law, year, items, tax) => {
+    expect(liability(year, "single", rows(items))).toBe(tax);
+  });
+
+  // 26 U.S.C. 86(c)(1)(C)(ii): no benefits in income below the base; 20,000 less 15,750 is 4,250.
+  it("IRC section 86, a separate filer who lived apart", () => {
+    const items = rows({ wages: 20_000, "social security benefits": 9_000 });
+    expect(liability(2025, "separate", [...items, ["lived apart", "yes"]])).toBe(428);
+    expect(liability(2025, "separate", items)).toBe(1_193);
+  });
+
+  // 20,000 of the 95,750 are deducted or excluded; the tax on 60,000 is 8,120, less 320.
+  it.each<[string, Readonly<Record<string, number>>]>([
+    ["172(a)", { wages: 95_750, "net operating loss carryforward": 20_000 }],
+    ["408(d)(8)", { wages: 45_750, IRA: 50_000, QCD: 20_000 }],
+    ["1212(b)", { wages: 75_750, "short-term gain": 20_000, "capital loss carryover": 20_000 }],
+  ])("IRC section %s and the credits as given", (_law, items) => {
+    const credits = rows({
+      "foreign tax credit": 200,
+      "education credits": 100,
+      "credit for the elderly": 20,
+    });
+    expect(liability(2025, "single", [...rows(items), ...credits])).toBe(7_800);
+  });
+});
+
 describe("LIABILITYLINES", () => {
   const table = liabilityLines(2025, "joint", ITEMS);
 
@@ -147,11 +205,34 @@ describe("LIABILITYLINES", () => {
     for (const omission of [
       "25% and 28%",
       "loss limits",
+      "80% of taxable income",
+      "spouse itemizes",
+      "credit for the elderly",
       "foreign",
       "refundable child tax credit",
     ]) {
       expect(leftOut).toContain(omission);
     }
+  });
+
+  it("has a line for an excess business loss, and says where the smaller deductions are taken", () => {
+    const loss = liabilityLines(2025, "single", [
+      ["wages", 1_000_000],
+      ["business profit", -500_000],
+    ]);
+    expect(loss).toContainEqual([
+      "Excess business loss, not deductible this year",
+      187_000,
+      "Rev. Proc. 2024-40, section 2.32 (secondary source)",
+    ]);
+    const smaller = liabilityLines(2025, "single", [
+      ["wages", 200_000],
+      ["minimum tax items", 400_000],
+      ["itemized deductions", 14_000],
+    ]);
+    expect(smaller.map(([what]) => what)).toContain(
+      "Less itemized deductions (smaller than the deductions without itemizing, but total tax is lower)"
+    );
   });
 
   it("names the law behind each line that rests on figures of the year", () => {
