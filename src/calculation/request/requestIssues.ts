@@ -4,6 +4,7 @@ import { moneyIssues } from "./moneyIssues";
 import { reminderIssues } from "./reminderIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 import { methodIssues } from "./methodIssues";
+import { stateIssues } from "./stateIssues";
 import { statusIssues } from "./statusIssues";
 
 /** An issue with its text, what to do, and its source. */
@@ -28,6 +29,7 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
     ...methodIssues(request),
     ...closedMethodIssues(request, rules),
     ...moneyIssues(request, rules),
+    ...stateIssues(request, rules),
     ...reminderIssues(request, rules),
   ];
   return rules.requestIssues.rows.flatMap(({ check, severity, what, remedy, source }) =>
