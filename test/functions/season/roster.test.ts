@@ -362,6 +362,7 @@ describe("a row that cannot be read", () => {
     expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
       ...answerFor("2026-04-10", {}),
       Issues: badInput(sentence),
+      ...(field === "method" ? { "Confirm first": badInput(sentence) } : {}),
     });
   });
 
