@@ -20,7 +20,7 @@ interface ReadRow {
   readonly source: { readonly document: string };
   readonly terms?: readonly {
     readonly source: { readonly document: string; readonly confidence: string };
-    readonly percentPaid?: unknown;
+    readonly percentPaid?: Decimal | undefined;
   }[];
 }
 const days = (content: unknown): string[] =>
@@ -116,7 +116,7 @@ describe("a list", () => {
         const own = (entriesOf(written)[index]?.["terms"] as readonly object[])[place];
         expect(own).toMatchObject({
           ...figures,
-          ...(percentPaid === undefined ? {} : { percentPaid: String(percentPaid) }),
+          ...(percentPaid === undefined ? {} : { percentPaid: percentPaid.toString() }),
           source: { document: ofTerm.document },
           confidence: ofTerm.confidence,
         });
