@@ -1,6 +1,6 @@
 import type { CalendarDate } from "../calendar/calendarDate";
 import type { DatedTable } from "./datedTable";
-import type { ListTable } from "./listTable";
+import type { ListTable, Sourced } from "./listTable";
 import { rulebook } from "./rulebook";
 
 /** Any table of the rulebook. */
@@ -14,7 +14,7 @@ export interface RuleTableSummary {
   readonly knownFrom: CalendarDate;
   readonly knownThrough: CalendarDate;
   readonly entries: number;
-  /** Entries known only from memory. */
+  /** Entries known only from memory, in whole or in part. */
   readonly fromMemory: number;
 }
 
@@ -22,6 +22,15 @@ export interface RuleTableSummary {
 export const ruleTables: ReadonlyMap<string, RuleTable> = new Map(
   Object.values(rulebook).map((table) => [table.id, table])
 );
+
+type Known = Sourced<{ readonly terms?: readonly Sourced<object>[] }>;
+
+/** Whether an entry, or a term of it, is known only from memory. */
+function isFromMemory({ source, terms = [] }: Known): boolean {
+  return [source, ...terms.map((term) => term.source)].some(
+    ({ confidence }) => confidence === "memory"
+  );
+}
 
 /** A table in brief. */
 export function summarize(table: RuleTable): RuleTableSummary {
@@ -33,6 +42,6 @@ export function summarize(table: RuleTable): RuleTableSummary {
     knownFrom: table.knownFrom,
     knownThrough: table.knownThrough,
     entries: rows.length,
-    fromMemory: rows.filter((row) => row.source.confidence === "memory").length,
+    fromMemory: rows.filter(isFromMemory).length,
   };
 }

@@ -58,6 +58,6 @@ describe("the rule tables on the page", () => {
     const rowOf = (id: string) => rows.find(([title]) => title === ruleTables.get(id)?.title);
     expect(rowOf("failure-to-pay")?.slice(1)).toEqual(["no end date", "none"]);
     expect(rowOf("underpayment-rate")?.slice(1)).toEqual(["12/31/2026", "none"]);
-    expect(rowOf("state-extensions")?.[2]).toBe("3 of 51");
+    expect(rowOf("state-extensions")?.[2]).toBe("5 of 51");
   });
 });

@@ -256,9 +256,9 @@ describe("the demo sheet", () => {
 
   it("fills several cells, and says which one is not empty", async () => {
     await newSheet("Spilled");
-    await type("A1", "=EXT.LINES(20000,15000,3000)");
+    await type("A1", "=EXT.LINES(2025,20000,15000,3000)");
     await expect.poll(() => cell("Spilled", "B4")).toMatch(/^Balance due/);
-    await type("F1", "=EXT.LINES(20000,15000,3000)");
+    await type("F1", "=EXT.LINES(2025,20000,15000,3000)");
     await expect.poll(() => cell("Spilled", "F4")).toBe("6");
     await type("H3", "taken");
     await expect.poll(() => cell("Spilled", "F1")).toBe("#SPILL!");
@@ -319,7 +319,7 @@ describe("the demo sheet", () => {
     );
     expect(formula).toBe("=EXT.DUE(A1,B1)");
     expect(await cell("Mine", "C2")).toBe("2023ME");
-    await type("D1", "=EXT.LINES(20000,15000,3000)");
+    await type("D1", "=EXT.LINES(2025,20000,15000,3000)");
     await expect.poll(() => cell("Mine", "F4")).toBe("5,000");
     const saving = page.waitForEvent("download");
     await page.locator("#save").click();

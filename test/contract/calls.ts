@@ -145,7 +145,7 @@ const others: Call[] = [
   ["COMBATZONE", 2025, "2026-03-08", "2026-11-01"],
   ["SHORTFALL", [[1.005], ["$2,000.10"]], [[0], [0.1]]],
   ["SUGGEST", 20000, 15000, "reasonable cause", "5%", 2500],
-  ["LINES", 18249.5, 15000.49, 3000, "out of country"],
+  ["LINES", 2025, 18249.5, 15000.49, 3000, "out of country"],
   ["KNOWNTHROUGH", [["underpayment rate"], ["legal holidays"]]],
   ["RULETABLES"],
   ["METHOD", 2025, 1500, "2026-04-10"],

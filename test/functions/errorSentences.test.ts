@@ -257,8 +257,8 @@ const NOT_IN_TABLE: readonly (readonly [formula: string, sentence: string])[] = 
     `${RATES}: There is no figure for 12/31/1994. The table begins on 1/1/1995 (rules/underpayment-rate.json). Use the official text of that time.`,
   ],
   [
-    '=EXT.STATEDUE(2025,"KS")',
-    `${STATES}: Kansas is not shown because the rule is unverified. Check the state's current instructions, or set allowUnverified to yes.`,
+    '=EXT.STATEEXTENDED(2025,"MS")',
+    `${STATES}: Mississippi is not shown because the rule is unverified. Check the state's current instructions, or set allowUnverified to yes.`,
   ],
   [
     '=EXT.STATEDUE(2024,"NH")',

@@ -152,7 +152,7 @@ describe("the tables of the examples", () => {
 
   it("STATERULE says that the state needs its own request, Form IT-370", () => {
     expect(columnOf(tableOf("STATERULE"), "Text")).toEqual(
-      expect.arrayContaining(["New York: own request", "IT-370"])
+      expect.arrayContaining(["New York: on the state's own request", "IT-370"])
     );
   });
 

@@ -5,9 +5,6 @@ import { bodyRows, page, section, textOf } from "./builtHelp";
 /** The number of rows of a table that a page shows. */
 const MOST_ROWS = 15;
 
-/** What the number format of a state's date says of its rule. */
-const MARK = / \((?:rule of \d{4}|undated rule)\)$/;
-
 const examples = TASKS.flatMap(({ functions }) =>
   Object.entries(functions).flatMap(([id, definition]) =>
     definition.examples.map((example) => ({ id, ...example }))
@@ -30,7 +27,7 @@ describe("the answers of the built functions on the pages", () => {
     const table = tableBelow(id, formula);
     if (table.length === 0) {
       const row = bodyRows(examplesOn(id)).find(([written]) => written === formula);
-      expect(row?.[1]?.replace(MARK, "")).toBe(answer);
+      expect(row?.[1]).toBe(answer);
       if (remark !== undefined) expect(row?.[2]).toBe(remark);
     } else {
       expect(table.flat()).toContain(answer);

@@ -59,6 +59,14 @@ export const datedTables = writtenTables.filter(({ values }) => values !== undef
 /** Tables that are lists of cases. */
 export const listTables = writtenTables.filter(({ values }) => values === undefined);
 
+/** Everything of a table with a source of its own: its entries or rows, and the terms of a row. */
+export function sourcedOf(table: WrittenTable): readonly WrittenEntry[] {
+  return entriesOf(table).flatMap((entry) => [
+    entry,
+    ...((entry["terms"] ?? []) as readonly WrittenEntry[]),
+  ]);
+}
+
 /** The entries of a dated table, or the rows of a list. */
 export function entriesOf(table: WrittenTable): readonly WrittenEntry[] {
   const rows = Object.values(table).find((value) => Array.isArray(value));

@@ -113,6 +113,36 @@ describe("the schemas of the rules", () => {
   });
 });
 
+describe("the schema of the state rules", () => {
+  const states = rulesFiles.find(({ name }) => name === "state-extensions.json")?.content as {
+    readonly states: readonly { readonly terms: readonly object[] }[];
+  };
+  const withTerm = (change: object) => ({
+    ...states,
+    states: states.states.map((row) => ({
+      ...row,
+      terms: row.terms.map((term) => ({ ...term, ...change })),
+    })),
+  });
+
+  it.each([
+    [
+      "a term that grants the extension by nothing",
+      { effect: "grants the extension", by: undefined },
+    ],
+    [
+      "a term that only avoids a penalty, but grants",
+      { effect: "avoids a penalty", by: "automatic" },
+    ],
+    ["a percent to pay that grants nothing", { effect: "note", by: undefined, percentPaid: "0.9" }],
+    ["an unknown effect", { effect: "hint" }],
+    ["a term without a source", { source: undefined }],
+  ])("refuses %s", (_what, change) => {
+    const written: unknown = JSON.parse(JSON.stringify(withTerm(change)));
+    expect(complaints(schemas["state-extensions"], written)).not.toEqual([]);
+  });
+});
+
 describe("the schemas at run time", () => {
   // The add-in takes only types from them, so that the schema library stays out of what Excel loads.
   it("are not loaded by any other file of src", () => {

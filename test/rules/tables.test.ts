@@ -15,6 +15,14 @@ const asTexts = (figures: unknown): unknown =>
       typeof value === "string" ? new Decimal(value).toString() : value
     )
   );
+/** A row of a list as it was read. */
+interface ReadRow {
+  readonly source: { readonly document: string };
+  readonly terms?: readonly {
+    readonly source: { readonly document: string; readonly confidence: string };
+    readonly percentPaid?: Decimal | undefined;
+  }[];
+}
 const days = (content: unknown): string[] =>
   JSON.stringify(content).match(/(?<=")\d{4}-\d{2}-\d{2}(?=")/g) ?? [];
 
@@ -102,7 +110,17 @@ describe("a list", () => {
     if (!table || !("rows" in table)) throw new RangeError(`${written.id} is no list`);
     expect(table.rows).toHaveLength(entriesOf(written).length);
     table.rows.forEach((row, index) => {
-      const { source, ...rest } = row as unknown as { source: { document: string } } & object;
+      const { source, terms, ...rest } = row as unknown as ReadRow;
+      terms?.forEach((term, place) => {
+        const { source: ofTerm, percentPaid, ...figures } = term;
+        const own = (entriesOf(written)[index]?.["terms"] as readonly object[])[place];
+        expect(own).toMatchObject({
+          ...figures,
+          ...(percentPaid === undefined ? {} : { percentPaid: percentPaid.toString() }),
+          source: { document: ofTerm.document },
+          confidence: ofTerm.confidence,
+        });
+      });
       expect(entriesOf(written)[index]).toMatchObject(
         Object.fromEntries(
           Object.entries(rest)
@@ -127,7 +145,11 @@ describe("a table in brief", () => {
       id: written.id,
       title: written.title,
       entries: entries.length,
-      fromMemory: entries.filter(({ confidence }) => confidence === "memory").length,
+      fromMemory: entries.filter((entry) =>
+        [entry, ...((entry["terms"] ?? []) as typeof entries)].some(
+          ({ confidence }) => confidence === "memory"
+        )
+      ).length,
     });
   });
 });

@@ -1,10 +1,9 @@
-import { calendarDate, yearOf } from "../../calendar/calendarDate";
-import { requireReach } from "../../rules/listTable";
 import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { State } from "../state";
 import type { TaxYear } from "../taxYear";
+import { formEdition } from "./formEdition";
 
 /** Who mails the request, as the chart on the form distinguishes filers. */
 export type MailingResidence = State | "estate" | "nonresident";
@@ -43,8 +42,7 @@ export function mailingAddress(
   rules: Pick<Rulebook, "mailingAddresses" | "serviceCenterStreets">
 ): PaperAddress {
   const chart = rules.mailingAddresses;
-  const edition = yearOf(taxYear.firstDay);
-  requireReach(chart, calendarDate(`${String(edition)}-12-31`));
+  const edition = formEdition(taxYear, chart);
   const row = chart.rows.find(
     (address) =>
       address.edition === edition &&

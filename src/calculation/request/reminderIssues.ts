@@ -1,36 +1,19 @@
-import { yearOf } from "../../calendar/calendarDate";
 import { installmentDueDate } from "../dueDate/installmentDueDate";
-import { stateRuleReliability } from "../stateReturn/stateRuleReliability";
-import { isFiscalYear, yearAfter } from "../taxYear";
+import { yearAfter } from "../taxYear";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 import { requestGivesTime } from "./requestGivesTime";
 
 /**
- * Reminders: the state return, a disaster postponement, the first estimated tax installment of the new year.
+ * Reminders: a disaster postponement, the first estimated tax installment of the new year.
  *
  * @param request - The request; its return is not filed.
- * @param rules - State rules, holidays, installments.
+ * @param rules - Holidays, installments.
  * @returns The issues, in no order.
  * @see 26 U.S.C. 7508A(a), 6654(c)(2), (j)(2)
  */
 export function reminderIssues(request: ClientRequest, rules: IssueRules): readonly Issue[] {
   const { taxYear, filerType, dates, circumstances, asOf, firstInstallment } = request;
   const issues: Issue[] = [];
-  const rule = isFiscalYear(taxYear)
-    ? undefined
-    : rules.stateExtensions.rows.find(({ state }) => state === circumstances.state);
-  if (rule) {
-    const { name, grant, condition, fromTaxYear = 0 } = rule;
-    const needsOwnRequest = !["automatic", "with the federal extension", "no return"].includes(
-      grant
-    );
-    if (needsOwnRequest)
-      issues.push({ check: "state asks for its own request", details: `${name}: ${condition}` });
-    const { age, doubt } = stateRuleReliability(taxYear, rule);
-    const isUncertain = age !== "current" || doubt !== undefined;
-    if (yearOf(taxYear.lastDay) < fromTaxYear || (grant !== "no return" && isUncertain))
-      issues.push({ check: "state rule unverified", details: name });
-  }
   const postponed = [dates.regular, dates.payment, dates.extended].find(({ moves }) =>
     moves.some(({ because }) => because === "disaster postponement")
   );

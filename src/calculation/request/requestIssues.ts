@@ -6,6 +6,7 @@ import { reminderIssues } from "./reminderIssues";
 import { reliefIssues } from "./reliefIssues";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
 import { methodIssues } from "./methodIssues";
+import { stateIssues } from "./stateIssues";
 import { statusIssues } from "./statusIssues";
 
 /** An issue with its text, what to do, and its source. */
@@ -32,6 +33,7 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
     ...moneyIssues(request, rules),
     ...reliefIssues(request, rules),
     ...refundClaimIssues(request, rules),
+    ...stateIssues(request, rules),
     ...reminderIssues(request, rules),
   ];
   return rules.requestIssues.rows.flatMap(({ check, severity, what, remedy, source }) =>

@@ -1,10 +1,10 @@
-import { calendarDate, yearOf, type CalendarDate } from "../../calendar/calendarDate";
+import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
-import { requireReach } from "../../rules/listTable";
 import type { RequestMethod } from "../../rules/requestWords";
 import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
 import { isFiscalYear, type TaxYear } from "../taxYear";
+import { formEdition } from "./formEdition";
 import { methodDeadline } from "./methodDeadline";
 import { requestGivesTime } from "./requestGivesTime";
 import { resendDeadline, type ResendRules } from "./resendDeadline";
@@ -56,8 +56,7 @@ export function requestMethods(
   rules: ResendRules
 ): readonly MethodForClient[] {
   const { taxYear, dates, paidWithRequest, asOf, rejectedOn } = input;
-  const form = yearOf(taxYear.firstDay);
-  requireReach(rules.requestMethods, calendarDate(`${String(form)}-12-31`));
+  formEdition(taxYear, rules.requestMethods);
   const isFiscal = isFiscalYear(taxYear);
   const isPointless = !requestGivesTime(dates) && asOf <= dates.regular.lastDay;
   const wasRejected = rejectedOn !== undefined && rejectedOn <= asOf;

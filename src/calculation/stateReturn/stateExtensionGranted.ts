@@ -1,5 +1,5 @@
-import type { Decimal } from "../../money/dollars";
-import type { StateExtension } from "../../rules/stateTable";
+import { Decimal } from "../../money/dollars";
+import type { StateTerm } from "../../rules/stateTable";
 
 /** What a state considers before it extends the time to file. */
 export interface StateSituation {
@@ -11,47 +11,49 @@ export interface StateSituation {
   readonly stateRequest: boolean;
 }
 
-/** Whether a state grants its extension, or that the percent of its tax paid by the due date must be known first. */
-export type StateExtensionGranted = "granted" | "not granted" | "percent paid unknown";
+/** Whether a state grants its extension, or the fraction of its tax that would be enough while the fraction paid is not known. */
+export type StateExtensionGranted = "granted" | "not granted" | { readonly percentNeeded: Decimal };
 
-const grantedIf = (condition: boolean): StateExtensionGranted =>
-  condition ? "granted" : "not granted";
+/** What a term that grants the extension starts from; `undefined` for any other term. */
+type GrantedBy = StateTerm["by"];
 
-function grantedIfPaid(
-  { percentPaid: needed }: StateExtension,
-  paid: Decimal | undefined
-): StateExtensionGranted {
-  if (needed === undefined) return "granted";
-  return paid === undefined ? "percent paid unknown" : grantedIf(paid.greaterThanOrEqualTo(needed));
+function isMade(by: GrantedBy, { federalExtension, stateRequest }: StateSituation): boolean {
+  switch (by) {
+    case "automatic":
+      return true;
+    case "federal extension":
+      return federalExtension;
+    case "state request":
+      return stateRequest;
+    case undefined:
+      return false;
+  }
 }
 
 /**
- * Whether a state extends the time to file in a situation.
+ * Whether a state extends the time to file in a situation. One term that grants the extension is enough. Terms that only avoid a
+ * penalty do not count.
  *
- * @param rule - The state's rule.
- * @param situation - Federal request, percent of the state tax paid, the state's own request.
- * @returns Whether the extended due date applies. `percent paid unknown` if the state needs a percent of its tax to be paid by the
- *   due date and `percentPaid` is not given.
+ * @param terms - The terms of the state's rule for the tax year.
+ * @param situation - Federal request, fraction of the state tax paid, the state's own request.
+ * @returns Whether the extended due date applies. The lowest fraction that is enough, if it depends on a fraction paid that is not
+ *   given.
  * @see The state's own text, named in rules/state-extensions.json
+ *
+ * @example
+ * // Rhode Island grants it with a federal extension if all is paid, or with its own form if 80% is paid
  */
 export function stateExtensionGranted(
-  rule: StateExtension,
+  terms: readonly Pick<StateTerm, "by" | "percentPaid">[],
   situation: StateSituation
 ): StateExtensionGranted {
-  const { federalExtension, percentPaid, stateRequest } = situation;
-  switch (rule.grant) {
-    case "automatic":
-      return "granted";
-    case "automatic if paid":
-      return grantedIfPaid(rule, percentPaid);
-    case "with the federal extension":
-      return grantedIf(federalExtension || stateRequest);
-    case "with the federal extension if paid":
-      if (stateRequest) return "granted";
-      return federalExtension ? grantedIfPaid(rule, percentPaid) : "not granted";
-    case "own request":
-      return grantedIf(stateRequest);
-    case "no return":
-      return "not granted";
-  }
+  const { percentPaid: paid } = situation;
+  const needed = terms
+    .filter(({ by }) => isMade(by, situation))
+    .map(({ percentPaid }) => percentPaid ?? new Decimal(0));
+  if (needed.length === 0) return "not granted";
+  const percentNeeded = Decimal.min(...needed);
+  if (percentNeeded.isZero()) return "granted";
+  if (paid === undefined) return { percentNeeded };
+  return paid.greaterThanOrEqualTo(percentNeeded) ? "granted" : "not granted";
 }

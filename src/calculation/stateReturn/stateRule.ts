@@ -5,29 +5,23 @@ import type { Rulebook } from "../../rules/rulebook";
 import type { StateExtension } from "../../rules/stateTable";
 import type { State } from "../state";
 import type { TaxYear } from "../taxYear";
-import { stateRuleReliability, type RuleReliability } from "./stateRuleReliability";
-
-/** A state's rule, and how far it can be relied on. */
-export interface StateRule extends RuleReliability {
-  readonly rule: StateExtension;
-}
 
 /**
  * A state's rule on extensions of time to file.
  *
- * A rule for an earlier tax year, or one that is in doubt, is returned and says so. The caller decides whether to use it.
+ * A rule for an earlier tax year, or one that is in doubt, is returned like any other: `stateRuleReliability` tells them apart.
  *
  * @param taxYear - Calendar tax year.
  * @param state - Postal code.
  * @param rules - The state rules.
- * @returns The rule, its age and the reason for doubt, if any.
+ * @returns The rule.
  * @throws NotInTableError for a tax year or a state that the table does not cover.
  */
 export function stateRule(
   taxYear: TaxYear,
   state: State,
   rules: Pick<Rulebook, "stateExtensions">
-): StateRule {
+): StateExtension {
   const table = rules.stateExtensions;
   requireReach(table, taxYear.lastDay);
   const rule = table.rows.find((row) => row.state === state);
@@ -42,5 +36,5 @@ export function stateRule(
       table,
       `${name} is covered from tax year ${String(fromTaxYear)} (rules/${table.id}.json). Check the state's instructions for that year.`
     );
-  return { rule, ...stateRuleReliability(taxYear, rule) };
+  return rule;
 }

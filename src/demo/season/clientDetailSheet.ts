@@ -13,7 +13,11 @@ export function addClientDetailSheet(workbook: Workbook, clients: readonly Sampl
   putLabel(sheet, "A13", "Deadlines");
   putFormula(sheet, "A14", `EXT.CALENDAR(${taxYear},${state},${filerType})`);
   putLabel(sheet, "A30", "Form 4868, lines 4 to 9");
-  putFormula(sheet, "A31", `EXT.LINES(${totalTax},${payments},${paidWithRequest},${filerType})`);
+  putFormula(
+    sheet,
+    "A31",
+    `EXT.LINES(${taxYear},${totalTax},${payments},${paidWithRequest},${filerType})`
+  );
   putLabel(sheet, "A40", "Penalties and interest (planned), line by line");
   const paid = `${payments}+${paidWithRequest}`;
   putFormula(

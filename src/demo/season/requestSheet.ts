@@ -45,7 +45,7 @@ export function addRequestSheet(workbook: Workbook, clients: readonly SampleClie
         "E12",
         `EXT.MAILTO(${taxYear},${CHOICE.state},${paidWithRequest},,${filerType})`,
       ],
-      ["Form 4868, lines 4 to 9", "A13", "A14", `EXT.LINES(${amounts},${filerType})`],
+      ["Form 4868, lines 4 to 9", "A13", "A14", `EXT.LINES(${taxYear},${amounts},${filerType})`],
       [
         "Ways to request the extension (on the request date, or April 10)",
         "A22",
@@ -61,8 +61,8 @@ export function addRequestSheet(workbook: Workbook, clients: readonly SampleClie
       ["State return", "A40", "A41", `EXT.STATERULE(${taxYear},${CHOICE.state},"yes",,,"yes")`],
       [
         "Letter to client",
-        "A54",
-        "A55",
+        "A60",
+        "A61",
         `EXT.MEMO(${taxYear},${amounts},AsOf,${RECORD},,${filedOn},${paidOn},"full",${STILL_NEEDED},${filer},AssumedRate,${POSTPONEMENT})`,
       ],
     ];
@@ -70,6 +70,6 @@ export function addRequestSheet(workbook: Workbook, clients: readonly SampleClie
     putLabel(sheet, cell, label);
     putFormula(sheet, at, formula);
   }
-  sheet.mergeCells("A55:F60");
-  sheet.getCell("A55").alignment = { wrapText: true, vertical: "top" };
+  sheet.mergeCells("A61:F66");
+  sheet.getCell("A61").alignment = { wrapText: true, vertical: "top" };
 }

@@ -100,7 +100,7 @@ function addRoster(sheet: Worksheet, clients: readonly SampleClient[]): void {
 /** Adds the clients by status, the requests by week with a chart, and the whole client list in one formula. */
 export function addSummarySheet(workbook: Workbook, clients: readonly SampleClient[]): void {
   const sheet = workbook.addWorksheet(SUMMARY_SHEET);
-  setWidths(sheet, [24, 13, 13, 13, 13, 15, 18, 14, 11, 36, 12]);
+  setWidths(sheet, [24, 13, 13, 13, 13, 15, 18, 14, 11, 36, 12, 60]);
   putLabel(sheet, "A1", "As-of date");
   putFormula(sheet, "B1", "AsOf", DATE);
   addStatuses(sheet, clients);

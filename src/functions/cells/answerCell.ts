@@ -43,11 +43,6 @@ export function dateCell(date: CalendarDate): AnswerCell {
   return formatted(serialFromDate(date), DATE_FORMAT);
 }
 
-/** A date with a mark beside it, such as the tax year of an older rule, where the host takes number formats. */
-export function markedDateCell(date: CalendarDate, mark: string): AnswerCell {
-  return formatted(serialFromDate(date), mark === "" ? DATE_FORMAT : `${DATE_FORMAT}" (${mark})"`);
-}
-
 /** Dollars and cents. The amount is rounded already. */
 export function moneyCell(amount: Decimal): AnswerCell {
   return formatted(amount.toNumber(), MONEY_FORMAT);
@@ -84,11 +79,6 @@ export function citation(source: Source): string {
     case "secondary":
       return `${source.citation} (secondary source)`;
     case "memory":
-      return source.citation + unverifiedMark(source);
+      return `${source.citation} (unverified: check the official text)`;
   }
-}
-
-/** The mark of an answer from memory; empty for any other source. */
-export function unverifiedMark({ confidence }: Source): string {
-  return confidence === "memory" ? " (unverified: check the official text)" : "";
 }

@@ -5,6 +5,7 @@ import { toCents } from "../../money/dollars";
 import { optional } from "../arguments/argumentKind";
 import { dollars } from "../arguments/dollars";
 import { cushion, target } from "../arguments/percent";
+import { taxYear } from "../arguments/taxYear";
 import { filerType } from "../arguments/words";
 import { BLANK, cellOrBlank, citation, moneyCell, wholeDollarCell } from "../cells/answerCell";
 import { rowFunction, tableFunction } from "../worksheetFunction";
@@ -75,19 +76,19 @@ export function suggest(...cells: unknown[]): unknown[][] {
 }
 
 const LINES = tableFunction({
-  arguments: { totalTax: dollars, payments: dollars, paidWithRequest: dollars, filerType },
+  arguments: { taxYear, totalTax: dollars, payments: dollars, paidWithRequest: dollars, filerType },
   tables: ["requestLines"],
   law: ["Form 4868, lines 4 to 9", "IRC section 6102(a)"],
   examples: [
     {
-      formula: "=EXT.LINES(18249.50,15000.49,3000)",
+      formula: "=EXT.LINES(2025,18249.50,15000.49,3000)",
       answer: "3,250",
       remark: "balance due, line 6",
     },
   ],
-  calculate: ({ totalTax, payments, paidWithRequest, filerType: who }, rules) => [
+  calculate: ({ taxYear: year, totalTax, payments, paidWithRequest, filerType: who }, rules) => [
     ["Line", "Description", "Amount", "Checked", "Source"],
-    ...requestLines(totalTax, payments, paidWithRequest, who, rules).map(
+    ...requestLines(year, totalTax, payments, paidWithRequest, who, rules).map(
       ({ line, what, amount, checked, source }) => [
         line,
         what,
@@ -103,6 +104,7 @@ const LINES = tableFunction({
  * Table of Form 4868, lines 4 to 9, in whole dollars.
  *
  * @customfunction LINES
+ * @param taxYear Tax year of the form, such as 2025, or the last date of a fiscal year.
  * @param totalTax Estimated total tax, line 4, in dollars.
  * @param payments Total payments, line 5, without the amount paid with the request.
  * @param paidWithRequest Amount paid with the request, line 7, in dollars; 0 if none.
@@ -110,6 +112,7 @@ const LINES = tableFunction({
  * @returns {any[][]} A row of headings, then one row per line. Fills several cells; not for use inside an Excel table.
  */
 export function lines(
+  taxYear: unknown,
   totalTax: unknown,
   payments: unknown,
   paidWithRequest: unknown,

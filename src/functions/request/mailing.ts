@@ -1,6 +1,7 @@
 import { chartResidence } from "../../calculation/request/chartResidence";
 import { deliveryService } from "../../calculation/request/deliveryService";
 import { mailingAddress, type PaperAddress } from "../../calculation/request/mailingAddress";
+import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Given } from "../arguments/argumentKind";
 import { designatedCarrier, service } from "../arguments/carrier";
@@ -9,7 +10,7 @@ import { mailingResidence } from "../arguments/state";
 import { taxYear } from "../arguments/taxYear";
 import { filerType } from "../arguments/words";
 import { yesNo } from "../arguments/yesNo";
-import { BLANK, citation, unverifiedMark } from "../cells/answerCell";
+import { BLANK, citation } from "../cells/answerCell";
 import { InputError } from "../cells/inputError";
 import {
   cellFunction,
@@ -27,6 +28,7 @@ const mailingArguments = {
     carrier: designatedCarrier,
     filerType,
     asLines: yesNo,
+    allowUnverified: yesNo,
   },
   tables: ["mailingAddresses", "serviceCenterStreets", "privateDeliveryServices"] as const,
   law: ["Form 4868, Where To File a Paper Form 4868", "IRC section 7502(f)"],
@@ -50,15 +52,18 @@ function addressFor(
       "The cell is blank. Enter a postal code or a name, foreign, estate or nonresident."
     );
   const isCarried = given.carrier !== undefined;
-  return mailingAddress(given.taxYear, residence, given.paidWithRequest, isCarried, rules);
+  const address = mailingAddress(given.taxYear, residence, given.paidWithRequest, isCarried, rules);
+  if (address.source.confidence === "memory" && !given.allowUnverified)
+    throw new NotInTableError(
+      rules.mailingAddresses,
+      "The address is not shown because it is unverified. Check the form's instructions, or set allowUnverified to yes."
+    );
+  return address;
 }
 
 const MAILTO_LINE = rowFunction({
   ...mailingArguments,
-  calculate: (given, rules) => {
-    const { lines, source } = addressFor(given, rules);
-    return lines.join(", ") + unverifiedMark(source);
-  },
+  calculate: (given, rules) => addressFor(given, rules).lines.join(", "),
 });
 
 const MAILTO_LINES = tableFunction({
@@ -100,6 +105,7 @@ const MAILTO = {
  * @param [carrier] Blank or no for U.S. mail; yes, or the name of a designated service, for a private delivery service.
  * @param [filerType] Blank or resident; out of country and nonresident have addresses of their own.
  * @param [asLines] Yes to return the address as lines in several cells, for one client.
+ * @param [allowUnverified] Yes to return an address that is unverified; blank returns #N/A for such an address.
  * @returns {any[][]} The address on one line, or a row of headings and its lines with their source.
  */
 export function mailTo(
@@ -108,7 +114,8 @@ export function mailTo(
   paidWithRequest: unknown[][],
   carrier?: unknown[][],
   filerType?: unknown[][],
-  asLines?: unknown[][]
+  asLines?: unknown[][],
+  allowUnverified?: unknown[][]
 ): unknown[][];
 export function mailTo(...cells: unknown[]): unknown[][] {
   return MAILTO.answer(cells);

@@ -20,6 +20,7 @@ import { BLANK, dateCell, moneyCell, type AnswerCell } from "../cells/answerCell
 import { cellValue } from "../cells/cellValue";
 import { hostError } from "../cells/hostError";
 import { bestMethod } from "../request/bestMethod";
+import { confirmFirst } from "./confirmFirst";
 import { nextDateText } from "./nextDateText";
 
 /** The headings of the answer. */
@@ -35,6 +36,7 @@ export const ROSTER_HEADINGS = [
   "Days left",
   "Next deadline",
   "Issues",
+  "Confirm first",
 ] as const;
 
 /** The rule tables that a client's row depends on. */
@@ -42,11 +44,13 @@ export const rosterTables = [
   ...chargesTables,
   "estimateReview",
   "installments",
+  "mailingAddresses",
   "perfectionPeriod",
   "privateDeliveryServices",
   "refundClaims",
   "requestIssues",
   "requestMethods",
+  "serviceCenterStreets",
   "stateExtensions",
 ] as const satisfies readonly (keyof Rulebook)[];
 
@@ -124,6 +128,14 @@ export function rosterRow(
     const input = { taxYear, dates: dates(), paidWithRequest, asOf, rejectedOn };
     return bestMethod(requestMethods(input, rules));
   };
+  const toConfirm = (): AnswerCell => {
+    if (stage() === "filed") return BLANK;
+    const isToMail = (): boolean => {
+      const best = method();
+      return best !== BLANK && (given.method ?? best) === "paper";
+    };
+    return confirmFirst(given, isToMail, rules);
+  };
   const issues = (): AnswerCell => {
     const found = requestIssues(clientRequestOf(lazily(clientRequest, cell)), rules);
     return found.filter(({ severity }) => severity !== "reminder").length;
@@ -144,5 +156,6 @@ export function rosterRow(
       return due ? nextDateText(due) : BLANK;
     },
     issues,
+    toConfirm,
   ].map(cellOf);
 }

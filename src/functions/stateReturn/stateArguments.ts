@@ -1,7 +1,13 @@
-import { stateRule, type StateRule } from "../../calculation/stateReturn/stateRule";
+import { extensionParts } from "../../calculation/stateReturn/extensionParts";
+import { stateRule } from "../../calculation/stateReturn/stateRule";
+import {
+  stateRuleReliability,
+  type StateRulePart,
+} from "../../calculation/stateReturn/stateRuleReliability";
 import type { TaxYear } from "../../calculation/taxYear";
 import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
+import type { StateExtension } from "../../rules/stateTable";
 import type { Given } from "../arguments/argumentKind";
 import { percentPaid } from "../arguments/percent";
 import { stateOfReturn } from "../arguments/state";
@@ -21,23 +27,40 @@ export const situation = {
   allowUnverified: yesNo,
 };
 
-/** A state rule with the year it was asked for. */
-export type AskedState = StateRule & { readonly taxYear: TaxYear };
+type AskedState = Given<typeof askedState>;
+type StateRules = Pick<Rulebook, "stateExtensions">;
+
+function ruleWithoutDoubt(
+  { taxYear, state, allowUnverified }: AskedState,
+  rules: StateRules,
+  partsOf: (taxYear: TaxYear, rule: StateExtension) => readonly StateRulePart[]
+): StateExtension {
+  const rule = stateRule(taxYear, state, rules);
+  const doubt = partsOf(taxYear, rule)
+    .map((part) => stateRuleReliability(taxYear, part).doubt)
+    .find((reason) => reason !== undefined);
+  if (doubt === undefined || allowUnverified) return rule;
+  throw new NotInTableError(
+    rules.stateExtensions,
+    `${rule.name} is not shown because ${doubt}. Check the state's current instructions, or set allowUnverified to yes.`
+  );
+}
 
 /**
- * The rule of a state.
+ * The rule of a state, for its regular due date.
  *
- * @throws NotInTableError for a state without a rule, or with a rule in doubt unless `allowUnverified` is yes.
+ * @throws NotInTableError for a state without a rule, or with dates in doubt unless `allowUnverified` is yes.
  */
-export function stateRuleFor(
-  { taxYear, state, allowUnverified }: Given<typeof askedState>,
-  rules: Pick<Rulebook, "stateExtensions">
-): AskedState {
-  const asked = stateRule(taxYear, state, rules);
-  if (asked.doubt !== undefined && !allowUnverified)
-    throw new NotInTableError(
-      rules.stateExtensions,
-      `${asked.rule.name} is not shown because ${asked.doubt}. Check the state's current instructions, or set allowUnverified to yes.`
-    );
-  return { taxYear, ...asked };
+export function ruleOfDueDate(given: AskedState, rules: StateRules): StateExtension {
+  return ruleWithoutDoubt(given, rules, (_taxYear, rule) => [rule]);
+}
+
+/**
+ * The rule of a state, for its extension.
+ *
+ * @throws NotInTableError for a state without a rule, or with dates or a term that grants the extension in doubt, unless
+ *   `allowUnverified` is yes.
+ */
+export function ruleOfExtension(given: AskedState, rules: StateRules): StateExtension {
+  return ruleWithoutDoubt(given, rules, extensionParts);
 }

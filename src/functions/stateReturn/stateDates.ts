@@ -1,9 +1,11 @@
 import { stateDueDate } from "../../calculation/stateReturn/stateDueDate";
 import { stateExtensionGranted } from "../../calculation/stateReturn/stateExtensionGranted";
-import { BLANK, markedDateCell, type AnswerCell } from "../cells/answerCell";
+import { stateTerms } from "../../calculation/stateReturn/stateTerms";
+import type { TaxYear } from "../../calculation/taxYear";
+import { dateCell, type AnswerCell } from "../cells/answerCell";
 import { InputError } from "../cells/inputError";
 import { rowFunction, tableFunction } from "../worksheetFunction";
-import { askedState, situation, stateRuleFor, type AskedState } from "./stateArguments";
+import { askedState, ruleOfDueDate, ruleOfExtension, situation } from "./stateArguments";
 import { stateRuleTable } from "./stateRuleTable";
 
 const LAW = [
@@ -11,18 +13,9 @@ const LAW = [
   "Moving a date from a weekend is common practice, no source",
 ];
 
-/** A date of a state, marked where its rule was read in an older or undated text. */
-function stateDateCell(
-  { taxYear, rule, age }: AskedState,
-  monthAndDay: string | undefined
-): AnswerCell {
-  if (monthAndDay === undefined) return "no return";
-  const marks = {
-    current: "",
-    older: `rule of ${String(rule.sourceTaxYear)}`,
-    undated: "undated rule",
-  };
-  return markedDateCell(stateDueDate(taxYear, monthAndDay), marks[age]);
+/** A date of a state, or that the state has no return. */
+function stateDateCell(taxYear: TaxYear, monthAndDay: string | undefined): AnswerCell {
+  return monthAndDay === undefined ? "no return" : dateCell(stateDueDate(taxYear, monthAndDay));
 }
 
 const STATEDUE = rowFunction({
@@ -30,10 +23,8 @@ const STATEDUE = rowFunction({
   tables: ["stateExtensions"],
   law: LAW,
   examples: [{ formula: '=EXT.STATEDUE(2025,"VA")', answer: "5/1/2026" }],
-  calculate: (given, rules) => {
-    const asked = stateRuleFor(given, rules);
-    return stateDateCell(asked, asked.rule.dueDay);
-  },
+  note: "The electronic due date that some states have is a row of STATERULE.",
+  calculate: (given, rules) => stateDateCell(given.taxYear, ruleOfDueDate(given, rules).dueDay),
 });
 
 /**
@@ -67,19 +58,15 @@ const STATEEXTENDED = rowFunction({
     { formula: '=EXT.STATEEXTENDED(2025,"MA",,85%)', answer: "10/15/2026" },
   ],
   calculate: (given, rules) => {
-    const asked = stateRuleFor(given, rules);
-    const { name, dueDay, extendedDay, percentPaid } = asked.rule;
-    switch (stateExtensionGranted(asked.rule, given)) {
-      case "granted":
-        return stateDateCell(asked, extendedDay);
-      case "not granted":
-        return stateDateCell(asked, dueDay);
-      case "percent paid unknown":
-        throw new InputError(
-          "percentPaid",
-          `The cell is blank. ${name} grants the extension only if ${percentPaid?.times(100).toString() ?? "part"}% of its tax is paid by the due date. Enter the percent paid.`
-        );
-    }
+    const { taxYear } = given;
+    const rule = ruleOfExtension(given, rules);
+    const granted = stateExtensionGranted(stateTerms(taxYear, rule), given);
+    if (typeof granted === "object")
+      throw new InputError(
+        "percentPaid",
+        `The cell is blank. ${rule.name} grants the extension only if ${granted.percentNeeded.times(100).toString()}% of its tax is paid by the due date. Enter the percent paid.`
+      );
+    return stateDateCell(taxYear, granted === "granted" ? rule.extendedDay : rule.dueDay);
   },
 });
 
@@ -113,18 +100,15 @@ const STATERULE = tableFunction({
   law: LAW,
   examples: [{ formula: '=EXT.STATERULE(2025,"NY")', answer: "IT-370" }],
   calculate: (given, rules) => {
-    const asked = stateRuleFor(given, rules);
-    const { dueDay, extendedDay } = asked.rule;
-    const dates = {
-      due: dueDay === undefined ? BLANK : stateDateCell(asked, dueDay),
-      extended: extendedDay === undefined ? BLANK : stateDateCell(asked, extendedDay),
-    };
-    return stateRuleTable(asked, dates, stateExtensionGranted(asked.rule, given));
+    const { taxYear } = given;
+    const rule = ruleOfExtension(given, rules);
+    const terms = stateTerms(taxYear, rule);
+    return stateRuleTable(taxYear, rule, terms, stateExtensionGranted(terms, given));
   },
 });
 
 /**
- * Table of a state's extension rule: what it grants, conditions, dates, forms and the age of its source.
+ * Table of a state's extension rule: dates, each condition and what it does, forms, and how far each source goes.
  *
  * @customfunction STATERULE
  * @param taxYear Tax year, such as 2025; calendar years only.
@@ -133,7 +117,7 @@ const STATERULE = tableFunction({
  * @param [percentPaid] Percent of the state tax paid by the due date, such as 90%.
  * @param [stateRequest] Yes if the state's own request was made on time; blank is no.
  * @param [allowUnverified] Yes to return a rule that is unverified or on which sources disagree; blank returns #N/A for such states.
- * @returns {any[][]} A row of headings, then one row per point. Fills several cells; not for use inside an Excel table.
+ * @returns {any[][]} A row of headings, then one row per date, condition or form. Fills several cells; not for use inside an Excel table.
  */
 export function stateRule(
   taxYear: unknown,

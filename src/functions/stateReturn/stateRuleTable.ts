@@ -1,59 +1,100 @@
+import { stateDueDate } from "../../calculation/stateReturn/stateDueDate";
 import type { StateExtensionGranted } from "../../calculation/stateReturn/stateExtensionGranted";
-import type { StateRule } from "../../calculation/stateReturn/stateRule";
-import { BLANK, citation, type AnswerCell, type AnswerTable } from "../cells/answerCell";
+import type { StateRulePart } from "../../calculation/stateReturn/stateRuleReliability";
+import type { TaxYear } from "../../calculation/taxYear";
+import type { StateExtension, StateTerm } from "../../rules/stateTable";
+import {
+  BLANK,
+  cellOrBlank,
+  dateCell,
+  type AnswerCell,
+  type AnswerTable,
+} from "../cells/answerCell";
+import { stateCitation } from "./stateCaveats";
 
 const HEADINGS = ["Item", "Date", "Text", "Source"];
-
-const AGES = {
-  current: "read for this tax year or a later one",
-  older: "read for an earlier tax year; check the state's current text",
-  undated: "the text has no year; check the state's current text",
-} satisfies Record<StateRule["age"], string>;
-
-const IN_THIS_CASE: Readonly<Record<StateExtensionGranted, string>> = {
-  granted: "granted",
-  "not granted": "not granted; the regular due date applies",
-  "percent paid unknown": "unknown: enter the percent of state tax paid by the due date",
-};
-
 const MOVED = "moved from weekends only";
 
+/** In which order the terms are shown; terms of one kind stay in the order of the rule. */
+const ORDER: readonly StateTerm["effect"][] = [
+  "grants the extension",
+  "limits the extension",
+  "avoids a penalty",
+  "electronic due date",
+  "out of the country",
+  "with the return",
+  "request form",
+  "payment form",
+  "penalty",
+  "interest",
+  "note",
+];
+
+const WAYS: Readonly<Record<NonNullable<StateTerm["by"]>, string>> = {
+  automatic: "automatic",
+  "federal extension": "with the federal extension",
+  "state request": "on the state's own request",
+};
+
+const capitalized = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** The ways to the extension in short: "with the federal extension if 90% is paid; on the state's own request". */
+function waysOf(terms: readonly StateTerm[]): string {
+  return terms
+    .flatMap(({ by, percentPaid }) => {
+      if (by === undefined) return [];
+      const condition = percentPaid ? ` if ${percentPaid.times(100).toString()}% is paid` : "";
+      return [WAYS[by] + condition];
+    })
+    .join("; ");
+}
+
+function inThisCase(granted: StateExtensionGranted): string {
+  if (granted === "granted") return "granted";
+  if (granted === "not granted") return "not granted; the regular due date applies";
+  return "unknown: enter the percent of state tax paid by the due date";
+}
+
 /**
- * The rule of a state as a table: one row for each point that the state has.
+ * The rule of a state as a table: its dates, and one row for each term.
  *
- * @param asked - The rule.
- * @param dates - Regular and extended due date, as cells.
+ * @param taxYear - Calendar tax year.
+ * @param rule - The state's rule.
+ * @param terms - Its terms for the tax year.
  * @param granted - Whether the extension is granted in this case.
  */
 export function stateRuleTable(
-  { rule, age }: StateRule,
-  dates: { readonly due: AnswerCell; readonly extended: AnswerCell },
+  taxYear: TaxYear,
+  rule: StateExtension,
+  terms: readonly StateTerm[],
   granted: StateExtensionGranted
 ): AnswerTable {
-  const source = citation(rule.source);
-  const texts = (item: string, text: string | undefined): AnswerTable =>
-    text === undefined ? [] : [[item, BLANK, text, source]];
-  if (rule.grant === "no return")
-    return [
-      HEADINGS,
-      ["Extension", BLANK, `${rule.name}: no return to extend`, source],
-      ...texts("Condition", rule.condition),
-    ];
-  const isUnknown = granted === "percent paid unknown";
-  const dueInThisCase = granted === "granted" ? dates.extended : dates.due;
-  const year = rule.sourceTaxYear === undefined ? "none" : String(rule.sourceTaxYear);
+  const { name, dueDay, extendedDay } = rule;
+  const sourceOf = (part: StateRulePart): string => stateCitation(taxYear, part);
+  const onDay = (day: string | undefined): AnswerCell =>
+    cellOrBlank(day, (given) => dateCell(stateDueDate(taxYear, given)));
+  const ofTerms = ORDER.flatMap((effect) =>
+    terms
+      .filter((term) => term.effect === effect)
+      .map((term) => [capitalized(effect), onDay(term.day), term.text, sourceOf(term)])
+  );
+  const source = sourceOf(rule);
+  if (dueDay === undefined)
+    return [HEADINGS, ["Extension", BLANK, `${name}: no return to extend`, source], ...ofTerms];
+  const hasForm = terms.some(({ effect }) => effect === "request form");
+  const decided = granted === "granted" ? extendedDay : dueDay;
   return [
     HEADINGS,
-    ["Extension", BLANK, `${rule.name}: ${rule.grant}`, source],
-    ["Regular due date", dates.due, MOVED, source],
-    ["Extended due date", dates.extended, MOVED, source],
-    ["In this case", isUnknown ? BLANK : dueInThisCase, IN_THIS_CASE[granted], source],
-    ...texts("Condition", rule.condition),
-    ...texts("Request form", rule.requestForm ?? "none"),
-    ...texts("Payment form", rule.paymentForm),
-    ...texts("Penalties", rule.additions),
-    ...texts("Interest", rule.interest),
-    ...texts("Note", rule.note),
-    ["Tax year of the text", BLANK, `${year}; ${AGES[age]}`, source],
+    ["Extension", BLANK, `${name}: ${waysOf(terms)}`, source],
+    ["Regular due date", onDay(dueDay), MOVED, source],
+    ["Extended due date", onDay(extendedDay), MOVED, source],
+    [
+      "In this case",
+      typeof granted === "object" ? BLANK : onDay(decided),
+      inThisCase(granted),
+      source,
+    ],
+    ...ofTerms,
+    ...(hasForm ? [] : [["Request form", BLANK, "none", source]]),
   ];
 }

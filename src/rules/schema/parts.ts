@@ -21,8 +21,8 @@ export const confidence = z.enum(["official", "secondary", "memory"]);
 /** How well an entry is known. */
 export type Confidence = z.infer<typeof confidence>;
 
-/** What each entry of a dated table and each row of a list says of itself. */
-const sourced = { source, confidence };
+/** What each entry of a dated table, each row of a list and each part of a row with a source of its own says of itself. */
+export const sourced = { source, confidence };
 
 /** Figures by filing status; `others` is for every status that is not named. */
 export const byStatus = {

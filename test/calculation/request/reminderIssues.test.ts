@@ -1,10 +1,6 @@
-import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { reminderIssues } from "../../../src/calculation/request/reminderIssues";
-import { STATES } from "../../../src/calculation/state";
 import { rulebook } from "../../../src/rules/rulebook";
-import published from "../../fixtures/published/state-extension-dates.json";
-import { RUNS } from "../arbitrary";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 /** The issues with what they are about, the day and the dollars, as text. */
@@ -13,84 +9,6 @@ const found = (given: GivenRequest) =>
     ({ check, details: about, date: day, amount }) =>
       [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
   );
-const checksOf = (given: GivenRequest) =>
-  reminderIssues(givenRequest(given), rulebook).map(({ check }) => check);
-
-describe("what hangs on the state", () => {
-  const alone = ["automatic", "with the federal extension"];
-
-  it.each(published.cases)("of $case: whether the federal request is enough", (one) => {
-    const asks = checksOf({ state: one.inputs.state }).includes("state asks for its own request");
-    expect(asks).toBe(!alone.includes(one.expected.grant));
-  });
-
-  // IT-370 instructions: the federal request is not taken.
-  it("names the state and its condition", () => {
-    expect(found({ state: "NY" })).toEqual([
-      expect.stringMatching(
-        /^state asks for its own request · New York: File the request by the due date/
-      ),
-      "state rule unverified · New York",
-    ]);
-  });
-
-  it.each([
-    ["an undated text", "GA", 2025, true],
-    ["a text of the year before", "CA", 2025, true],
-    ["a text of the year itself", "CA", 2024, false],
-    ["a text of a later year", "CA", 2023, false],
-    ["memory", "KS", 2025, true],
-    ["reports that disagree, of the year itself", "DE", 2024, true],
-    ["no return at all", "FL", 2025, false],
-    ["no return, read for an earlier year", "FL", 2026, false],
-    // New Hampshire's tax on interest and dividends ended with tax year 2024
-    ["no return, of a year before the first it is for", "NH", 2023, true],
-    ["no return, of the last year before that", "NH", 2024, true],
-    ["no return, of the first year it is for", "NH", 2025, false],
-    ["no rule", "PR", 2025, false],
-  ])("warns of %s", (_what, state, taxYear, isUnsure) => {
-    const asOf = `${String(taxYear + 1)}-04-10`;
-    expect(checksOf({ state, taxYear, asOf }).includes("state rule unverified")).toBe(isUnsure);
-  });
-
-  it("warns of a year before the first that a rule is for, whatever the state grants", () => {
-    expect(found({ state: "NH", taxYear: 2024, asOf: "2025-04-10" })).toEqual([
-      "state rule unverified · New Hampshire",
-    ]);
-    const rows = rulebook.stateExtensions.rows.map((row) => ({
-      ...row,
-      fromTaxYear: 2025,
-      sourceTaxYear: 2025,
-    }));
-    const rules = { ...rulebook, stateExtensions: { ...rulebook.stateExtensions, rows } };
-    const checks = (taxYear: number) =>
-      reminderIssues(
-        givenRequest({ state: "CA", taxYear, asOf: `${String(taxYear + 1)}-04-10` }),
-        rules
-      ).map(({ check }) => check);
-    expect(checks(2024)).toContain("state rule unverified");
-    expect(checks(2025)).not.toContain("state rule unverified");
-  });
-
-  it("warns of memory even where a tax year is noted beside it", () => {
-    const rows = rulebook.stateExtensions.rows.map((row) => ({ ...row, sourceTaxYear: 2025 }));
-    const rules = { ...rulebook, stateExtensions: { ...rulebook.stateExtensions, rows } };
-    const checks = (code: string) =>
-      reminderIssues(givenRequest({ state: code }), rules).map(({ check }) => check);
-    expect(checks("KS")).toEqual(["state rule unverified"]);
-    expect(checks("OH")).toEqual([]);
-  });
-
-  it("is nothing for a fiscal year, because the state table covers calendar years", () => {
-    const fiscal = { taxYear: "2025-06-30", asOf: "2025-10-01" };
-    expect(checksOf({ ...fiscal, state: "NY" })).toEqual([]);
-  });
-
-  it("is nothing without a state, in a foreign country or where there is no return", () => {
-    for (const state of [undefined, "foreign", "TX", "WA", "NH"])
-      expect(checksOf({ state })).toEqual([]);
-  });
-});
 
 // 26 U.S.C. 7508A(a).
 describe("a disaster postponement", () => {
@@ -161,18 +79,5 @@ describe("the new year's first estimate", () => {
       "postponement moves dates · 2026-06-08",
       "first installment due · 2026-06-08 · 2500",
     ]);
-  });
-});
-
-describe("reminders", () => {
-  it("name no other state than the client's", () => {
-    fc.assert(
-      fc.property(fc.constantFrom(...STATES), (state) => {
-        const name = rulebook.stateExtensions.rows.find((row) => row.state === state)?.name;
-        for (const { check, details: about } of reminderIssues(givenRequest({ state }), rulebook))
-          if (check.startsWith("state")) expect(about?.split(":")[0]).toBe(name);
-      }),
-      RUNS
-    );
   });
 });

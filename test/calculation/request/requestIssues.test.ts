@@ -100,8 +100,8 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
   },
   "state asks for its own request": { found: { state: "NY" }, besides: { state: "OH" } },
   "state rule unverified": {
-    found: { state: "CA" },
-    besides: { state: "CA", taxYear: 2024, asOf: "2025-04-10" },
+    found: { state: "IL" },
+    besides: { state: "IL", taxYear: 2024, asOf: "2025-04-10" },
   },
   "interest accrues": {
     found: { paidWithRequest: "4999.99" },

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { lines, shortfall, suggest } from "../../../src/functions/request/balanceDue";
-import { answerOf, badInput, down, inCell } from "../sheet";
+import { afterTable, answerOf, badInput, beforeTable, down, inCell } from "../sheet";
 
 describe("SHORTFALL", () => {
   // Form 4868, line 6: line 4 less line 5, not below zero.
@@ -89,10 +89,10 @@ describe("SUGGEST", () => {
 
 describe("LINES", () => {
   const amountsAndMarks = (filerType: unknown) =>
-    lines(18249.5, 15000.49, [[3000]], filerType).map((row) => [row[0], row[2], row[3]]);
+    lines(2025, 18249.5, 15000.49, [[3000]], filerType).map((row) => [row[0], row[2], row[3]]);
 
   it("is a table of one width, headings first, with the law behind each line", () => {
-    const table = lines(18249.5, 15000.49, 3000);
+    const table = lines(2025, 18249.5, 15000.49, 3000);
     expect(table[0]).toEqual(["Line", "Description", "Amount", "Checked", "Source"]);
     expect(new Set(table.map((row) => row.length))).toEqual(new Set([5]));
     for (const row of table.slice(1)) {
@@ -142,6 +142,35 @@ describe("LINES", () => {
     ],
     [down(1, 2), 0, 0, "totalTax: The range has 2 cells. Select one cell."],
   ])("refuses %j, %j, %j", (totalTax, payments, paidWithRequest, sentence) => {
-    expect(answerOf(() => lines(totalTax, payments, paidWithRequest))).toEqual(badInput(sentence));
+    expect(answerOf(() => lines(2025, totalTax, payments, paidWithRequest))).toEqual(
+      badInput(sentence)
+    );
+  });
+
+  it.each([
+    [2016, 6],
+    ["6/30/2026", 6],
+  ])("takes the form of %j", (taxYear, count) => {
+    expect(lines(taxYear, 1, 0, 0)).toHaveLength(count + 1);
+  });
+
+  it.each([
+    [2015, beforeTable("request-lines", "12/31/2015", "12/31/2016")],
+    [2026, afterTable("request-lines", "12/31/2026", "12/31/2025")],
+    ["6/30/2027", afterTable("request-lines", "12/31/2026", "12/31/2025")],
+    [
+      "",
+      badInput(
+        "taxYear: The cell is blank. Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026."
+      ),
+    ],
+    [
+      18249.5,
+      badInput(
+        "taxYear: 12/17/1949 is not the last date of a month, so no fiscal year ends on it. Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026."
+      ),
+    ],
+  ])("refuses the tax year %j", (taxYear, refusal) => {
+    expect(answerOf(() => lines(taxYear, 1, 0, 0))).toEqual(refusal);
   });
 });

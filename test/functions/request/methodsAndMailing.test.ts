@@ -142,12 +142,20 @@ describe("METHODLINES", () => {
 
 // Form 4868, chart of addresses: test/fixtures/published/mailing-addresses.json.
 describe("MAILTO", () => {
+  const UNVERIFIED = notInTable(
+    `${tableTitle("mailing-addresses")}: The address is not shown because it is unverified. Check the form's instructions, or set allowUnverified to yes.`
+  );
+
   it.each(published.cases)("$case ($source.mark)", ({ inputs, expected, source }) => {
-    const mark = source.mark === "memory" ? " (unverified: check the official text)" : "";
-    for (const residence of inputs.residences)
-      expect(inCell(mailTo, inputs.taxYear, residence, inputs.paidWithRequest)).toBe(
-        expected.join(", ") + mark
-      );
+    for (const residence of inputs.residences) {
+      const values = [inputs.taxYear, residence, inputs.paidWithRequest, "", "", ""];
+      const address = expected.join(", ");
+      expect(inCell(mailTo, ...values, "yes")).toBe(address);
+      for (const no of ["", "no"])
+        expect(inCell(mailTo, ...values, no)).toEqual(
+          source.mark === "memory" ? UNVERIFIED : address
+        );
+    }
   });
 
   const CHARLOTTE = "Internal Revenue Service, P.O. Box 1302, Charlotte, NC 28201-1302";
@@ -261,8 +269,20 @@ describe("MAILTO", () => {
       ["P.O. Box 1302", ""],
       ["Charlotte, NC 28201-1302", ""],
     ]);
-    const remembered = mailTo([[2025]], [["TX"]], [[0]], [["yes"]], [[""]], [["yes"]]);
+    const texas = (allowUnverified: string) =>
+      mailTo([[2025]], [["TX"]], [[0]], [["yes"]], [[""]], [["yes"]], [[allowUnverified]]);
+    const remembered = texas("yes");
     expect(remembered[1]?.[1]).toMatch(/\(unverified: check the official text\)$/);
+    expect(remembered.flat().filter((cell) => /unverified/.test(String(cell)))).toHaveLength(1);
+    expect(answerOf(() => texas(""))).toEqual(UNVERIFIED);
+  });
+
+  it("takes only yes or no for an unverified address", () => {
+    expect(inCell(mailTo, 2025, "TX", 0, "", "", "", "perhaps")).toEqual(
+      badInput(
+        'allowUnverified: "perhaps" is not yes or no. Enter yes, no, TRUE, FALSE, x, 1 or 0.'
+      )
+    );
   });
 
   it("shows the lines of one client only, and refuses what is not yes or no", () => {
@@ -296,12 +316,12 @@ describe("MAILTO", () => {
         filers,
         (year, state, filerType) => {
           const found = [0, 1500].map((paidWithRequest) =>
-            inCell(mailTo, year, state, paidWithRequest, "yes", filerType)
+            inCell(mailTo, year, state, paidWithRequest, "yes", filerType, "", "yes")
           );
           expect(found[0]).toEqual(found[1]);
           if (typeof found[0] === "string")
             expect(found[0]).toMatch(
-              /^Internal Revenue Submission Processing Center, \d.*, [A-Z]{2} \d{5}( \(unverified: check the official text\))?$/
+              /^Internal Revenue Submission Processing Center, \d.*, [A-Z]{2} \d{5}$/
             );
           else
             expect(found[0]).toMatchObject({

@@ -3,7 +3,9 @@ import { describe, expect, it } from "vitest";
 import { charges } from "../../../src/functions/penalty/charges";
 import { issueCount } from "../../../src/functions/request/issues";
 import { due, extended } from "../../../src/functions/dueDate/returnDates";
+import { mailTo } from "../../../src/functions/request/mailing";
 import { method } from "../../../src/functions/request/methods";
+import { stateRule } from "../../../src/functions/stateReturn/stateDates";
 import { shortfall, suggest } from "../../../src/functions/request/balanceDue";
 import { roster } from "../../../src/functions/season/roster";
 import {
@@ -26,6 +28,7 @@ const ANSWERS = [
   "Days left",
   "Next deadline",
   "Issues",
+  "Confirm first",
 ];
 const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
 
@@ -44,6 +47,9 @@ const answerFor = (asOf: string, client: Client): Readonly<Record<string, unknow
   const [row = []] = answersOf(asOf, { ...ALDER, ...client });
   return Object.fromEntries(ANSWERS.map((heading, index) => [heading, row[index]]));
 };
+
+const PAPER = "mailing address: secondary source";
+const NO_ADDRESS = "mailing address: not in the rule tables";
 
 // Figures as in the README and in the tests of the functions of the same names.
 describe("ROSTER", () => {
@@ -69,6 +75,7 @@ describe("ROSTER", () => {
         5,
         "request or file, and pay, by 4/15/2026",
         0,
+        "Ohio extension: text without a tax year",
       ],
       [
         "Bramble",
@@ -82,6 +89,7 @@ describe("ROSTER", () => {
         5,
         "request or file, and pay, by 4/15/2026",
         1,
+        "Maine extension: text for tax year 2019",
       ],
       [
         "Cress",
@@ -95,8 +103,56 @@ describe("ROSTER", () => {
         5,
         "pay by 4/15/2026",
         0,
+        "California extension: text for tax year 2024; text without a tax year",
       ],
     ]);
+  });
+
+  // Texts: test/fixtures/published/state-extension-dates.json and mailing-addresses.json.
+  it.each([
+    ["nothing without a state", {}, ""],
+    ["a rule read for the year itself", { state: "IL", taxYear: 2024 }, ""],
+    ["no return", { state: "TX" }, ""],
+    ["no rule", { state: "PR" }, ""],
+    ["a fiscal year", { state: "NY", taxYear: "6/30/2026", paidWithRequest: 0 }, PAPER],
+    ["an old rule", { state: "VA" }, "Virginia extension: text for tax year 2021"],
+    [
+      "an unverified rule",
+      { state: "MS" },
+      "Mississippi extension: text for tax year 2018; unverified",
+    ],
+    [
+      "sources that disagree",
+      { state: "DE" },
+      "Delaware extension: secondary source; text without a tax year; its sources disagree on the request and the percent to pay",
+    ],
+    ["a request on paper", { state: "TX", method: "paper" }, PAPER],
+    [
+      "a request on paper by a private delivery service",
+      { state: "TX", method: "paper", carrier: "yes" },
+      "mailing address: unverified",
+    ],
+    [
+      "a rule and an address",
+      { state: "OH", method: "paper" },
+      `Ohio extension: text without a tax year. ${PAPER}`,
+    ],
+    ["an address that the chart does not have", { state: "MP", method: "paper" }, NO_ADDRESS],
+    ["paper without a state", { method: "paper" }, ""],
+    [
+      "a request that was mailed",
+      { state: "OH", method: "paper", requestedOn: "2026-04-01" },
+      "Ohio extension: text without a tax year",
+    ],
+    ["a filed return", { state: "OH", method: "paper", filedOn: "2026-04-01" }, ""],
+    // The methods of 2026 are not in their table, the state rules are.
+    [
+      "a form not yet covered",
+      { state: "VA", taxYear: 2026 },
+      "Virginia extension: text for tax year 2021",
+    ],
+  ])("says what to confirm first: %s", (_what, client, expected) => {
+    expect(answerFor("2026-04-10", client)["Confirm first"]).toBe(expected);
   });
 
   it.each([
@@ -244,6 +300,7 @@ describe("a row that cannot be read", () => {
       5,
       "request or file, and pay, by 4/15/2026",
       1,
+      "",
     ]);
   });
 
@@ -306,6 +363,7 @@ describe("a row that cannot be read", () => {
     expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
       ...answerFor("2026-04-10", {}),
       Issues: badInput(sentence),
+      ...(field === "method" ? { "Confirm first": badInput(sentence) } : {}),
     });
   });
 
@@ -331,7 +389,7 @@ describe("a row that cannot be read", () => {
   it("shows in each cell what is wrong beside the list", () => {
     const [, row = []] = roster(listOf(["totalTax", "payments"], ALDER), 2025, "");
     const empty = badInput("asOf: The cell is blank. Enter a date such as 4/15/2026.");
-    expect(row.slice(7)).toEqual([empty, empty, empty, empty]);
+    expect(row.slice(7)).toEqual([empty, empty, empty, empty, empty]);
     expect(row[3]).toBe(5000);
     const [, old = []] = roster(listOf(["totalTax", "payments"], ALDER), 2099, "2026-04-10");
     expect(old[1]).toEqual(afterTable("return-due-date", "12/31/2099", "12/31/2027"));
@@ -480,6 +538,54 @@ const anyClient = fc
   });
 type AnyClient = typeof anyClient extends fc.Arbitrary<infer Drawn> ? Drawn : never;
 
+/** What the source column of a table says beyond the source, without what to do about it. */
+const caveatsOf = (source: unknown): readonly string[] =>
+  / \(([^()]*)\)$/
+    .exec(String(source))?.[1]
+    ?.replace(/^unverified: .*/, "unverified")
+    .split("; ") ?? [];
+
+/** What to confirm first, from the source columns of STATERULE and MAILTO. */
+function toConfirm(client: AnyClient, asks: boolean, asOf: number): string {
+  const { state, filerType, paidWithRequest, carrier, rejectedOn } = client;
+  const year = client.taxYear === "" ? 2025 : client.taxYear;
+  const postponement = [client.postponementBegins, client.postponementEnds];
+  const rows = state === "" ? [] : stateRule(year, state, "", "", "", "yes");
+  const caveats = rows
+    .filter(([item]) => item === "Regular due date" || item === "Grants the extension")
+    .flatMap((row) => caveatsOf(row[3]));
+  const name = String(rows[1]?.[2]).split(":")[0];
+  const ofState =
+    caveats.length > 0 ? `${String(name)} extension: ${[...new Set(caveats)].join("; ")}` : "";
+  const best = inCell(
+    method,
+    year,
+    paidWithRequest || 0,
+    asOf,
+    rejectedOn,
+    state,
+    filerType,
+    ...postponement
+  );
+  const isToMail = asks && (client.method || best) === "paper";
+  const isKnown = state !== "" || ["out of country", "nonresident"].includes(filerType);
+  const by = carrier === "" ? "" : "yes";
+  const lines =
+    isToMail && isKnown
+      ? mailTo(
+          [[year]],
+          [[state]],
+          [[paidWithRequest || 0]],
+          [[by]],
+          [[filerType]],
+          [["yes"]],
+          [["yes"]]
+        )
+      : [];
+  const ofAddress = caveatsOf(lines[1]?.[1]).map((caveat) => `mailing address: ${caveat}`);
+  return [ofState, ...ofAddress].filter((part) => part !== "").join(". ");
+}
+
 /** A client's row by the functions of the same names, one call each. */
 function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
   const { totalTax, payments, state, filerType, filedOn, paidOn } = client;
@@ -519,6 +625,7 @@ function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
       client.firstInstallment,
       ...postponement
     ),
+    standing === "filed" ? "" : toConfirm(client, asks, asOf),
   ];
 }
 
