@@ -6,7 +6,8 @@ import "./icons/icon-80.png";
 import "./icons/icon-128.png";
 import { excelWorkbook } from "./excelWorkbook";
 import { fillGuide } from "./fillGuide";
-import { hostOf } from "./hostAnswer";
+import { HOST_SENTENCES, watchHost } from "./hostAnswer";
+import type { WorkbookHost } from "./workbookHost";
 
 /** Today's date, for the as-of date of a new client list. The functions themselves use no clock. */
 function today(): string {
@@ -15,11 +16,22 @@ function today(): string {
   return `${String(now.getFullYear())}-${month}-${String(now.getDate()).padStart(2, "0")}`;
 }
 
+/** The workbook, once Excel answers. Until then, and outside Excel, the note says how matters are. */
+function openWorkbook(): Promise<WorkbookHost> {
+  return new Promise((resolve) => {
+    watchHost(typeof Office === "undefined" ? undefined : Office, (state) => {
+      const note = document.getElementById("outside");
+      if (note) {
+        note.textContent = HOST_SENTENCES[state];
+        note.hidden = state === "excel";
+      }
+      if (state === "excel") resolve(excelWorkbook);
+    });
+  });
+}
+
 async function show(): Promise<void> {
-  const isInHost = await hostOf(typeof Office === "undefined" ? undefined : Office);
-  if (isInHost) document.getElementById("outside")?.remove();
-  const workbook = isInHost ? excelWorkbook : undefined;
-  await fillGuide({ page: document, folder: "", workbook, today });
+  await fillGuide({ page: document, folder: "", workbook: openWorkbook(), today });
 }
 
 // The scripts are in the head, so that the host knows the functions before the page is drawn.

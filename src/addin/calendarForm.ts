@@ -41,6 +41,8 @@ export function calendarForm(latestYear: number): HTMLElement {
   const table = element("div");
   table.setAttribute("aria-live", "polite");
   const show = (): void => {
+    // If the answer fails, no table of another year stays on the page.
+    table.replaceChildren();
     const formula = `=EXT.CALENDAR(${String(Math.trunc(Number(year.value)))},"${state.value}","${filerType.value}")`;
     table.replaceChildren(
       renderAnswer(liveAnswer(formula), `Deadlines for tax year ${year.value}`)

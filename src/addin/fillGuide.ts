@@ -16,14 +16,14 @@ export interface GuidePlace {
   readonly page: NonElementParentNode;
   /** The folder of functions.json and the help, with a slash at the end; empty if they are beside the page. */
   readonly folder: string;
-  /** `undefined` if no workbook is open. */
-  readonly workbook?: WorkbookHost | undefined;
+  /** The open workbook. It may come late, and outside a workbook it never comes. */
+  readonly workbook: Promise<WorkbookHost>;
   /** The as-of date of a new client list, such as 2026-04-01. */
   readonly today: () => string;
 }
 
 /**
- * Fills the sections of the guide: functions, deadlines, rule tables, and the tools if a workbook is open.
+ * Fills the sections of the guide: functions, deadlines, rule tables, and the tools as soon as a workbook is open.
  *
  * @param place - The page and the workbook.
  */
@@ -33,8 +33,9 @@ export async function fillGuide(place: GuidePlace): Promise<void> {
   page.getElementById("calendar")?.append(calendarForm(LATEST_YEAR));
   page.getElementById("tables")?.append(renderTables([...ruleTables.values()]));
   const texts = await guideTexts(folder);
-  const tools = workbook ? workbookTools(workbook, today) : undefined;
-  if (tools) page.getElementById("tools")?.replaceChildren(tools.tools);
-  const groups = renderFunctions(texts, folder, tools?.insert);
+  const tools = workbook.then((opened) => workbookTools(opened, today));
+  void tools.then((made) => page.getElementById("tools")?.replaceChildren(made.tools));
+  const insert = tools.then((made) => made.insert);
+  const groups = renderFunctions(texts, folder, insert);
   page.getElementById("functions")?.append(searchBox(texts, groups), ...groups);
 }

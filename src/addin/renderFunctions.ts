@@ -5,8 +5,8 @@ import type { FunctionText } from "./functionText";
 import { liveAnswer } from "./liveAnswer";
 import { renderAnswer } from "./renderAnswer";
 
-/** What the button beside an example does; `undefined` if no workbook is open. */
-export type InsertFormula = ((formula: string) => void) | undefined;
+/** What the button beside an example does. The button appears as soon as a workbook is open. */
+export type InsertFormula = Promise<(formula: string) => void>;
 
 /**
  * How a function is written in a cell, with optional arguments in square brackets.
@@ -35,14 +35,14 @@ function exampleEntry({ formula }: Example, insert: InsertFormula): HTMLElement 
   const entry = element("div", element("p", element("code", formula)));
   entry.className = "example";
   entry.append(renderAnswer(liveAnswer(formula), `Answer of ${formula}`));
-  if (insert) {
+  void insert.then((insertFormula) => {
     const button = element("button", "Insert in selected cell");
     button.type = "button";
     button.addEventListener("click", () => {
-      insert(formula);
+      insertFormula(formula);
     });
     entry.append(button);
-  }
+  });
   return entry;
 }
 
@@ -86,7 +86,7 @@ function functionEntry(
  *
  * @param texts - The descriptions of the functions.
  * @param folder - The folder of the help, with a slash at the end; empty if it is beside the page.
- * @param insert - Inserts a formula into the workbook.
+ * @param insert - Inserts a formula into the workbook, once one is open.
  * @returns One section for each task.
  */
 export function renderFunctions(

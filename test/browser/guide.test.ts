@@ -150,7 +150,7 @@ describe("the page in a workbook", () => {
     const known = await page.evaluate(() => (globalThis as Host).standInAssociated);
     expect(known.toSorted()).toEqual(metadata.functions.map(({ id }) => id).toSorted());
     await page.waitForSelector("#tools button");
-    expect(await page.locator("#outside").count()).toBe(0);
+    expect(await page.locator("#outside").isVisible()).toBe(false);
     expect(complaints).toEqual([]);
     await page.close();
   });

@@ -216,8 +216,8 @@ describe("the page of the add-in", () => {
     await page.goto(`${address}addin.html`);
     await page.waitForSelector("#tools button");
     await readAll(page);
-    // the stand-in for the host answers after ten milliseconds; three thousand are the page's patience
-    const waits = ["setTimeout 10", "setTimeout 3000"];
+    // the stand-in for the host answers after ten milliseconds; fifteen thousand are the page's patience
+    const waits = ["setTimeout 10", "setTimeout 15000"];
     expect(await reachedBeyondText(page)).toEqual([...READ, ...waits]);
     const untouched = await page.evaluate(() => (globalThis as Host).standInWorkbook.sheets);
     expect(untouched).toEqual([

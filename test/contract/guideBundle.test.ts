@@ -17,9 +17,9 @@ const OF_THE_PAGE: readonly Allowance[] = [
     why: "makes the elements of the guide, which test/browser/privacy.test.ts names",
   },
   {
-    where: /document\.getElementById\("outside"\)\?\.remove\(\)/g,
+    where: /document\.getElementById\("outside"\)/g,
     times: 1,
-    why: "removes the note that there is no workbook",
+    why: "says in the note how matters are with Excel",
   },
   {
     where: /"loading"===document\.readyState\?document\.addEventListener\("DOMContentLoaded",/g,
@@ -32,9 +32,9 @@ const OF_THE_PAGE: readonly Allowance[] = [
     why: "reads today's date of the user for a new client list, where it can be changed",
   },
   {
-    where: /setTimeout\(\(\)=>\{\w+\(!1\)\},3e3\)/g,
+    where: /setTimeout\(\(\)=>\{\w+\("late"\)\},15e3\)/g,
     times: 1,
-    why: "waits three seconds for a host, which may be missing",
+    why: "says after fifteen seconds that Excel has not answered",
   },
 ];
 const ALLOWED = [...BROUGHT_ALONG, ...OF_THE_PAGE];

@@ -38,5 +38,10 @@ export async function showGuide(place: HTMLElement, workbook: WorkbookHost): Pro
   const body = element("div", ...SECTIONS.map(([id, title]) => section(id, title)));
   body.className = "pane";
   tree.append(style, body);
-  await fillGuide({ page: tree, folder: "", workbook, today: () => SAMPLE_DATE });
+  await fillGuide({
+    page: tree,
+    folder: "",
+    workbook: Promise.resolve(workbook),
+    today: () => SAMPLE_DATE,
+  });
 }

@@ -41,7 +41,12 @@ export const EXAMPLES: readonly Call[] = Object.values(catalog).flatMap(({ examp
 /** The example with one argument replaced. Arguments that the example leaves out before it stay left out. */
 function withArgument({ id, given, about }: Call, index: number, value: Argument): Call {
   const more = Array.from({ length: Math.max(0, index - given.length) }, (): Argument => OMITTED);
-  const replaced: Argument[] = [...given.slice(0, index), ...more, value, ...given.slice(index + 1)];
+  const replaced: Argument[] = [
+    ...given.slice(0, index),
+    ...more,
+    value,
+    ...given.slice(index + 1),
+  ];
   const name = parametersOf(id)[index]?.name ?? "";
   return { id, given: replaced, about: `${about} with ${name} ${JSON.stringify(value)}` };
 }

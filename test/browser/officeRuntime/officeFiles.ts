@@ -28,8 +28,8 @@ export const EXCEL_ADDRESS = "https://excel.officeapps.live.com/x/excel.html";
 export interface Network {
   /** Whether nothing answers at the address of office.js. */
   readonly isOfficeBlocked?: boolean;
-  /** Another address to which that of office.js redirects. */
-  readonly officeMovedTo?: string;
+  /** Another address of office.js, put into the tag of the page under the policy as built. */
+  readonly officeTag?: string;
   /** Resolves when the script of the host, such as excel-web-16.00.js, may arrive. */
   readonly hostScriptMayArrive?: Promise<void>;
   /** Text of the page in front of the add-in. */
@@ -49,9 +49,8 @@ export interface Seen {
  */
 export async function answerRequests(context: BrowserContext, network: Network): Promise<Seen> {
   const seen: Seen = { asked: [], refused: [], errors: [] };
-  const folders = [OFFICE_ADDRESS, network.officeMovedTo ?? OFFICE_ADDRESS].map(
-    (address) => new URL(".", address).href
-  );
+  const { officeTag = OFFICE_ADDRESS } = network;
+  const folders = [new URL(".", officeTag).href];
   const fileOf = (url: URL): string | undefined => {
     const folder = folders.find((one) => url.href.startsWith(one));
     // The package has all names in lower case; Microsoft's server takes any.
@@ -71,15 +70,13 @@ export async function answerRequests(context: BrowserContext, network: Network):
     if (!isOfAddIn) seen.asked.push(url.href.split("?")[0] ?? "");
     const isOffice = folders.some((one) => url.href.startsWith(one));
     if (isOffice && network.isOfficeBlocked === true) return route.abort();
-    if (url.href === OFFICE_ADDRESS && network.officeMovedTo !== undefined) {
-      const headers = { location: network.officeMovedTo };
-      return route.fulfill({ status: 302, headers });
-    }
     if (/excel-\w+-[\d.]+\.js/.test(url.pathname)) await network.hostScriptMayArrive;
     const file = fileOf(url);
     if (file === undefined || !existsSync(file)) return route.fulfill({ status: 404, body: "" });
+    const body = readFileSync(file);
+    const isPage = url.href.startsWith(ADDIN_ADDRESS);
     await route.fulfill({
-      body: readFileSync(file),
+      body: isPage ? body.toString().replace(OFFICE_ADDRESS, officeTag) : body,
       contentType: KINDS[path.extname(file)] ?? "application/octet-stream",
       headers: { "access-control-allow-origin": "*" },
     });
