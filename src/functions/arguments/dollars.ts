@@ -74,6 +74,13 @@ export const dollars: CellKind<Decimal> = {
   read: amountOf,
 };
 
+/** Dollars above zero where a blank cell, and so 0, means that there are none to enter. */
+export const dollarsUnlessZero: CellKind<Decimal | undefined> = {
+  ...dollars,
+  isEmpty: isBlankOrZero,
+  whenBlank: { means: undefined },
+};
+
 /** Dollars that may be a loss. A blank cell returns an error. */
 export const signedDollars: CellKind<Decimal> = {
   ...dollars,

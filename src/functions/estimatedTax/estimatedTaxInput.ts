@@ -6,7 +6,7 @@ import type { Rulebook } from "../../rules/rulebook";
 import { optional, type Given } from "../arguments/argumentKind";
 import { postponement, postponementOf } from "../arguments/client";
 import { date } from "../arguments/date";
-import { dollars } from "../arguments/dollars";
+import { dollars, dollarsUnlessZero } from "../arguments/dollars";
 import { assumedRate } from "../arguments/percent";
 import { payments } from "../arguments/ranges";
 import { taxYear } from "../arguments/taxYear";
@@ -22,7 +22,7 @@ export const estimatedTaxPayments = {
   payments,
   paidOn: optional(date),
   assumedRate,
-  currentYearTax: optional(dollars),
+  currentYearTax: dollarsUnlessZero,
   farmerOrFisherman: yesNo,
   ...postponement,
   filerType,

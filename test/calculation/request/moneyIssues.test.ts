@@ -54,8 +54,8 @@ describe("issues with the amounts of a request", () => {
   it.each([
     ["0", "900", ["zero estimate after tax last year 900"]],
     ["0", "0.01", ["zero estimate after tax last year 0.01"]],
-    ["0", "0", []],
-    ["0", undefined, []],
+    ["0", "0", ["zero estimate"]],
+    ["0", undefined, ["zero estimate"]],
     ["0.01", "900", ["below 90% test 0.01 2026-04-15", "interest accrues 0.01 2026-04-15"]],
   ])("of an estimate of %s beside %s last year are %j", (totalTax, priorYearTax, issues) => {
     const prior = priorYearTax === undefined ? {} : { priorYearTax };
