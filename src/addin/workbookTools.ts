@@ -1,7 +1,16 @@
+import { version } from "../rules/version";
 import { calculationSheet } from "./calculationSheet";
 import { clientGrid } from "./clientGrid";
 import { element } from "./element";
+import { excelErrorSentence } from "./excelErrors";
 import { NotDone, type WorkbookHost } from "./workbookHost";
+
+const RECALCULATE = "Recalculate this workbook";
+
+/** Says that the answers in the workbook are those of another version. */
+function newVersion(last: string): string {
+  return `This workbook was last used with version ${last} of the add-in, and this is version ${version}. Select "${RECALCULATE}" to update its results.`;
+}
 
 /** The buttons that change the workbook, and what inserts an example. */
 export interface WorkbookTools {
@@ -23,11 +32,9 @@ export function workbookTools(workbook: WorkbookHost, today: () => string): Work
     work().then(
       (done) => (status.textContent = done),
       (thrown: unknown) => {
-        status.textContent =
-          thrown instanceof NotDone
-            ? thrown.message
-            : "Excel could not make the change. Finish editing the cell and try again.";
-        if (!(thrown instanceof NotDone)) throw thrown;
+        const sentence = thrown instanceof NotDone ? thrown.message : excelErrorSentence(thrown);
+        status.textContent = sentence ?? "The change could not be made.";
+        if (sentence === undefined) throw thrown;
       }
     );
   };
@@ -48,8 +55,21 @@ export function workbookTools(workbook: WorkbookHost, today: () => string): Work
     const name = await workbook.addSheet(calculationSheet(cell));
     return `Added the sheet ${name}.`;
   });
+  const again = button(RECALCULATE, async () => {
+    const entered = (await workbook.recalculate?.()) ?? 0;
+    return entered === 0
+      ? "Recalculated the workbook. No formula had to be entered again."
+      : `Entered ${String(entered)} formulas again and recalculated the workbook.`;
+  });
+  workbook.lastVersion?.().then(
+    (last) => {
+      if (last !== undefined && last !== version) status.textContent = newVersion(last);
+    },
+    // A workbook that cannot be read now is read with the next button.
+    () => undefined
+  );
   return {
-    tools: element("div", addList, show, status),
+    tools: element("div", addList, show, ...(workbook.recalculate ? [again] : []), status),
     insert: (formula) => {
       run(async () => `Inserted the formula in cell ${await workbook.putFormula(formula)}.`);
     },

@@ -229,7 +229,9 @@ describe("the page in a workbook", () => {
     await page.getByRole("button", { name: "Add a client list" }).click();
     await expect
       .poll(() => page.locator("#tools [role=status]").textContent())
-      .toBe("Excel could not make the change. Finish editing the cell and try again.");
+      .toBe(
+        "Excel could not make the change (GeneralException). Try again. If it fails again, save the workbook and restart Excel."
+      );
     await page.close();
   });
 });

@@ -55,18 +55,21 @@ export interface ExcelPage {
     readonly appContext: object;
     readonly hostInfo: string;
     readonly frameHostInfo: string;
+    readonly settings: Readonly<Record<string, unknown>>;
   }): void;
   /** Resolves when the script has registered for calls. */
   readonly isReady: Promise<void>;
   /** Sends calls in one message and resolves with what came back of each. */
   call(calls: readonly SentCall[], flags: number): Promise<CallResult[]>;
   readonly book: ModelBook;
-  /** The largest request that arrived, in characters. */
-  largestRequest: number;
+  /** Whether a request asked to wait until no cell is being edited. */
+  waitsForEditing: boolean;
 }
 
 const INVOKE = 1000;
 const REGISTER = 1;
+/** The flag of a request that waits until no cell is being edited. */
+const WAIT_FOR_EDITING = 64;
 const RESULTS = ["SetInvocationArrayResults", "SetInvocationResults"];
 /** Kinds of paths and actions, as the script numbers them. */
 const PATH = { global: 1, service: 2, method: 3, property: 4, indexer: 5, reference: 6 };
@@ -184,7 +187,8 @@ function queried(object: Member, selected: readonly string[]): unknown {
 }
 
 const page: ExcelPage = {
-  start: ({ address, appContext, hostInfo, frameHostInfo }) => {
+  start: ({ address, appContext, hostInfo, frameHostInfo, settings }) => {
+    Object.assign(page.book.settings, settings);
     context = appContext;
     const target = document.createElement("iframe");
     target.style.cssText = "width:400px;height:800px";
@@ -215,15 +219,14 @@ const page: ExcelPage = {
     return Promise.all(results);
   },
   book: emptyBook(),
-  largestRequest: 0,
+  waitsForEditing: false,
 };
 let context: object = {};
 const root = workbookOf(page.book);
 
 function answerRequest(message: Message, parts: readonly unknown[]): void {
-  const text = String(parts[4] ?? "{}");
-  page.largestRequest = Math.max(page.largestRequest, text.length);
-  const body = JSON.parse(text) as Body;
+  const body = JSON.parse(String(parts[4] ?? "{}")) as Body;
+  if ((Number(parts[6]) & WAIT_FOR_EDITING) !== 0) page.waitsForEditing = true;
   for (const { Name, ArgumentInfo } of body.Actions ?? []) {
     if (Name === "_SetOsfControlContainerReadyForCustomFunctions") becomesReady();
     if (!RESULTS.includes(Name)) continue;

@@ -31,6 +31,8 @@ export interface ExcelKind extends Network {
   readonly sets?: Readonly<Record<string, string>>;
   /** As the host names itself: `Excel|Web|16.00`. */
   readonly host?: string;
+  /** The settings that the workbook has. */
+  readonly settings?: Readonly<Record<string, string>>;
   readonly viewport?: { readonly width: number; readonly height: number };
 }
 
@@ -96,7 +98,7 @@ const appContext = (sets: object) => ({
  * Excel.
  */
 export async function openInExcel(browser: Browser, kind: ExcelKind = {}): Promise<InExcel> {
-  const { sets = CURRENT_SETS, host = "Excel|Web|16.00", viewport, ...network } = kind;
+  const { sets = CURRENT_SETS, host = "Excel|Web|16.00", settings, viewport, ...network } = kind;
   const context = await browser.newContext({ viewport: viewport ?? { width: 420, height: 820 } });
   const seen = await answerRequests(context, { ...network, excelPage: excelPage() });
   const page = await context.newPage();
@@ -107,6 +109,7 @@ export async function openInExcel(browser: Browser, kind: ExcelKind = {}): Promi
     appContext: appContext(sets),
     hostInfo: `${named}$en-US$correlation$isNotDialog$$3`,
     frameHostInfo: `${host}|en-US|correlation||||3`,
+    settings: settings ?? {},
   });
   await page.waitForSelector("iframe");
   const addin = await (await page.$("iframe"))?.contentFrame();

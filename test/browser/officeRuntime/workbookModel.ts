@@ -67,6 +67,8 @@ export interface ModelBook {
   readonly written: string[];
   /** The code that every request gets, such as AccessDenied. */
   refuse?: string | undefined;
+  /** The code that a request gets once it has written so many cells. */
+  refuseAfter?: { readonly written: number; readonly code: string } | undefined;
 }
 
 /** An empty sheet. */
@@ -122,6 +124,9 @@ function rangeOf(
     set Formulas(given: Value[][]) {
       each((r, c) => {
         const formula = given[r]?.[c] ?? "";
+        const { refuseAfter } = book;
+        if (refuseAfter && book.written.length >= refuseAfter.written)
+          throw new ExcelError(refuseAfter.code);
         book.written.push(`${sheet.name}!${letters(column + c)}${row + r + 1}`);
         if (formula === "") delete sheet.cells[key(row + r, column + c)];
         else sheet.cells[key(row + r, column + c)] = { formula };
@@ -227,6 +232,9 @@ function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
         },
       };
     },
+    Delete: () => {
+      book.sheets.splice(book.sheets.indexOf(sheet), 1);
+    },
     FreezePanes: {
       FreezeRows: (rows: number) => {
         sheet.frozen = rows;
@@ -284,6 +292,10 @@ export function workbookOf(book: ModelBook): Member {
         return worksheetOf(book, sheet);
       },
       GetItem: (name: string) => worksheetOf(book, sheetNamed(book, name)),
+      GetItemOrNullObject: (name: string) => {
+        const found = book.sheets.find((sheet) => sheet.name === name);
+        return found ? worksheetOf(book, found) : NULL_OBJECT;
+      },
     },
   };
 }
