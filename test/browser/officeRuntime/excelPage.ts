@@ -101,6 +101,17 @@ function send(message: Message, data: unknown, responseType: number): void {
 /** A service of Microsoft's own, which takes any call. */
 const SERVICE: Member = {};
 
+/** The ranges that later requests may name, by the reference that Excel gives them. */
+const references = new Map<string, Member>();
+
+function instantiated(object: Member): unknown {
+  if (object["isNullObject"] === true) return null;
+  if (!("Address" in object)) return {};
+  const reference = `range ${references.size + 1}`;
+  references.set(reference, object);
+  return { _ReferenceId: reference };
+}
+
 /** Applies the actions of one request to the workbook. */
 function applied(body: Body): unknown[] {
   const { ObjectPaths = {}, Actions = [] } = body;
@@ -135,6 +146,8 @@ function applied(body: Body): unknown[] {
         return (parent as Member)[path.Name];
       case PATH.indexer:
         return called(parent, "GetItem", path.ArgumentInfo);
+      case PATH.reference:
+        return references.get(path.Name);
       default:
         throw new ExcelError(`NotInModel:path of kind ${path.ObjectPathType}`);
     }
@@ -147,7 +160,7 @@ function applied(body: Body): unknown[] {
     const object = objectAt(action.ObjectPathId);
     switch (action.ActionType) {
       case ACTION.instantiate:
-        return (object as Member)["isNullObject"] === true ? { _IsNull: true } : {};
+        return instantiated(object as Member);
       case ACTION.query:
         return queried(object as Member, action.QueryInfo?.Select ?? []);
       case ACTION.method:
@@ -162,7 +175,7 @@ function applied(body: Body): unknown[] {
 
 /** The asked properties of an object, and of each item where it is a collection. */
 function queried(object: Member, selected: readonly string[]): unknown {
-  if (object["isNullObject"] === true) return { _IsNull: true };
+  if (object["isNullObject"] === true) return null;
   const answer: Record<string, unknown> = {};
   const ofItems = selected
     .filter((name) => /^items\//i.test(name))

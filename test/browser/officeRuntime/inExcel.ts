@@ -114,7 +114,7 @@ export async function openInExcel(browser: Browser, kind: ExcelKind = {}): Promi
   await page.waitForSelector("iframe");
   const addin = await (await page.$("iframe"))?.contentFrame();
   if (!addin) throw new Error("The frame of the add-in is missing.");
-  await addin.waitForLoadState();
+  await addin.waitForLoadState("domcontentloaded");
   const inPage: InExcel["inPage"] = (work, given) =>
     page.evaluate(
       ([text, value]) =>

@@ -265,10 +265,10 @@ export function workbookOf(book: ModelBook): Member {
       },
     },
     get Tables() {
-      const pairs = book.sheets.flatMap((sheet) =>
-        sheet.tables.map((one) => [sheet, one] as const)
+      const all = book.sheets.flatMap((sheet) =>
+        sheet.tables.map((one) => tableOf(book, sheet, one))
       );
-      return { Items: pairs.map(([sheet, one]) => tableOf(book, sheet, one)) };
+      return { Items: all, GetItem: (name: string) => all.find((one) => one["Id"] === name) };
     },
     get Names() {
       const items = Object.entries(book.names).map(([Name, Formula]) => ({ Name, Formula }));
