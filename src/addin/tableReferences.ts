@@ -34,22 +34,27 @@ export function withCellAddresses(
 ): string {
   const isHere = (table: TablePlace): boolean =>
     table.sheet === sheet && row > table.headingRow && row <= table.headingRow + table.rows;
-  return formula.replace(REFERENCE, (whole, text?: string, name?: string, inside = "") => {
-    if (text !== undefined) return whole;
-    const table = tables.find((one) =>
-      name === undefined ? isHere(one) : one.name.toLowerCase() === name.toLowerCase()
-    );
-    const ofThisRow = columnIn(inside, THIS_ROW);
-    const heading = ofThisRow ?? columnIn(inside, WHOLE_COLUMN);
-    const index = table?.headings.findIndex((one) => one.toLowerCase() === heading?.toLowerCase());
-    if (table === undefined || index === undefined || index < 0)
-      throw new NotDone(
-        `The reference ${whole} in the formula cannot be read. Use a single column, or cell addresses such as B2.`
+  return formula.replace(
+    REFERENCE,
+    (whole: string, text?: string, name?: string, inside: string = "") => {
+      if (text !== undefined) return whole;
+      const table = tables.find((one) =>
+        name === undefined ? isHere(one) : one.name.toLowerCase() === name.toLowerCase()
       );
-    const column = columnLetters(table.firstColumn + index);
-    const place = `'${table.sheet.replaceAll("'", "''")}'!`;
-    if (ofThisRow !== undefined) return `${place}${column}${String(row)}`;
-    const first = table.headingRow + 1;
-    return `${place}${column}${String(first)}:${column}${String(table.headingRow + table.rows)}`;
-  });
+      const ofThisRow = columnIn(inside, THIS_ROW);
+      const heading = ofThisRow ?? columnIn(inside, WHOLE_COLUMN);
+      const index = table?.headings.findIndex(
+        (one) => one.toLowerCase() === heading?.toLowerCase()
+      );
+      if (table === undefined || index === undefined || index < 0)
+        throw new NotDone(
+          `The reference ${whole} in the formula cannot be read. Use a single column, or cell addresses such as B2.`
+        );
+      const column = columnLetters(table.firstColumn + index);
+      const place = `'${table.sheet.replaceAll("'", "''")}'!`;
+      if (ofThisRow !== undefined) return `${place}${column}${String(row)}`;
+      const first = table.headingRow + 1;
+      return `${place}${column}${String(first)}:${column}${String(table.headingRow + table.rows)}`;
+    }
+  );
 }

@@ -36,7 +36,7 @@ function errorOf(code: string, sentence?: string): CustomFunctions.Error {
   const name = RETURNABLE[code];
   return HostError && ErrorCode && name
     ? new HostError(ErrorCode[name], sentence)
-    : (new PageError(code, sentence) as CustomFunctions.Error);
+    : (new PageError(code, sentence) as unknown as CustomFunctions.Error);
 }
 
 /**

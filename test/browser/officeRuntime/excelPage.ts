@@ -238,7 +238,8 @@ let context: object = {};
 const root = workbookOf(page.book);
 
 function answerRequest(message: Message, parts: readonly unknown[]): void {
-  const body = JSON.parse(String(parts[4] ?? "{}")) as Body;
+  const [, , , , text] = parts;
+  const body = JSON.parse(typeof text === "string" ? text : "{}") as Body;
   if ((Number(parts[6]) & WAIT_FOR_EDITING) !== 0) page.waitsForEditing = true;
   for (const { Name, ArgumentInfo } of body.Actions ?? []) {
     if (Name === "_SetOsfControlContainerReadyForCustomFunctions") becomesReady();

@@ -104,23 +104,24 @@ export async function openInExcel(browser: Browser, kind: ExcelKind = {}): Promi
   const page = await context.newPage();
   await page.goto(EXCEL_ADDRESS);
   const named = host.replaceAll("|", "$");
-  await page.evaluate((given) => (globalThis as ExcelGlobals).excel.start(given), {
-    address: ADDIN_ADDRESS,
-    appContext: appContext(sets),
-    hostInfo: `${named}$en-US$correlation$isNotDialog$$3`,
-    frameHostInfo: `${host}|en-US|correlation||||3`,
-    settings: settings ?? {},
-  });
+  await page.evaluate(
+    (given) => {
+      (globalThis as ExcelGlobals).excel.start(given);
+    },
+    {
+      address: ADDIN_ADDRESS,
+      appContext: appContext(sets),
+      hostInfo: `${named}$en-US$correlation$isNotDialog$$3`,
+      frameHostInfo: `${host}|en-US|correlation||||3`,
+      settings: settings ?? {},
+    }
+  );
   await page.waitForSelector("iframe");
   const addin = await (await page.$("iframe"))?.contentFrame();
   if (!addin) throw new Error("The frame of the add-in is missing.");
   await addin.waitForLoadState("domcontentloaded");
-  const inPage: InExcel["inPage"] = (work, given) =>
-    page.evaluate(
-      ([text, value]) =>
-        (0, eval)(`(${text})`)((globalThis as ExcelGlobals).excel, value) as Promise<never>,
-      [String(work), given] as const
-    ) as Promise<never>;
+  const inside = await page.evaluateHandle(() => (globalThis as ExcelGlobals).excel);
+  const inPage: InExcel["inPage"] = (work, given) => inside.evaluate(work as never, given);
   return {
     page,
     addin,

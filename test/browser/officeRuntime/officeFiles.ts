@@ -83,11 +83,13 @@ export async function answerRequests(context: BrowserContext, network: Network):
   });
   await context.exposeFunction("policyRefused", (refused: string) => seen.refused.push(refused));
   await context.addInitScript(() => {
-    const { policyRefused } = globalThis as unknown as { policyRefused(text: string): void };
+    const { policyRefused } = globalThis as unknown as {
+      policyRefused: (text: string) => void;
+    };
     addEventListener("securitypolicyviolation", ({ effectiveDirective, blockedURI }) => {
       policyRefused(`${effectiveDirective} ${blockedURI}`);
     });
   });
-  context.on("weberror", (error) => seen.errors.push(String(error.error().message)));
+  context.on("weberror", (error) => seen.errors.push(error.error().message));
   return seen;
 }

@@ -1,5 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { version } from "../../../src/rules/version";
 import { openBrowser } from "../browser";
 import { CURRENT_SETS, openInExcel, type InExcel } from "./inExcel";
 import type { ModelBook, ModelCell } from "./workbookModel";
@@ -107,7 +108,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     await press(RECALCULATE);
     await status().toContain("Recalculated");
     const { settings } = await book();
-    expect(settings).toEqual({ extensionSeasonVersion: expect.stringMatching(/^\d+\.\d+\.\d+$/) });
+    expect(settings).toEqual({ extensionSeasonVersion: version });
     const other = await openInExcel(browser, { settings: { extensionSeasonVersion: "0.0.1" } });
     await expect
       .poll(() => other.addin.locator("#tools [role=status]").textContent())

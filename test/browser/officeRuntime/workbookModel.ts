@@ -2,6 +2,7 @@
  * As much of a workbook as the pane uses, under the names that Excel's object model has on the wire. It runs in the page in front of
  * the add-in. Formulas are not calculated: a cell with a formula shows what a test puts into it.
  */
+import { columnLetters, columnNumber } from "../../../src/host/cellAddress";
 
 /** A cell: its formula or value, and what it shows. */
 export interface ModelCell {
@@ -26,15 +27,7 @@ export class ExcelError extends Error {
 const NULL_OBJECT = { isNullObject: true };
 
 /** Letters of a column, counted from 0. */
-export function letters(column: number): string {
-  return column < 26
-    ? String.fromCharCode(65 + column)
-    : letters(Math.floor(column / 26) - 1) + letters(column % 26);
-}
-
-function columnOf(text: string): number {
-  return [...text].reduce((sum, letter) => sum * 26 + letter.charCodeAt(0) - 64, 0) - 1;
-}
+const letters = (column: number): string => columnLetters(column + 1);
 
 /** A table on a sheet: its range. */
 export interface ModelTable {
@@ -128,7 +121,7 @@ function rangeOf(
         if (refuseAfter && book.written.length >= refuseAfter.written)
           throw new ExcelError(refuseAfter.code);
         book.written.push(`${sheet.name}!${letters(column + c)}${row + r + 1}`);
-        if (formula === "") delete sheet.cells[key(row + r, column + c)];
+        if (formula === "") Reflect.deleteProperty(sheet.cells, key(row + r, column + c));
         else sheet.cells[key(row + r, column + c)] = { formula };
       });
     },
@@ -198,8 +191,8 @@ function tableOf(book: ModelBook, sheet: ModelSheet, table: ModelTable): Member 
 function rangeAt(book: ModelBook, sheet: ModelSheet, address: string): Member {
   const [, left = "A", top = "1", right = left, bottom = top] =
     /^\$?([A-Z]+)\$?(\d+)(?::\$?([A-Z]+)\$?(\d+))?$/.exec(address) ?? [];
-  const [row, column] = [Number(top) - 1, columnOf(left)];
-  return rangeOf(book, sheet, row, column, Number(bottom) - row, columnOf(right) - column + 1);
+  const [row, column] = [Number(top) - 1, columnNumber(left) - 1];
+  return rangeOf(book, sheet, row, column, Number(bottom) - row, columnNumber(right) - column);
 }
 
 function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
