@@ -5,6 +5,7 @@ import CustomFunctionsMetadataPlugin from "custom-functions-metadata-plugin";
 import HtmlWebpackPlugin from "html-webpack-plugin";
 import TerserPlugin from "terser-webpack-plugin";
 import webpack from "webpack";
+import { buildAddresses, DEVELOPMENT_ADDRESS } from "./src/addin/buildAddresses.js";
 
 const root = path.dirname(fileURLToPath(import.meta.url));
 
@@ -14,9 +15,11 @@ const functionFiles = readdirSync(path.join(root, "src", "functions"), { recursi
   .filter((file) => file.endsWith(".ts") && readFileSync(file, "utf8").includes("@customfunction"))
   .toSorted();
 
-/** Where the add-in is served from; the manifest template names the development address. */
-const developmentAddress = "https://localhost:3000/";
-const address = process.env.ADDIN_ADDRESS ?? developmentAddress;
+const { address, problem, ...pageAddresses } = buildAddresses(process.env);
+if (problem !== undefined) {
+  console.error(problem);
+  process.exit(1);
+}
 
 /**
  * Writes the manifest with the address of the add-in, and adds to functions.json what the metadata generator does not write: that
@@ -37,7 +40,7 @@ class FinishedMetadataPlugin {
           compilation.updateAsset("functions.json", new webpack.sources.RawSource(text));
         }
         const template = readFileSync(path.join(root, "manifest.xml"), "utf8");
-        const manifest = template.replaceAll(developmentAddress, address);
+        const manifest = template.replaceAll(DEVELOPMENT_ADDRESS, address);
         compilation.emitAsset("manifest.xml", new webpack.sources.RawSource(manifest));
       });
     });
@@ -160,6 +163,7 @@ const addin = {
     new HtmlWebpackPlugin({
       filename: "addin.html",
       template: path.join(root, "src", "addin", "addin.html"),
+      templateParameters: pageAddresses,
       inject: false,
       minify: false,
     }),

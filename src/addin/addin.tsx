@@ -7,7 +7,7 @@ import "./icons/icon-128.png";
 import { render } from "preact";
 import { excelWorkbook } from "./excelWorkbook";
 import { Guide } from "./guide";
-import { hostOf } from "./hostAnswer";
+import { HOST_SENTENCES, watchHost, type HostState } from "./hostAnswer";
 import { followTheme } from "./theme";
 
 /** Today's date, for the as-of date of a new client list. The functions themselves use no clock. */
@@ -17,20 +17,23 @@ function today(): string {
   return `${String(now.getFullYear())}-${month}-${String(now.getDate()).padStart(2, "0")}`;
 }
 
-async function show(): Promise<void> {
+/** Draws the guide, and draws it again whenever more is known of the host. */
+function show(): void {
   const place = document.getElementById("guide");
   if (!place) return;
-  followTheme(undefined);
-  render(<Guide folder="" today={today} />, place);
-  if (!(await hostOf(typeof Office === "undefined" ? undefined : Office))) return;
-  document.getElementById("outside")?.remove();
-  followTheme(Office.context.officeTheme?.isDarkTheme);
-  render(<Guide folder="" workbook={excelWorkbook} today={today} />, place);
+  const draw = (state: HostState): void => {
+    const isOpen = state === "excel";
+    followTheme(isOpen ? Office.context.officeTheme?.isDarkTheme : undefined);
+    const workbook = isOpen ? excelWorkbook : undefined;
+    render(
+      <Guide folder="" note={HOST_SENTENCES[state]} workbook={workbook} today={today} />,
+      place
+    );
+  };
+  watchHost(typeof Office === "undefined" ? undefined : Office, draw);
 }
 
 // The scripts are in the head, so that the host knows the functions before the page is drawn.
 if (document.readyState === "loading") {
-  document.addEventListener("DOMContentLoaded", () => {
-    void show();
-  });
-} else void show();
+  document.addEventListener("DOMContentLoaded", show);
+} else show();

@@ -1,4 +1,5 @@
 import { calculationFormula } from "./calculationFormula";
+import { withCellAddresses } from "./tableReferences";
 import { NotDone, type NewSheet, type SelectedCell } from "./workbookHost";
 
 /**
@@ -9,13 +10,11 @@ import { NotDone, type NewSheet, type SelectedCell } from "./workbookHost";
  * @throws NotDone when there is no calculation to show.
  */
 export function calculationSheet(cell: SelectedCell): NewSheet {
-  const { sheet, address, formula, rowsBelow } = cell;
-  if (formula === "")
+  const { sheet, address, rowsBelow, tables = [] } = cell;
+  if (cell.formula === "")
     throw new NotDone(`Cell ${address} has no formula. Select a cell with an EXT function.`);
-  if (formula.includes("["))
-    throw new NotDone(
-      `The formula in ${address} refers to table columns. Use cell addresses such as B2 instead.`
-    );
+  const row = Number(/\d+$/.exec(address)?.[0]) - rowsBelow;
+  const formula = withCellAddresses(cell.formula, sheet, row, tables);
   const calculation = calculationFormula(formula, sheet, rowsBelow);
   if (calculation === undefined)
     throw new NotDone(

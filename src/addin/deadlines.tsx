@@ -40,7 +40,9 @@ export function Deadlines() {
   const [year, setYear] = useState(String(LATEST_YEAR));
   const [state, setState] = useState("");
   const [filerType, setFilerType] = useState<string>(FILER_TYPES[0]);
-  const formula = `=EXT.CALENDAR(${Math.trunc(Number(year))},"${state}","${filerType}")`;
+  // What is no year is passed as text, so that the function says what to enter.
+  const asked = /^\d{1,4}$/.test(year) ? year : `"${year.replaceAll('"', '""')}"`;
+  const formula = `=EXT.CALENDAR(${asked},"${state}","${filerType}")`;
   return (
     <>
       <div class="fields">

@@ -1,23 +1,73 @@
-import { NotDone, type NewSheet, type SelectedCell, type WorkbookHost } from "./workbookHost";
+import { version } from "../rules/version";
+import { enterAgain } from "./excelFormulas";
+import {
+  NotDone,
+  type NewSheet,
+  type SelectedCell,
+  type TablePlace,
+  type WorkbookHost,
+} from "./workbookHost";
 
 const SPILL_PARENTS = ["ExcelApi", "1.12"] as const;
+const SETTINGS = ["ExcelApi", "1.4"] as const;
 const MOST_SHEETS_OF_A_NAME = 99;
+/** The setting of the workbook with the version of the add-in that last changed it. */
+const VERSION_SETTING = "extensionSeasonVersion";
+
+const supports = ([name, minimum]: readonly [string, string]): boolean =>
+  Office.context.requirements.isSetSupported(name, minimum);
+
+/** Works on the workbook as soon as no cell is being edited. */
+function inWorkbook<Result>(
+  work: (context: Excel.RequestContext) => Promise<Result>
+): Promise<Result> {
+  return Excel.run({ delayForCellEdit: true }, work);
+}
+
+/** Notes in the workbook the version of the add-in, when a button has changed the workbook. */
+function noteVersion({ workbook }: Excel.RequestContext): void {
+  if (supports(SETTINGS)) workbook.settings.add(VERSION_SETTING, version);
+}
 
 function bareAddress(address: string): string {
   return address.slice(address.lastIndexOf("!") + 1).replaceAll("$", "");
+}
+
+async function readTables(context: Excel.RequestContext): Promise<TablePlace[]> {
+  const { tables } = context.workbook;
+  tables.load("items/name");
+  await context.sync();
+  const read = tables.items.map((table) => {
+    const headings = table.getHeaderRowRange();
+    headings.load(["values", "rowIndex", "columnIndex"]);
+    const body = table.getDataBodyRange();
+    body.load("rowCount");
+    table.worksheet.load("name");
+    return { table, headings, body };
+  });
+  await context.sync();
+  return read.map(({ table, headings, body }) => ({
+    name: table.name,
+    sheet: table.worksheet.name,
+    headings: ((headings.values as unknown[][])[0] ?? []).map(String),
+    headingRow: headings.rowIndex + 1,
+    firstColumn: headings.columnIndex + 1,
+    rows: body.rowCount,
+  }));
 }
 
 async function readSelected(context: Excel.RequestContext): Promise<SelectedCell> {
   const cell = context.workbook.getActiveCell();
   cell.load(["address", "formulas", "values", "rowIndex"]);
   cell.worksheet.load("name");
-  const knowsSpills = Office.context.requirements.isSetSupported(...SPILL_PARENTS);
-  const parent = knowsSpills ? cell.getSpillParentOrNullObject() : undefined;
+  const parent = supports(SPILL_PARENTS) ? cell.getSpillParentOrNullObject() : undefined;
   parent?.load(["formulas", "rowIndex", "isNullObject"]);
   await context.sync();
   const filledBy = parent && !parent.isNullObject ? parent : cell;
   const formula = String((filledBy.formulas as (string | number | boolean)[][])[0]?.[0] ?? "");
+  const tables = formula.includes("[") ? { tables: await readTables(context) } : {};
   return {
+    ...tables,
     sheet: cell.worksheet.name,
     address: bareAddress(cell.address),
     formula: formula.startsWith("=") ? formula : "",
@@ -46,12 +96,18 @@ async function freeName(context: Excel.RequestContext, wanted: string): Promise<
 
 function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   const { cells, widths, formats, choices, headingRow, isTable } = wanted;
-  for (const [row, line] of cells.entries()) {
-    if (line.length === 0) continue;
-    sheet.getRangeByIndexes(row, 0, 1, line.length).formulas = [[...line]];
-  }
+  const writeRows = (from: number, to: number): void => {
+    for (const [index, line] of cells.slice(from, to).entries()) {
+      if (line.length === 0) continue;
+      sheet.getRangeByIndexes(from + index, 0, 1, line.length).formulas = [[...line]];
+    }
+  };
   const width = cells[headingRow - 1]?.length ?? 0;
   const below = cells.length - headingRow;
+  writeRows(0, headingRow);
+  // Excel fills a column of a table only with a formula that is entered into the table.
+  if (isTable) sheet.tables.add(sheet.getRangeByIndexes(headingRow - 1, 0, below + 1, width), true);
+  writeRows(headingRow, cells.length);
   for (const [column, format] of formats.entries()) {
     if (format === "" || below < 1) continue;
     const block = sheet.getRangeByIndexes(headingRow, column, below, 1);
@@ -67,29 +123,66 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   const headings = sheet.getRangeByIndexes(headingRow - 1, 0, 1, Math.max(width, 1));
   headings.format.font.bold = true;
   headings.format.wrapText = true;
-  if (isTable) sheet.tables.add(sheet.getRangeByIndexes(headingRow - 1, 0, below + 1, width), true);
   sheet.freezePanes.freezeRows(headingRow);
   sheet.activate();
 }
 
+/** Takes away a sheet that could not be written whole. */
+async function removeSheet(context: Excel.RequestContext, name: string): Promise<void> {
+  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+  await context.sync();
+  if (sheet.isNullObject) return;
+  sheet.delete();
+  await context.sync();
+}
+
 /** The workbook that is open in Excel. */
 export const excelWorkbook: WorkbookHost = {
-  selectedCell: () => Excel.run(readSelected),
+  selectedCell: () => inWorkbook(readSelected),
 
   putFormula: (formula) =>
-    Excel.run(async (context) => {
+    inWorkbook(async (context) => {
       const { address, isEmpty } = await readSelected(context);
       if (!isEmpty) throw new NotDone(`Cell ${address} is not empty. Select an empty cell.`);
       context.workbook.getActiveCell().formulas = [[formula]];
+      noteVersion(context);
       await context.sync();
       return address;
     }),
 
   addSheet: (wanted) =>
-    Excel.run(async (context) => {
+    inWorkbook(async (context) => {
       const name = await freeName(context, wanted.name);
       fill(context.workbook.worksheets.add(name), wanted);
-      await context.sync();
+      noteVersion(context);
+      try {
+        await context.sync();
+      } catch (thrown) {
+        await removeSheet(context, name).catch(() => undefined);
+        throw thrown;
+      }
       return name;
+    }),
+
+  recalculate: () =>
+    inWorkbook(async (context) => {
+      const { worksheets, application } = context.workbook;
+      worksheets.load("items/name");
+      await context.sync();
+      let entered = 0;
+      for (const sheet of worksheets.items) entered += await enterAgain(context, sheet);
+      application.calculate("Full");
+      noteVersion(context);
+      await context.sync();
+      return entered;
+    }),
+
+  lastVersion: () =>
+    inWorkbook(async (context) => {
+      if (!supports(SETTINGS)) return undefined;
+      const setting = context.workbook.settings.getItemOrNullObject(VERSION_SETTING);
+      setting.load("value");
+      await context.sync();
+      return setting.isNullObject ? undefined : String(setting.value);
     }),
 };

@@ -1,37 +1,53 @@
 import { useEffect, useState } from "preact/hooks";
+import { excelErrorSentence } from "./excelErrors";
 import { Deadlines } from "./deadlines";
 import { FunctionList } from "./functionList";
 import type { FunctionText } from "./functionText";
 import { guideTexts } from "./guideTexts";
 import { RuleTableList } from "./ruleTableList";
+import { version } from "../rules/version";
 import { NotDone, type WorkbookHost } from "./workbookHost";
-import { WorkbookTools } from "./workbookTools";
+import { RECALCULATE, WorkbookTools } from "./workbookTools";
 
 /** Where the guide is shown, and the workbook that it works on. */
 export interface GuideProps {
   /** The folder of functions.json and the help, with a slash at the end; empty if they are beside the page. */
   readonly folder: string;
+  /** What to know of the host; empty if a workbook is open. */
+  readonly note?: string;
   /** `undefined` if no workbook is open. */
   readonly workbook?: WorkbookHost | undefined;
   /** The as-of date of a new client list, such as 2026-04-01. */
   readonly today: () => string;
 }
 
+/** Says that the answers in the workbook are those of another version. */
+function newVersion(last: string): string {
+  return `This workbook was last used with version ${last} of the add-in, and this is version ${version}. Select "${RECALCULATE}" to update its results.`;
+}
+
 /** The guide: tools if a workbook is open, functions, deadlines and rule tables. */
-export function Guide({ folder, workbook, today }: GuideProps) {
+export function Guide({ folder, note = "", workbook, today }: GuideProps) {
   const [texts, setTexts] = useState<ReadonlyMap<string, FunctionText>>();
   const [status, setStatus] = useState("");
   useEffect(() => {
     void guideTexts(folder).then(setTexts);
   }, [folder]);
+  useEffect(() => {
+    workbook?.lastVersion?.().then(
+      (last) => {
+        if (last !== undefined && last !== version) setStatus(newVersion(last));
+      },
+      // A workbook that cannot be read now is read with the next button.
+      () => undefined
+    );
+  }, [workbook]);
   const run = (work: () => Promise<string>): void => {
     setStatus("Please wait …");
     work().then(setStatus, (thrown: unknown) => {
-      if (thrown instanceof NotDone) setStatus(thrown.message);
-      else {
-        setStatus("Excel could not make the change. Finish editing the cell and try again.");
-        throw thrown;
-      }
+      const sentence = thrown instanceof NotDone ? thrown.message : excelErrorSentence(thrown);
+      setStatus(sentence ?? "The change could not be made.");
+      if (sentence === undefined) throw thrown;
     });
   };
   const insert = workbook
@@ -41,6 +57,11 @@ export function Guide({ folder, workbook, today }: GuideProps) {
     : undefined;
   return (
     <>
+      {note !== "" && (
+        <p id="outside" class="note" role="status">
+          {note}
+        </p>
+      )}
       <section id="tools" aria-labelledby="tools-title">
         <h2 id="tools-title">Tools for this workbook</h2>
         {workbook ? (

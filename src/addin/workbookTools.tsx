@@ -11,6 +11,9 @@ interface WorkbookToolsProps {
   readonly run: (work: () => Promise<string>) => void;
 }
 
+/** The button that calculates the workbook again. */
+export const RECALCULATE = "Recalculate this workbook";
+
 /** The buttons that change the workbook. */
 export function WorkbookTools({ workbook, today, run }: WorkbookToolsProps) {
   return (
@@ -35,6 +38,20 @@ export function WorkbookTools({ workbook, today, run }: WorkbookToolsProps) {
       >
         Show the calculation for the selected cell
       </fluent-button>
+      {workbook.recalculate && (
+        <fluent-button
+          onClick={() => {
+            run(async () => {
+              const entered = (await workbook.recalculate?.()) ?? 0;
+              return entered === 0
+                ? "Recalculated the workbook. No formula had to be entered again."
+                : `Entered ${entered} formulas again and recalculated the workbook.`;
+            });
+          }}
+        >
+          {RECALCULATE}
+        </fluent-button>
+      )}
     </div>
   );
 }

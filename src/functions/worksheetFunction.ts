@@ -7,6 +7,7 @@ import {
   type Given,
 } from "./arguments/argumentKind";
 import { BLANK, type AnswerCell, type AnswerTable } from "./cells/answerCell";
+import { sizedAnswer } from "./cells/answerSize";
 import { columnOf, isBlankRow, lengthOf, singleCell } from "./cells/columns";
 import { hostError } from "./cells/hostError";
 
@@ -118,7 +119,9 @@ export function rowFunction<List extends ArgumentList, Table extends keyof Ruleb
     const isAcross = columns.some(
       ({ cells: { length: many }, direction }) => many > 1 && direction === "across"
     );
-    return isAcross ? [answers] : answers.map((cell) => [cell]);
+    const range = columns.findIndex(({ cells: { length: many } }) => many > 1);
+    const rows = isAcross ? [answers] : answers.map((cell) => [cell]);
+    return answered(() => sizedAnswer(names[range] ?? "", rows));
   };
   return { ...definition, form: "row", answer };
 }
@@ -148,7 +151,12 @@ function wholeFunction<List extends ArgumentList, Table extends keyof Rulebook, 
 export function tableFunction<List extends ArgumentList, Table extends keyof Rulebook>(
   definition: Definition<List, Table, AnswerTable>
 ): WorksheetFunction {
-  return wholeFunction("table", definition);
+  const list = Object.entries<ArgumentKind<unknown>>(definition.arguments);
+  const [range = ""] = list.find(([, { takes }]) => takes === "range") ?? list[0] ?? [];
+  return wholeFunction("table", {
+    ...definition,
+    calculate: (given, rules) => sizedAnswer(range, definition.calculate(given, rules)),
+  });
 }
 
 /**

@@ -9,7 +9,8 @@ export interface ErrorHelp {
   readonly remedy: string;
 }
 
-const RELOAD = "open the function guide once and press Ctrl+Alt+F9";
+const RELOAD =
+  "select the icon of the add-in under Home, Add-ins, open the function guide and select Recalculate this workbook";
 
 const BAD_ARGUMENT: ErrorHelp = {
   code: "`#VALUE!`",
@@ -46,7 +47,7 @@ const STILL_LOADING: ErrorHelp = {
 const UNKNOWN_NAME: ErrorHelp = {
   code: "`#NAME?`",
   cause: "The function name is misspelled, or the add-in is not loaded on this computer.",
-  remedy: `Check the name and load the add-in. Then ${RELOAD}.`,
+  remedy: `Check the name. To load the add-in, ${RELOAD}.`,
 };
 const FROM_ARGUMENT: ErrorHelp = {
   code: "Any other error",

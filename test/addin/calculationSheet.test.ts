@@ -106,7 +106,7 @@ describe("the sheet with a calculation", () => {
   it.each([
     ["", /^Cell H2 has no formula/],
     ["=EXT.SHORTFALL(E2,F2)", /^There is no calculation to show for H2/],
-    ["=EXT.DUE([@Year])", /refers to table columns/],
+    ["=EXT.DUE([@Year])", /The reference \[@Year\] in the formula cannot be read/],
   ])("is not made for the formula %j, with a sentence that says why", (formula, sentence) => {
     const work = () => calculationSheet({ ...cell, formula });
     expect(work).toThrow(NotDone);

@@ -4,20 +4,35 @@ import { describe, expect, it } from "vitest";
 const root = new URL("../../", import.meta.url);
 const read = (file: string) => readFileSync(new URL(file, root), "utf8");
 
-describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file) => {
-  const html = read(file);
+/** Microsoft's addresses of office.js: since August 2026, and before. */
+const OFFICE_SERVERS = [
+  "https://officeapis.public.onecdn.static.microsoft",
+  "https://appsforoffice.microsoft.com",
+];
+const OFFICE_ADDRESS = "https://officeapis.public.onecdn.static.microsoft/1/office.js";
 
-  it("has a policy that allows only its own files and the host's script", () => {
-    const policy = /Content-Security-Policy"?\s+content="([^"]+)"/.exec(html)?.[1];
+describe("the built page", () => {
+  const html = read("dist/addin.html");
+  const policy = /Content-Security-Policy"?\s+content="([^"]+)"/.exec(html)?.[1];
+
+  it("has a policy that allows only its own files and those of office.js", () => {
     expect(policy?.split("; ")).toEqual([
       "default-src 'none'",
-      "script-src 'self' https://appsforoffice.microsoft.com https://ajax.aspnetcdn.com",
+      `script-src 'self' ${OFFICE_SERVERS.join(" ")}`,
       "style-src 'self' 'unsafe-inline'",
       "img-src 'self'",
       "connect-src 'self'",
+      `frame-src ${OFFICE_SERVERS.join(" ")}`,
       "base-uri 'none'",
       "form-action 'none'",
     ]);
+  });
+
+  it("has a tag, a policy and a text that name the same server of office.js", () => {
+    const tag = /<script[^>]*\ssrc="?(https:[^">\s]+)/.exec(html)?.[1] ?? "";
+    const { origin, host } = new URL(tag);
+    expect(policy).toMatch(new RegExp(`script-src [^;]*${origin}[ ;]`));
+    expect(html.replace(/\s+/g, " ")).toContain(`must load, from <code>${host}</code>`);
   });
 
   it("has no inline script, handler or style", () => {
@@ -32,7 +47,7 @@ describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file)
         String
       )
     );
-    expect([...named]).toEqual(["https://appsforoffice.microsoft.com/lib/1/hosted/office.js"]);
+    expect([...named]).toEqual([OFFICE_ADDRESS]);
   });
 
   it("has landmarks, one main heading and a language", () => {
@@ -57,14 +72,12 @@ describe.each(["src/addin/addin.html", "dist/addin.html"])("the page %s", (file)
       expect(text).toContain(caution);
     }
   });
-});
 
-describe("the built page", () => {
   it("loads the host's script, then the functions, then its own script, in the head", () => {
-    const head = read("dist/addin.html").split("</head>")[0] ?? "";
+    const head = html.split("</head>")[0] ?? "";
     const scripts = [...head.matchAll(/<script[^>]*\ssrc="?([^\s">]+)[^>]*>/g)];
     expect(scripts.map(([, source]) => source)).toEqual([
-      "https://appsforoffice.microsoft.com/lib/1/hosted/office.js",
+      OFFICE_ADDRESS,
       "outside.js",
       "functions.js",
       "addin.js",

@@ -6,7 +6,8 @@ import { fileURLToPath } from "node:url";
 import { chromium, type Browser, type Page } from "playwright-core";
 
 const PLACES = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
-const HOST_SCRIPT = "https://appsforoffice.microsoft.com/lib/1/hosted/office.js";
+/** The address of office.js in the built page. */
+export const OFFICE_ADDRESS = "https://officeapis.public.onecdn.static.microsoft/1/office.js";
 const KINDS: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript; charset=utf-8",
@@ -77,11 +78,11 @@ export async function watchedPage(
     (url) => !url.href.startsWith(address),
     async (route) => {
       const url = route.request().url();
-      if (url === HOST_SCRIPT && hostScript !== undefined) {
+      if (url === OFFICE_ADDRESS && hostScript !== undefined) {
         await route.fulfill({ contentType: "text/javascript", body: hostScript });
         return;
       }
-      if (url !== HOST_SCRIPT) asked.push(url);
+      if (url !== OFFICE_ADDRESS) asked.push(url);
       await route.abort();
     }
   );

@@ -150,7 +150,7 @@ describe("the page in a workbook", () => {
     const known = await page.evaluate(() => (globalThis as Host).standInAssociated);
     expect(known.toSorted()).toEqual(metadata.functions.map(({ id }) => id).toSorted());
     await page.waitForSelector("#tools fluent-button");
-    expect(await page.locator("#outside").count()).toBe(0);
+    expect(await page.locator("#outside").isVisible()).toBe(false);
     expect(complaints).toEqual([]);
     await page.close();
   });
@@ -231,7 +231,9 @@ describe("the page in a workbook", () => {
     await page.locator("fluent-button", { hasText: "Add a client list" }).click();
     await expect
       .poll(() => page.locator("#tools [role=status]").textContent())
-      .toBe("Excel could not make the change. Finish editing the cell and try again.");
+      .toBe(
+        "Excel could not make the change (GeneralException). Try again. If it fails again, save the workbook and restart Excel."
+      );
     await page.close();
   });
 });

@@ -84,6 +84,7 @@ export const OFFICE_HOST = `${built("outside.js")}
   const worksheets = clientObject(
     { items: () => book.sheets.map(({ name }) => ({ name })) },
     {
+      getItemOrNullObject: () => ({ isNullObject: true }),
       add: (name) => {
         const sheet = { name, cells: {}, tables: [], formats: {}, choices: {}, widths: {} };
         waiting.push(() => book.sheets.push(sheet));
@@ -98,6 +99,11 @@ export const OFFICE_HOST = `${built("outside.js")}
   );
   const context = {
     workbook: {
+      settings: {
+        add: () => undefined,
+        getItemOrNullObject: () =>
+          clientObject({ isNullObject: () => true, value: () => undefined }),
+      },
       worksheets,
       getActiveCell: () => {
         const { sheet, row, column } = book.active;
@@ -105,7 +111,7 @@ export const OFFICE_HOST = `${built("outside.js")}
       },
     },
     sync: async () => {
-      if (book.refuse) throw new Error("InvalidOperationInCellEditMode");
+      if (book.refuse) throw Object.assign(new Error("Refused"), { code: "GeneralException" });
       const work = waiting;
       waiting = [];
       for (const one of work) one();
@@ -119,6 +125,6 @@ export const OFFICE_HOST = `${built("outside.js")}
       onReady: (ready) => setTimeout(() => ready({ host: "Excel", platform: "OfficeOnline" }), 10),
       context: { requirements: { isSetSupported: () => true } },
     },
-    Excel: { run: (work) => work(context) },
+    Excel: { run: (_options, work) => work(context) },
   });
 })();`;

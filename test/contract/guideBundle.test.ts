@@ -49,7 +49,9 @@ describe("the built script of the page", () => {
   });
 
   it("uses the host only to see what it supports and to change the workbook", () => {
-    const members = [...guide.matchAll(/(?<!["'\w ])(Office|Excel)\??\.(\w+)(\??\.\w+)?/g)];
+    const members = [
+      ...guide.matchAll(/(?:(?<!["'\w ])|(?<=\breturn ))(Office|Excel)\??\.(\w+)(\??\.\w+)?/g),
+    ];
     const used = members.map(([whole]) => whole.replaceAll("?", "").replace(/\(.*/, ""));
     expect([...new Set(used)].toSorted()).toEqual([
       "Excel.run",

@@ -129,7 +129,17 @@ describe("the server for Excel", () => {
 
   it("prints where the manifest is and the steps for each platform", () => {
     const steps = sideloadSteps("/somewhere/manifest.xml").join("\n");
-    for (const part of ["/somewhere/manifest.xml", "on the web", "Windows", "Mac", "=EXT."]) {
+    for (const part of [
+      "/somewhere/manifest.xml",
+      "on the web",
+      "Windows",
+      "Mac",
+      "=EXT.",
+      "local network",
+      "Select Allow",
+      "If you selected Block",
+      "Recalculate this workbook",
+    ]) {
       expect(steps).toContain(part);
     }
   });

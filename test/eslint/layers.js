@@ -53,7 +53,10 @@ const SURROUNDINGS = [
 ];
 
 const DATE = { name: "Date", message: "Use CalendarDate. Only src/calendar works with Date." };
-const EXCEL = { name: "Excel", message: "Only src/addin/excelWorkbook.ts uses the workbook." };
+const EXCEL = {
+  name: "Excel",
+  message: "Only src/addin/excelWorkbook.ts and excelFormulas.ts use the workbook.",
+};
 const ERRORS = {
   name: "CustomFunctions",
   message: "Only hostError.ts in src/functions makes errors of the host.",
@@ -123,7 +126,7 @@ export const layers = [
   // A new client list starts with the date of the reader.
   without(["src/calendar/**", "src/addin/addin.tsx"], ERRORS, EXCEL),
   without(["src/functions/cells/hostError.ts"], DATE, EXCEL),
-  without(["src/addin/excelWorkbook.ts"], DATE, ERRORS),
+  without(["src/addin/excelWorkbook.ts", "src/addin/excelFormulas.ts"], DATE, ERRORS),
   // The script without a host defines an empty CustomFunctions, and the stand-in host a working one.
   without(["src/addin/outside.ts", "src/host/**"], DATE, EXCEL),
   // The page of the host recognizes a Date in a result, which is a fault of the function.

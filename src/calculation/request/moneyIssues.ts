@@ -27,6 +27,7 @@ export function moneyIssues(
   }
   if (payments.greaterThan(totalTax))
     issues.push({ check: "refund expected", amount: payments.minus(totalTax) });
+  if (totalTax.isZero() && !priorYearTax?.greaterThan(0)) issues.push({ check: "zero estimate" });
   const paid = payments.plus(paidWithRequest);
   const table = rules.reasonableCauseTest;
   const { shareToPay } = entryOn(table, table.knownThrough).figures;

@@ -4,9 +4,8 @@ import { builtFiles } from "./builtFiles";
 import { LOOPBACK } from "./sheetServer";
 
 const HEADERS = {
-  // Excel on the web reads functions.json from another origin, and a browser asks whether a page may reach this machine.
+  // Excel on the web reads functions.json from another origin.
   "access-control-allow-origin": "*",
-  "access-control-allow-private-network": "true",
   // Not "no-store": Excel does not show an icon that may not be cached.
   "cache-control": "max-age=60",
 };

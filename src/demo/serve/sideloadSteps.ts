@@ -11,7 +11,11 @@ export function sideloadSteps(manifest: string): string[] {
     "Excel on the web",
     "  1. Open a workbook. Select Home, Add-ins, More settings, Upload my add-in.",
     "  2. Choose the manifest.",
-    "Excel for Windows (Microsoft 365, or Excel 2021 and later)",
+    "  3. The browser asks whether Excel may reach devices on your local network, which here is",
+    "     this computer. Select Allow; until then the add-in does not load. If you selected Block,",
+    "     open the icon beside the address, allow local network access and load the page again.",
+    "     An add-in on an https server does not bring up this question.",
+    "Excel for Windows (Microsoft 365, or Excel LTSC 2024; LTSC 2021 is not supported by Microsoft)",
     "  1. Share a folder and copy the manifest into it.",
     "  2. Select File, Options, Trust Center, Trust Center Settings, Trusted Add-in Catalogs.",
     "     Add the network path of the folder, check Show in Menu, and restart Excel.",
@@ -21,8 +25,9 @@ export function sideloadSteps(manifest: string): string[] {
     "     and restart Excel.",
     "  2. Select Home, Add-ins.",
     "",
-    "Then type =EXT. in a cell. If cells show #NAME?, open the guide from the Home tab and press",
-    "Ctrl+Alt+F9. Leave this command running while Excel uses the add-in.",
+    "Then type =EXT. in a cell. If cells show #NAME? or #BUSY!, select the icon of the add-in under",
+    "Home, Add-ins, open the function guide and select Recalculate this workbook.",
+    "Leave this command running while Excel uses the add-in.",
   ];
 }
 

@@ -74,8 +74,12 @@ export const dollars: CellKind<Decimal> = {
   read: amountOf,
 };
 
-/** Dollars where 0 is no possible value: it means the same as a blank cell. */
-export const positiveDollars: CellKind<Decimal> = { ...dollars, isEmpty: isBlankOrZero };
+/** Dollars above zero where a blank cell, and so 0, means that there are none to enter. */
+export const dollarsUnlessZero: CellKind<Decimal | undefined> = {
+  ...dollars,
+  isEmpty: isBlankOrZero,
+  whenBlank: { means: undefined },
+};
 
 /** Dollars that may be a loss. A blank cell returns an error. */
 export const signedDollars: CellKind<Decimal> = {

@@ -11,14 +11,33 @@ export class ErrorCell extends Error {
   }
 }
 
+const INVALID_VALUE = "#VALUE!";
+const NOT_AVAILABLE = "#N/A";
 /** The errors that a custom function can return. The host accepts any other one only as an argument. */
 const RETURNABLE: Readonly<Record<string, keyof typeof CustomFunctions.ErrorCode>> = {
-  "#N/A": "notAvailable",
-  "#VALUE!": "invalidValue",
+  [NOT_AVAILABLE]: "notAvailable",
+  [INVALID_VALUE]: "invalidValue",
   "#DIV/0!": "divisionByZero",
   "#NUM!": "invalidNumber",
   "#NULL!": "nullReference",
 };
+
+/** The error on a page without a host. The class of the host comes with a script that only a host loads. */
+class PageError {
+  constructor(
+    readonly code: string,
+    readonly message?: string
+  ) {}
+}
+
+/** Makes an error of the host, or of the page if there is no host. */
+function errorOf(code: string, sentence?: string): CustomFunctions.Error {
+  const { Error: HostError, ErrorCode } = CustomFunctions as Partial<typeof CustomFunctions>;
+  const name = RETURNABLE[code];
+  return HostError && ErrorCode && name
+    ? new HostError(ErrorCode[name], sentence)
+    : (new PageError(code, sentence) as unknown as CustomFunctions.Error);
+}
 
 /**
  * The error that the cell shows: `#VALUE!` with a sentence for bad input, `#N/A` with a sentence for a figure that is not in the
@@ -30,20 +49,18 @@ const RETURNABLE: Readonly<Record<string, keyof typeof CustomFunctions.ErrorCode
  * @returns The host's error.
  */
 export function hostError(thrown: unknown): CustomFunctions.Error {
-  const { Error: HostError, ErrorCode } = CustomFunctions;
-  if (thrown instanceof InputError) return new HostError(ErrorCode.invalidValue, thrown.message);
-  if (thrown instanceof NotInTableError)
-    return new HostError(ErrorCode.notAvailable, thrown.message);
+  if (thrown instanceof InputError) return errorOf(INVALID_VALUE, thrown.message);
+  if (thrown instanceof NotInTableError) return errorOf(NOT_AVAILABLE, thrown.message);
   if (thrown instanceof ErrorCell) {
-    const returnable = RETURNABLE[thrown.code];
-    if (returnable !== undefined) return new HostError(ErrorCode[returnable]);
+    if (thrown.code in RETURNABLE) return errorOf(thrown.code);
     const sentence = `An argument contains the error ${thrown.code}. Correct that cell.`;
-    return new HostError(ErrorCode.invalidValue, sentence);
+    return errorOf(INVALID_VALUE, sentence);
   }
   throw thrown;
 }
 
-/** Whether an exception is an error of the host. */
+/** Whether an exception is an error of the host, or of a page without one. */
 export function isHostError(thrown: unknown): boolean {
-  return thrown instanceof CustomFunctions.Error;
+  const { Error: HostError } = CustomFunctions as Partial<typeof CustomFunctions>;
+  return thrown instanceof PageError || (HostError !== undefined && thrown instanceof HostError);
 }

@@ -1,5 +1,4 @@
-import { optional } from "../arguments/argumentKind";
-import { positiveDollars } from "../arguments/dollars";
+import { dollarsUnlessZero } from "../arguments/dollars";
 import { periods } from "../arguments/periods";
 import { taxYear } from "../arguments/taxYear";
 import { filerType, filingStatus } from "../arguments/words";
@@ -12,7 +11,7 @@ const ANNUALIZED = tableFunction({
     taxYear,
     filingStatus,
     periods,
-    requiredAnnualPayment: optional(positiveDollars),
+    requiredAnnualPayment: dollarsUnlessZero,
     filerType,
   },
   tables: annualizedTables,

@@ -5,7 +5,7 @@ import { smallBalanceException } from "../../calculation/estimatedTax/smallBalan
 import { optional, type Given } from "../arguments/argumentKind";
 import { postponement, postponementOf } from "../arguments/client";
 import { date, dateAfterYear } from "../arguments/date";
-import { dollars } from "../arguments/dollars";
+import { dollars, dollarsUnlessZero } from "../arguments/dollars";
 import { assumedRate } from "../arguments/percent";
 import { optionalPeriods } from "../arguments/periods";
 import { payments } from "../arguments/ranges";
@@ -23,7 +23,7 @@ export const estimatedTaxPayments = {
   payments,
   paidOn: optional(date),
   assumedRate,
-  currentYearTax: optional(dollars),
+  currentYearTax: dollarsUnlessZero,
   farmerOrFisherman: yesNo,
   ...postponement,
   filerType,

@@ -43,7 +43,7 @@ const ESTPENALTY = cellFunction({
  * @param payments Estimated tax payments as rows of date and amount. Date an applied overpayment the first due date.
  * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [currentYearTax] Tax for the year. If entered, no penalty applies when less than $1,000 remains after withholding.
+ * @param [currentYearTax] Tax for the year; blank or 0 if not entered. No penalty applies when less than $1,000 of it remains after withholding.
  * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January, and March 1 in place of January 31 for filedOn.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
@@ -102,7 +102,7 @@ const ESTPENALTYLINES = tableFunction({
  * @param payments Estimated tax payments as rows of date and amount. Date an applied overpayment the first due date.
  * @param [paidOn] Date the remaining tax is paid; blank is the due date of the return.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
- * @param [currentYearTax] Tax for the year. If entered, no penalty applies when less than $1,000 remains after withholding.
+ * @param [currentYearTax] Tax for the year; blank or 0 if not entered. No penalty applies when less than $1,000 of it remains after withholding.
  * @param [farmerOrFisherman] Yes for farmers and fishermen: one installment, due in January, and March 1 in place of January 31 for filedOn.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.

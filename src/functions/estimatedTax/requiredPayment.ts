@@ -1,13 +1,41 @@
 import { firstInstallment as firstOf } from "../../calculation/estimatedTax/firstInstallment";
 import { requiredAnnualPayment } from "../../calculation/estimatedTax/requiredAnnualPayment";
-import { toCents, ZERO } from "../../money/dollars";
-import { optional } from "../arguments/argumentKind";
+import { toCents, ZERO, type Decimal } from "../../money/dollars";
+import { optional, readArgument } from "../arguments/argumentKind";
 import { dollars } from "../arguments/dollars";
 import { taxYear } from "../arguments/taxYear";
 import { filerType, filingStatus } from "../arguments/words";
 import { yesNo } from "../arguments/yesNo";
 import { moneyCell } from "../cells/answerCell";
+import { InputError } from "../cells/inputError";
 import { rowFunction } from "../worksheetFunction";
+
+/** Last year's return as the cells give it. */
+interface PriorYear {
+  readonly priorYearTax: Decimal | undefined;
+  readonly priorYearAgi: Decimal | undefined;
+}
+
+/**
+ * Last year's return. Some versions of Excel send a blank cell as 0, so a tax of 0 counts only beside an adjusted gross income: without
+ * one, there was no return.
+ *
+ * @throws InputError when one of the two is blank and the other is not.
+ */
+function priorYearOf({ priorYearTax: tax, priorYearAgi: agi }: PriorYear): {
+  readonly priorYearTax: Decimal | undefined;
+  readonly priorYearAgi: Decimal;
+} {
+  if (tax === undefined && agi?.greaterThan(0))
+    throw new InputError(
+      "priorYearTax",
+      `The cell is blank, but priorYearAgi is ${agi.toString()}. Enter the tax on last year's return, or clear both if there was none.`
+    );
+  // Beside a tax the income is needed, so a blank cell is refused as for any other amount.
+  const income = agi ?? (tax?.greaterThan(0) ? readArgument(dollars, "priorYearAgi", null) : ZERO);
+  const hasReturn = tax?.greaterThan(0) === true || income.greaterThan(0);
+  return { priorYearTax: hasReturn ? tax : undefined, priorYearAgi: income };
+}
 
 const REQUIREDPAYMENT = rowFunction({
   arguments: {
@@ -15,7 +43,7 @@ const REQUIREDPAYMENT = rowFunction({
     filingStatus,
     currentYearTax: dollars,
     priorYearTax: optional(dollars),
-    priorYearAgi: dollars,
+    priorYearAgi: optional(dollars),
     farmerOrFisherman: yesNo,
   },
   tables: ["requiredAnnualPayment"],
@@ -28,8 +56,9 @@ const REQUIREDPAYMENT = rowFunction({
       remark: "110% of the prior year tax, because AGI was more than $150,000",
     },
   ],
-  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return. Enter 0 for a client who had no tax liability in a 12-month prior year, whether a return was filed or not, if the client was a U.S. citizen or resident for that whole year.",
-  calculate: (given, rules) => moneyCell(toCents(requiredAnnualPayment(given, rules))),
+  note: "Leave `priorYearTax` and `priorYearAgi` blank for a client without a prior year return. A tax of 0 counts only beside an AGI above 0: enter it for a client who had no tax liability in a 12-month prior year and was a U.S. citizen or resident for that whole year.",
+  calculate: (given, rules) =>
+    moneyCell(toCents(requiredAnnualPayment({ ...given, ...priorYearOf(given) }, rules))),
 });
 
 /**
@@ -39,8 +68,8 @@ const REQUIREDPAYMENT = rowFunction({
  * @param taxYear Year the estimated tax is for, such as 2026, or the last date of a fiscal year. One cell or a column.
  * @param filingStatus Single (S), married filing jointly (MFJ) or separately (MFS), head of household (HOH), or qualifying surviving spouse (QSS).
  * @param currentYearTax Tax for that year, expected or known, with self-employment tax and other taxes, in dollars.
- * @param priorYearTax Total tax on last year's return; blank if none was filed for a 12-month year. 0 means no tax, so nothing is required.
- * @param priorYearAgi Adjusted gross income on last year's return, in dollars.
+ * @param priorYearTax Total tax on last year's return; blank if none was filed for a 12-month year. 0 beside an AGI means no tax, so nothing is required.
+ * @param priorYearAgi Adjusted gross income on last year's return, in dollars; blank if none was filed.
  * @param [farmerOrFisherman] Yes if at least 66⅔% of gross income, this year or last, is from farming or fishing; blank is no.
  * @returns {any[][]} Dollars and cents.
  */
@@ -62,7 +91,7 @@ const FIRSTINSTALLMENT = rowFunction({
     filingStatus,
     expectedTax: dollars,
     priorYearTax: optional(dollars),
-    priorYearAgi: dollars,
+    priorYearAgi: optional(dollars),
     withholding: optional(dollars, ZERO),
     overpaymentApplied: optional(dollars, ZERO),
     farmerOrFisherman: yesNo,
@@ -81,9 +110,9 @@ const FIRSTINSTALLMENT = rowFunction({
       remark: "half of the required annual payment, due in June",
     },
   ],
-  note: "If your Excel sends a blank cell as 0, leave `priorYearTax` out of the formula for a client without a prior year return. For a nonresident the answer is half of the required annual payment less a third of the withholding.",
+  note: "Leave `priorYearTax` and `priorYearAgi` blank for a client without a prior year return. A tax of 0 counts only beside an AGI above 0. For a nonresident the answer is half of the required annual payment less a third of the withholding.",
   calculate: ({ expectedTax, ...given }, rules) =>
-    moneyCell(firstOf({ ...given, currentYearTax: expectedTax }, rules)),
+    moneyCell(firstOf({ ...given, ...priorYearOf(given), currentYearTax: expectedTax }, rules)),
 });
 
 /**
@@ -93,8 +122,8 @@ const FIRSTINSTALLMENT = rowFunction({
  * @param taxYear Year the estimated tax is for, such as 2026, or the last date of a fiscal year. One cell or a column.
  * @param filingStatus Single (S), married filing jointly (MFJ) or separately (MFS), head of household (HOH), or qualifying surviving spouse (QSS).
  * @param expectedTax Tax expected for that year, in dollars.
- * @param priorYearTax Total tax on last year's return; blank if none was filed for a 12-month year. 0 means no tax, so nothing is required.
- * @param priorYearAgi Adjusted gross income on last year's return, in dollars.
+ * @param priorYearTax Total tax on last year's return; blank if none was filed for a 12-month year. 0 beside an AGI means no tax, so nothing is required.
+ * @param priorYearAgi Adjusted gross income on last year's return, in dollars; blank if none was filed.
  * @param [withholding] Tax expected to be withheld during the year, in dollars. Blank is none.
  * @param [overpaymentApplied] Overpayment on last year's return applied to that year, in dollars. Blank is none.
  * @param [farmerOrFisherman] Yes if at least 66⅔% of gross income, this year or last, is from farming or fishing; blank is no.

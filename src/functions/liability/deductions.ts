@@ -9,6 +9,7 @@ import { taxYear } from "../arguments/taxYear";
 import { filingStatus } from "../arguments/words";
 import { yesNo } from "../arguments/yesNo";
 import { moneyCell } from "../cells/answerCell";
+import { InputError } from "../cells/inputError";
 import { rowFunction } from "../worksheetFunction";
 
 const MOST_BOXES = 4;
@@ -19,7 +20,8 @@ const STANDARDDEDUCTION = rowFunction({
     taxYear,
     filingStatus,
     ageBlindBoxes: count(MOST_BOXES),
-    dependentEarnedIncome: optional(dollars),
+    dependentEarnedIncome: optional(dollars, ZERO),
+    dependent: yesNo,
   },
   tables: ["standardDeduction", "dependentStandardDeduction"],
   law: ["IRC section 63(c), (f)"],
@@ -29,11 +31,21 @@ const STANDARDDEDUCTION = rowFunction({
       answer: "34,700.00",
       remark: "both spouses age 65 or older",
     },
+    {
+      formula: '=EXT.STANDARDDEDUCTION(2025,"single",,5000,"yes")',
+      answer: "5,450.00",
+      remark: "claimed as a dependent",
+    },
   ],
-  calculate: (given, rules) => {
-    const { ageBlindBoxes, dependentEarnedIncome } = given;
+  calculate: ({ taxYear: year, filingStatus: status, ageBlindBoxes, ...given }, rules) => {
+    const { dependent, dependentEarnedIncome: earned } = given;
+    if (!dependent && earned.greaterThan(0))
+      throw new InputError(
+        "dependent",
+        `The cell is blank or no, but dependentEarnedIncome is ${earned.toString()}. Enter yes if the filer is claimed as a dependent, or clear the income.`
+      );
     return moneyCell(
-      standardOf(given.taxYear, given.filingStatus, ageBlindBoxes, dependentEarnedIncome, rules)
+      standardOf(year, status, ageBlindBoxes, dependent ? earned : undefined, rules)
     );
   },
 });
@@ -45,14 +57,16 @@ const STANDARDDEDUCTION = rowFunction({
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
  * @param filingStatus Single (S), married filing jointly (MFJ) or separately (MFS), head of household (HOH), or qualifying surviving spouse (QSS).
  * @param [ageBlindBoxes] Number of boxes checked for age 65 or older and blindness, 0 to 4. Blank is none.
- * @param [dependentEarnedIncome] Earned income in dollars if the filer is claimed as a dependent; blank if not. 0 is a dependent without earned income.
+ * @param [dependentEarnedIncome] Earned income of a filer who is claimed as a dependent, in dollars. Blank is none.
+ * @param [dependent] Yes if the filer is claimed as a dependent; blank is no.
  * @returns {any[][]} Whole dollars.
  */
 export function standardDeduction(
   taxYear: unknown[][],
   filingStatus: unknown[][],
   ageBlindBoxes?: unknown[][],
-  dependentEarnedIncome?: unknown[][]
+  dependentEarnedIncome?: unknown[][],
+  dependent?: unknown[][]
 ): unknown[][];
 export function standardDeduction(...cells: unknown[]): unknown[][] {
   return STANDARDDEDUCTION.answer(cells);

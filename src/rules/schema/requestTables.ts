@@ -21,6 +21,7 @@ export const requestIssue = z.enum([
   "line 8 checked",
   "line 8 not checked",
   "zero estimate after tax last year",
+  "zero estimate",
   "electronic payment closed",
   "below 90% test",
   "no proof",

@@ -54,8 +54,8 @@ describe("issues with the amounts of a request", () => {
   it.each([
     ["0", "900", ["zero estimate after tax last year 900"]],
     ["0", "0.01", ["zero estimate after tax last year 0.01"]],
-    ["0", "0", []],
-    ["0", undefined, []],
+    ["0", "0", ["zero estimate"]],
+    ["0", undefined, ["zero estimate"]],
     [
       "0.01",
       "900",

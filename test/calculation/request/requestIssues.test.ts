@@ -48,6 +48,7 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
     besides: { asOf: "2026-04-20", record: { ...rejected, confirmedOn: "2026-04-20" } },
   },
   "estimate blank": { found: { totalTax: null }, besides: { totalTax: "0" } },
+  "zero estimate": { found: { totalTax: "0" }, besides: { totalTax: "0.01" } },
   "fiscal year not on paper": {
     found: { ...fiscal, method: "e-file" },
     besides: { ...fiscal, method: "paper" },

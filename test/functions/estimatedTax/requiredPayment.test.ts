@@ -14,8 +14,10 @@ describe("REQUIREDPAYMENT", () => {
     [[2026, "MFJ", 30_000, 20_000, 160_000], 22_000],
     [[2026, " mfs ", 30_000, 20_000, "$75,000.01"], 22_000],
     [[2026, "S", 30_000, 0, 60_000], 0],
-    [[2026, "S", 30_000, "", 60_000], 27_000],
+    [[2026, "S", 30_000, "", ""], 27_000],
     [[2026, "S", 30_000, undefined, 0], 27_000],
+    [[2026, "S", 30_000, 0, 0], 27_000],
+    [[2026, "S", 30_000, 0], 27_000],
     [[2026, "HOH", "10,000.01", "", 0], 9000.01],
     [[2026, "QSS", 27_000, 20_000, 160_000, "yes"], 18_000],
   ])("of %j is %d", (values, dollars) => {
@@ -51,6 +53,10 @@ describe("REQUIREDPAYMENT", () => {
     [
       [2026, "S", 1, "none", 1],
       'priorYearTax: "none" is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.',
+    ],
+    [
+      [2026, "S", 30_000, "", 60_000],
+      "priorYearTax: The cell is blank, but priorYearAgi is 60000. Enter the tax on last year's return, or clear both if there was none.",
     ],
     [
       [2026, "S", 1, 1, ""],

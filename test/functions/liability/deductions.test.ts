@@ -15,8 +15,10 @@ describe("STANDARDDEDUCTION", () => {
     [[2025, "single"], 15_750],
     [[2025, "single", 0], 15_750],
     [[2025, "single", "", ""], 15_750],
-    [[2025, "single", undefined, 5_000], 5_450],
-    [[2025, "single", undefined, 0], 1_350],
+    [[2025, "single", undefined, 0], 15_750],
+    [[2025, "single", undefined, 5_000, "yes"], 5_450],
+    [[2025, "single", undefined, 0, "yes"], 1_350],
+    [[2025, "single", undefined, "", "yes"], 1_350],
   ])("%j is %d", (values, deduction) => {
     expect(inCell(standardDeduction, ...values)).toBe(deduction);
   });
@@ -45,6 +47,12 @@ describe("STANDARDDEDUCTION", () => {
     [
       [2025, "single", 0, -1],
       badInput("dependentEarnedIncome: -1 is negative. Enter zero or a positive dollar amount."),
+    ],
+    [
+      [2025, "single", 0, 5_000],
+      badInput(
+        "dependent: The cell is blank or no, but dependentEarnedIncome is 5000. Enter yes if the filer is claimed as a dependent, or clear the income."
+      ),
     ],
     [[2021, "single"], beforeTable("standard-deduction", "1/1/2021", "1/1/2022")],
     [[2027, "single"], afterTable("standard-deduction", "1/1/2027", "12/31/2026")],
