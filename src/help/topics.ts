@@ -66,7 +66,7 @@ export function topics(help: Help): readonly Topic[] {
       summary: "The labels that LIABILITY, LIABILITYLINES and PAYMENTSTOTAL accept.",
       blocks: [
         "Enter one row per item, in any order: a label and a dollar amount. Case and punctuation do not matter. Repeated labels add up.",
-        "Lived apart is yes or no: whether a separate filer lived apart from the spouse all year. Social Security benefits are then taxed as those of a single filer.",
+        "Lived apart is yes or no: whether a client filing separately lived apart from the spouse all year. Social Security benefits are then taxed as those of a single filer.",
         "A net operating loss carryforward is the amount that this year may deduct, after the limit of 80% of taxable income. A capital loss carryover counts as long-term unless it is entered as short-term. A qualified charitable distribution is part of the retirement distributions entered.",
         "The foreign tax credit, education credits and the credit for the elderly are entered as amounts, after their own limits. The refundable part of the American opportunity credit is a refundable credit.",
         { terms: nameTerms(Object.values(ITEM_LABELS)) },

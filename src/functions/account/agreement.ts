@@ -63,7 +63,7 @@ const AGREEMENT = tableFunction({
       answer: "Simple payment plan",
     },
   ],
-  note: "Open means that the balance and the number of payments are within the limits of the text. The other conditions are for the preparer to check. The monthly payment pays the balance, the failure-to-pay penalty and the interest. Without a tax year, penalty months before the agreement are not counted toward the maximum of 25%. A short-term plan is assumed not to halve the penalty. A row marked as contradicted is shown only because texts disagree. Setup fees are not in the payment.",
+  note: "Open is yes if the balance and the number of payments are within the limits of the source. Check the other conditions yourself. The monthly payment covers the balance, the failure-to-pay penalty and interest, but not the setup fee. Without a tax year, penalty months before the agreement do not count toward the maximum of 25%. A short-term payment plan is assumed not to halve the penalty. A row marked as contradicted is shown because the sources disagree.",
   calculate: (given, rules) => {
     const { owed, agreementOn, filedOnTime } = given;
     const unpaidTax = given.unpaidTax ?? owed;
@@ -93,9 +93,9 @@ const AGREEMENT = tableFunction({
  * @customfunction AGREEMENT
  * @param owed Tax, penalties and interest owed on the date of the agreement, in dollars.
  * @param filedOnTime Yes if the return was filed by its due date, including extensions; blank is no.
- * @param agreementOn Date the IRS accepts the agreement. Setup fees are those of this date.
- * @param [unpaidTax] Tax in that balance, without penalties and interest; blank is the whole balance.
- * @param [taxYear] Tax year of the balance, from which penalty months count; blank if it has several.
+ * @param agreementOn Date the IRS accepts the agreement; setup fees are those in effect on this date.
+ * @param [unpaidTax] Tax included in that balance, without penalties and interest; blank is the whole balance.
+ * @param [taxYear] Tax year of the balance, for its earlier penalty months; blank if the balance covers several years.
  * @param [months] Number of monthly payments, at most 120; blank is the longest term of each kind.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
  * @returns {any[][]} A row of headings, then kinds of agreement, then setup fees. Fills several cells; not for use inside an Excel table.

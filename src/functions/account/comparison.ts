@@ -96,7 +96,7 @@ const EFFECTIVERATE = rowFunction({
       answer: "6.81%",
     },
   ],
-  note: `The rate of paying late: failure-to-pay penalty and interest on the tax. The failure-to-file penalty and the interest on it are left out, because filing late causes them whenever the tax is paid. ${BEFORE_NOTICE} ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
+  note: `The rate of paying late: failure-to-pay penalty and interest on the tax. The failure-to-file penalty and the interest on it are left out, because late filing causes them no matter when the tax is paid. ${BEFORE_NOTICE} ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given, rules) => {
     const input = chargesInputOf(given);
     const cost = costOfPayingLate(charges(input, rules));

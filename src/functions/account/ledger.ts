@@ -47,10 +47,10 @@ const LEDGER = tableFunction({
       formula:
         '=EXT.LEDGER(2025,20000,{"4/15/2026",15000;"11/23/2026",5120},"4/15/2026",,,,,,,,"11/2/2026")',
       answer: "Notice and demand, pay by 11/23/2026",
-      remark: "paid on that date, so that interest ends on 11/2/2026",
+      remark: "paid by that date, so interest stops on 11/2/2026",
     },
   ],
-  note: `The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest. A notice bills what is unpaid on its date: interest stops on what is paid in time, and otherwise begins on the failure-to-pay penalty that it bills. That time is 21 days, or 10 business days if the notice bills $100,000 or more. A month that begins more than 10 days after a levy notice has a rate of 1%, also under an agreement. The agreement is assumed to stay in effect. Later notices and a demand for immediate payment are not calculated. With a clean history, rows below show what first-time abatement or the automatic exemption would likely remove and what would remain. Relief is never certain: see FIRSTTIME. ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
+  note: `The last row has the penalties and interest of the whole period. An amount paid beyond the tax pays the failure-to-pay penalty, then the failure-to-file penalty, then interest. A notice bills what is unpaid on its date. Interest stops on that date for an amount paid within 21 days, or 10 business days if the notice bills $100,000 or more. On what is paid later, interest goes on, and it begins on the failure-to-pay penalty that the notice bills. A month that begins more than 10 days after a levy notice has a rate of 1%, even under an agreement. The agreement is assumed to stay in effect. Later notices and a demand for immediate payment are not calculated. With a clean history, rows below show what first-time abatement or the automatic exemption would likely remove and what would remain. Relief is never certain: see FIRSTTIME. ${INTEREST_OUT_OF_COUNTRY} ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given, rules) => {
     const dates = datesOf(given);
     requireAfterFiling(given, dates);
@@ -78,7 +78,7 @@ const LEDGER = tableFunction({
  * @param [agreementOn] Date the IRS accepts an installment agreement; used only if the return is filed on time.
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
- * @param [noticeOn] Date of the first IRS notice of the balance due, which is the notice and demand.
+ * @param [noticeOn] Date of the first IRS notice of the balance due (notice and demand), such as CP14.
  * @param [levyNoticeOn] Date of the notice of intent to levy, such as CP504, LT11 or Letter 1058.
  * @param [cleanHistory] Yes to add, below the last row, the relief that is likely after three years without penalties; blank is no.
  * @returns {any[][]} A row of headings, then one row per event. Fills several cells; not for use inside an Excel table.

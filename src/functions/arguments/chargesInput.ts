@@ -19,7 +19,7 @@ export const lateness = {
 
 /** The note of a function that charges a balance paid on one date. */
 export const BEFORE_NOTICE =
-  "Interest on the failure-to-pay penalty after a notice, and its rate of 1% after a levy notice, are in LEDGER only, which takes the dates of both.";
+  "Only LEDGER takes the dates of notices: it adds interest on the failure-to-pay penalty after the first notice, and the rate of 1% per month after a levy notice.";
 
 /** The rule tables that penalties and interest depend on. */
 export const chargesTables = [

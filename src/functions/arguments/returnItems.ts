@@ -76,7 +76,7 @@ export const returnItems: RangeKind<ReturnItems> = {
   id: "item-rows",
   title: "Rows of label and amount",
   description:
-    "A range of two columns, a label and dollars in each row, in any order. Repeated labels add up, blank rows are ignored, and case and punctuation do not matter. If a label is not recognized, the error message gives its row and the closest label. Qualified dividends are part of ordinary dividends, and early distributions are part of retirement distributions or pensions: given alone, they count as income. A qualified charitable distribution is part of retirement distributions and comes off them. Carryovers and credits are positive amounts. For gains, business profit, rents, partnerships and other income, a negative amount is a loss.",
+    "A range of two columns, a label and dollars in each row, in any order. Repeated labels add up, blank rows are ignored, and case and punctuation do not matter. If a label is not recognized, the error message gives its row and the closest label. Qualified dividends are part of ordinary dividends, and early distributions are part of retirement distributions or pensions: given alone, they count as income. Include a qualified charitable distribution in retirement distributions; it is subtracted from them. Carryovers and credits are positive amounts. For gains, business profit, rents, partnerships and other income, a negative amount is a loss.",
   accepted: ['{"wages",75750}', '{"Schedule C",-2000;"K-1","$1,500";"children under 17",2}'],
   notAccepted: ['{"wagse",100}', '{"wages"}'],
   takes: "range",

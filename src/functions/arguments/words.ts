@@ -140,7 +140,7 @@ export const calendarSubject: CellKind<CalendarSubject | "all"> = {
   id: "calendar-subject",
   title: "Subject",
   description:
-    "`return`, also if blank: the return, its payment and the new year's estimated tax. `retirement`: contributions to plans and accounts, and their withdrawal. `gift`: Form 709. `foreign`: FBAR, Forms 8938, 3520 and 2350, and two more months out of the country. `elections`: elections and like-kind exchanges. `all`: every deadline.",
+    "`return`, also if blank: the return, its payment and the new year's estimated tax. `retirement`: contributions to plans and accounts, and their withdrawal. `gift`: Form 709. `foreign`: FBAR, Forms 8938, 3520 and 2350, and the two more months by letter out of the country. `elections`: elections and like-kind exchanges. `all`: every deadline.",
   accepted: ['""', '"return"', '"retirement"', '"gift"', '"foreign"', '"elections"', '"All"'],
   notAccepted: ['"state"'],
   takes: "cell",

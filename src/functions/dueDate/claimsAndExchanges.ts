@@ -30,7 +30,7 @@ const EXCHANGEBY = rowFunction({
     },
     { formula: '=EXT.EXCHANGEBY("11/10/2025",2025,"yes")', answer: "5/9/2026" },
   ],
-  note: "The 180 days are not moved for weekends, holidays or a disaster postponement; read the announcement of the postponement. The 45 days to identify the replacement property run separately.",
+  note: "Weekends, holidays and a disaster postponement do not move the 180 days; read the announcement of the postponement. The 45 days to identify the replacement property are not calculated.",
   calculate: (given, rules) => {
     const { soldOn, taxYear: year } = given;
     const endsOn = year.closesOn ?? year.lastDay;
@@ -47,7 +47,7 @@ const EXCHANGEBY = rowFunction({
  * Last date to receive like-kind replacement property: 180 days after the sale, or the due date of the return if earlier.
  *
  * @customfunction EXCHANGEBY
- * @param soldOn Date the property given up was transferred. One cell or a column.
+ * @param soldOn Date the relinquished property was transferred. One cell or a column.
  * @param taxYear Tax year of the sale, such as 2025, or the last date of a fiscal year. One cell or a column.
  * @param [validExtension] Yes if a valid request was made on time; blank is no.
  * @param [state] Postal code or name of the state of residence, or foreign.
@@ -88,7 +88,7 @@ const REFUNDBY = rowFunction({
     { formula: '=EXT.REFUNDBY(2022,,"yes")', answer: "10/15/2026" },
     { formula: '=EXT.REFUNDBY(2022,"9/1/2023","yes")', answer: "9/1/2026" },
   ],
-  note: "Weekends and holidays do not move the answer, because the earlier date is safe. A payment made later than the due date of the return has its own two years, which are not calculated. An overpayment applied to the next year is a payment of that year.",
+  note: "Weekends and holidays do not move the answer, because the earlier date is safe. A payment made after the due date of the return has its own period of two years, which is not calculated. An overpayment applied to the next year counts as a payment of that year.",
   calculate: (given, rules) => {
     const { taxYear: year, filerType, filedOn, validExtension } = given;
     const circumstances = circumstancesOf(given);
@@ -99,7 +99,7 @@ const REFUNDBY = rowFunction({
 });
 
 /**
- * Last date to claim a refund of what was withheld or paid as estimated tax, with the look-back for an extension.
+ * Last date to claim a refund of withholding and estimated tax payments; a valid extension lengthens the lookback period.
  *
  * @customfunction REFUNDBY
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.
@@ -132,16 +132,16 @@ const ABROADDATE = rowFunction({
     { formula: '=EXT.ABROADDATE("6/11/2025","physical presence")', answer: "7/11/2026" },
     { formula: '=EXT.ABROADDATE("6/11/2025","bona fide residence")', answer: "1/31/2027" },
   ],
-  note: "The date to enter on Form 2350, line 1, which is filed by the regular due date. It extends the time to file, not the time to pay. The 90 days for moving expenses are not calculated.",
+  note: "Enter the date on Form 2350, line 1, and file the form by the regular due date. The extension is for filing, not for payment. The 90 days for moving expenses are not calculated.",
   calculate: (given, rules) =>
     dateCell(abroadDate(given.firstFullDay, given.qualifyingTest, rules)),
 });
 
 /**
- * Extended due date to request on Form 2350: 12 months and 30 days after a client abroad begins to qualify for the exclusion.
+ * Extended due date to request on Form 2350: 12 months and 30 days after the client begins to qualify for the foreign earned income exclusion.
  *
  * @customfunction ABROADDATE
- * @param firstFullDay First full day of 24 hours abroad. One cell or a column.
+ * @param firstFullDay First full 24-hour day in a foreign country. One cell or a column.
  * @param qualifyingTest physical presence, or bona fide residence (counted from the next January 1).
  * @returns {any[][]} A worksheet date. Weekends and holidays do not move it.
  */

@@ -54,7 +54,7 @@ const EXTENDED = rowFunction({
     { formula: "=EXT.EXTENDED(2025)", answer: "10/15/2026" },
     { formula: "=EXT.EXTENDED(2022)", answer: "10/16/2023" },
   ],
-  note: `If it equals DUE, a postponement leaves the extension no more time to give. ${POSTPONEMENT_IN_WEEKEND}`,
+  note: `If it equals DUE, a postponement already reaches the extended due date, and an extension gives no more time. ${POSTPONEMENT_IN_WEEKEND}`,
   calculate: (given) => dateCell(datesOf(given).extended.lastDay),
 });
 

@@ -25,10 +25,10 @@ const ANNUALIZED = tableFunction({
         '=EXT.ANNUALIZED(2025,"single",{"","Jan-Mar","Jan-May","Jan-Aug","Jan-Dec";"AGI",10000,20000,60000,120000},15000)',
       answer: "2,675.00",
       remark:
-        "income tax on the annualized income of the first period, line 14; the required installments are in line 27",
+        "income tax on the annualized income of the first period, line 14; the required installments are on line 27",
     },
   ],
-  note: "Line numbers are those of the form for 2018 through 2021; the later forms were not read. Lines 1 to 21 are in whole dollars, apart from what you enter. Tax is at ordinary rates: for capital gains enter the `tax on the annualized income`. Enter itemized deductions before the limit of section 68, which applies from 2026. Self-employment tax is for one person: add a spouse's annualized tax to other taxes. A nonresident has no standard deduction unless you enter one, skips the first column, and adds 30% of income not effectively connected to other taxes. The percentages of a nonresident are those of the form's instructions, because section 6654(j)(3)(B) prints a table for four installments.",
+  note: "Line numbers follow the forms for 2018 through 2021; later forms were not checked. Lines 1 to 21 are in whole dollars, apart from what you enter. Tax is at ordinary rates: for capital gains enter the `tax on the annualized income`. Enter itemized deductions before the section 68 limit, which applies from 2026. Self-employment tax is for one person: add a spouse's annualized tax to other taxes. A nonresident has no standard deduction unless you enter one, skips the first column, and includes 30% of income that is not effectively connected in other taxes. The percentages of a nonresident are those of the form's instructions, because section 6654(j)(3)(B) prints a table for four installments.",
   calculate: ({ taxYear: year, filingStatus: status, requiredAnnualPayment, ...given }, rules) =>
     annualizedTable(
       year,

@@ -58,7 +58,7 @@ function installmentLines(law: Source): readonly Line<AnnualizedInstallment>[] {
     [22, "Required installments of earlier columns", ({ earlier }) => money(earlier)],
     [23, "Annualized income installment", ({ annualized }) => money(annualized)],
     [24, "Part of the required annual payment", ({ regular }) => money(regular), law],
-    [25, "Saved by earlier installments", ({ saved }) => money(saved)],
+    [25, "Earlier reduction to recapture", ({ saved }) => money(saved)],
     [26, "Line 24 plus line 25", ({ regularAndSaved }) => money(regularAndSaved)],
     [27, "Required installment", ({ required }) => money(required)],
   ];
@@ -68,7 +68,12 @@ function installmentLines(law: Source): readonly Line<AnnualizedInstallment>[] {
 function employmentLines(law: Source): readonly Line<AnnualizedColumn>[] {
   return [
     [28, "Net self-employment earnings", ({ amounts }) => money(amounts.netEarnings)],
-    [29, "Prorated wage base", ({ tax }) => money(tax.selfEmployment.wageBase), law],
+    [
+      29,
+      "Prorated Social Security tax limit",
+      ({ tax }) => money(tax.selfEmployment.wageBase),
+      law,
+    ],
     [30, "Wages of the period", ({ amounts }) => money(amounts.wages)],
     [31, "Line 29 minus line 30", ({ tax }) => money(tax.selfEmployment.room)],
     [33, "Social Security part", ({ tax }) => money(tax.selfEmployment.socialSecurity), law],

@@ -8,7 +8,7 @@ const LAW = [
   "IRC sections 6654(a), (b), (d)(2), (e)(1), (g)(1), (h), (i), (j), 6621(b)(2)(B) and 6622(b)",
 ];
 const NOTE =
-  "If you enter `periods`, each installment is the one that ANNUALIZED returns, never more than the regular ones together. Filing and full payment by January 31 (farmers and fishermen: March 1) ends the penalty on the last installment: enter `filedOn`, and `paidOn` or, if the payments cover the tax, `currentYearTax`. An extension does not move these dates. Withholding can be entered as payments on its actual dates. Waivers and short tax years are not calculated. A nonresident (Form 1040-NR without wages subject to withholding) has three installments: half of the required annual payment in June, and a quarter each in September and January. Withholding then counts in thirds.";
+  "If you enter `periods`, the installments are those of ANNUALIZED, which together never exceed the regular ones. Filing and full payment by January 31 (farmers and fishermen: March 1) avoids the penalty on the last installment: enter `filedOn`, and `paidOn` or, if the payments cover the tax, `currentYearTax`. An extension does not move these dates. Withholding can be entered as payments on its actual dates. Waivers and short tax years are not calculated. A nonresident (Form 1040-NR without wages subject to withholding) has three installments: half of the required annual payment in June, and a quarter each in September and January. Withholding then counts in thirds.";
 
 const ESTPENALTY = cellFunction({
   arguments: estimatedTaxPayments,
@@ -48,7 +48,7 @@ const ESTPENALTY = cellFunction({
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
- * @param [filedOn] Date the return is filed. By January 31 and paid in full, the last installment has no penalty.
+ * @param [filedOn] Date the return is filed. If filed and paid in full by January 31, the last installment has no penalty.
  * @param [filingStatus] Filing status; needed with periods only.
  * @param [periods] Headings of four periods and labeled rows, as ANNUALIZED takes them; blank is the regular method.
  * @returns Dollars and cents; each line of the calculation is rounded, as on Form 2210.
@@ -107,7 +107,7 @@ const ESTPENALTYLINES = tableFunction({
  * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
  * @param [postponementEnds] Last date of that period; installments due inside the period move to this date.
  * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
- * @param [filedOn] Date the return is filed. By January 31 and paid in full, the last installment has no penalty.
+ * @param [filedOn] Date the return is filed. If filed and paid in full by January 31, the last installment has no penalty.
  * @param [filingStatus] Filing status; needed with periods only.
  * @param [periods] Headings of four periods and labeled rows, as ANNUALIZED takes them; blank is the regular method.
  * @returns {any[][]} A row of headings, then one row per installment and rate period. Fills several cells; not for use inside an Excel table.

@@ -56,7 +56,7 @@ const REQUIREDPAYMENT = rowFunction({
       remark: "110% of the prior year tax, because AGI was more than $150,000",
     },
   ],
-  note: "Leave `priorYearTax` and `priorYearAgi` blank for a client without a prior year return. A tax of 0 counts only beside an AGI above 0: enter it for a client who had no tax liability in a 12-month prior year and was a U.S. citizen or resident for that whole year.",
+  note: "Leave `priorYearTax` and `priorYearAgi` blank for a client without a prior year return. A tax of 0 counts only with an AGI above 0: enter it for a client who had no tax liability in a 12-month prior year and was a U.S. citizen or resident for that whole year.",
   calculate: (given, rules) =>
     moneyCell(toCents(requiredAnnualPayment({ ...given, ...priorYearOf(given) }, rules))),
 });
@@ -110,7 +110,7 @@ const FIRSTINSTALLMENT = rowFunction({
       remark: "half of the required annual payment, due in June",
     },
   ],
-  note: "Leave `priorYearTax` and `priorYearAgi` blank for a client without a prior year return. A tax of 0 counts only beside an AGI above 0. For a nonresident the answer is half of the required annual payment less a third of the withholding.",
+  note: "Leave `priorYearTax` and `priorYearAgi` blank for a client without a prior year return. A tax of 0 counts only with an AGI above 0. For a nonresident the answer is half of the required annual payment less a third of the withholding.",
   calculate: ({ expectedTax, ...given }, rules) =>
     moneyCell(firstOf({ ...given, ...priorYearOf(given), currentYearTax: expectedTax }, rules)),
 });

@@ -17,7 +17,7 @@ const REASONS: Readonly<Record<HistoryFinding, string>> = {
   "late and takes the relief": "Relief covers one year: the earliest late year takes it",
   "late as well": "The return of this year was late as well",
   "late in a later year": "A later year does not count",
-  "before the years looked at": "The year is before the years looked at",
+  "before the years looked at": "The year is before the look-back years",
 };
 
 /** A calendar year by its number, a fiscal year by its last date. */
@@ -28,7 +28,7 @@ function conclusion({ isLikely, years }: CleanHistory): string {
   if (isLikely) return "No year counts against relief. Relief is likely, but not certain";
   return years.some(({ finding, counts }) => counts && finding === "late and takes the relief")
     ? "An earlier late year takes the relief"
-    : "A year counts against relief. The IRS may refuse it";
+    : "A year counts against relief. The IRS may deny it";
 }
 
 /** Whether relief for a clean history is likely: headings, the result, how to get the relief, then one row per year. */
@@ -41,7 +41,7 @@ export function cleanHistoryTable(
   const source = citation(rule.source);
   const year = yearCell(taxYear);
   const yearRow = ({ taxYear: other, isLookedAt, finding, counts }: HistoryYear): AnswerCell[] => [
-    isLookedAt ? "Year looked at" : "Other year",
+    isLookedAt ? "Look-back year" : "Other year",
     yearCell(other),
     counts ? "counts" : "does not count",
     REASONS[finding],

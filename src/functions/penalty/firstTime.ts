@@ -16,7 +16,7 @@ const FIRSTTIME = tableFunction({
       remark: "the penalty of 2024 counts, the estimated tax penalty does not",
     },
   ],
-  note: "Relief is never certain. It covers the failure-to-file and failure-to-pay penalties of one income tax return, with the interest on the first. It does not cover the estimated tax penalty or interest on the tax. Small penalties may be disregarded, but the amount is not public, so every penalty counts here. The relief is used up even where there was reasonable cause. It does not cover a gift tax return (Form 709) or Form 3520. CHARGELINES shows the amounts.",
+  note: "Relief is never certain. It covers the failure-to-file and failure-to-pay penalties of one income tax return and the interest on them. It does not cover the estimated tax penalty or interest on the tax. The IRS may disregard a small penalty, but the amount is not public, so every penalty counts here. The relief is used up even if the client also had reasonable cause. It does not cover a gift tax return (Form 709) or Form 3520. CHARGELINES shows the amounts.",
   calculate: (given, rules) =>
     cleanHistoryTable(
       given.taxYear,
@@ -26,12 +26,12 @@ const FIRSTTIME = tableFunction({
 });
 
 /**
- * Table of whether first-time abatement or the automatic exemption is likely to remove late penalties, year by year.
+ * Table that shows, year by year, whether first-time abatement or the automatic exemption is likely to remove late penalties.
  *
  * @customfunction FIRSTTIME
  * @param taxYear Tax year of the late return, such as 2025, or the last date of a fiscal year.
  * @param penaltyYears Earlier tax years with a penalty, and in a second column, if you like, the kind of penalty. Blank is none.
- * @param [otherLateYears] Other late tax years for which you want relief as well. The earliest year takes it. Blank is none.
+ * @param [otherLateYears] Other late tax years for which you want relief. The earliest one takes it. Blank is none.
  * @returns {any[][]} A row of headings, the result, then one row per year. Fills several cells; not for use inside an Excel table.
  */
 export function firstTime(

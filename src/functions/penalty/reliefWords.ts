@@ -1,7 +1,7 @@
 import type { CleanHistoryRule } from "../../calculation/penalty/cleanHistoryRule";
 
 /** Where there is interest, but no penalty. */
-export const NOTHING_TO_REMOVE = "No penalty that relief could remove. Interest on the tax stays";
+export const NOTHING_TO_REMOVE = "There is no penalty to remove. Interest on the tax remains";
 
 /** Why relief is best requested after the tax is paid. */
 export const CONTINUES =

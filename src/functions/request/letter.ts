@@ -52,7 +52,7 @@ const MEMO = rowFunction({
       remark: "the request was rejected and not resent in time",
     },
   ],
-  note: "The letter follows the record through the as-of date, as STAGE does. It states the extended due date as a fact only with proof of the request. In full it adds the penalties and interest that follow from the record and the planned dates, as CHARGES calculates them. The payment with the request counts as paid by the payment due date, or on the date of a later request. A balance whose planned payment date has passed counts as paid, and the letter says so.",
+  note: "The letter follows the record through the as-of date, as STAGE does. It states the extended due date as a fact only with proof of the request. With length full, it adds the penalties and interest that follow from the record and the planned dates, as CHARGES calculates them. The payment with the request counts as paid by the payment due date, or on the date of a later request. A balance whose planned payment date has passed counts as paid, and the letter says so.",
   calculate: (given, rules) => {
     const input = { ...given, dates: datesOf(given), record: recordOf(given) };
     const facts = letterFacts(input, rules);
@@ -63,7 +63,7 @@ const MEMO = rowFunction({
 });
 
 /**
- * Letter text for the client on a date: status of the extension, what to pay and by when, documents needed and, if chosen, the cost.
+ * Letter text for the client as of a date: status of the extension, what to pay and by when, documents needed and, if chosen, the cost.
  *
  * @customfunction MEMO
  * @param taxYear Tax year, such as 2025, or the last date of a fiscal year. One cell or a column.

@@ -32,7 +32,7 @@ const CALENDAR = tableFunction({
     { formula: '=EXT.CALENDAR(2025,,,,,"gift")', answer: "10/15/2026" },
     { formula: '=EXT.CALENDAR(2025,,,,,"retirement")', answer: "5/31/2026" },
   ],
-  note: "Date is the deadline with a valid extension; Without extension is the deadline if there is none or it is void. Extension says what the extension of the return does: it moves the deadline, or not; automatic needs no request, and separate request needs its own. Return filed on time means by its due date, extended if there is an extension; otherwise the deadline is the regular due date. A disaster postponement does not move the reports in subject foreign here: read its announcement. EXCHANGEBY counts the 180 days of a like-kind exchange, and ABROADDATE the date for Form 2350.",
+  note: "`Date` is the deadline with a valid extension; `Without extension` is the deadline if there is no extension or it is void. `Extension` says whether an extension of the return moves the deadline; `automatic` means that no request is needed, and `separate request` that the deadline needs its own. `Return filed on time` means by its due date, including extensions; otherwise the deadline is the regular due date. A disaster postponement does not move the reports in subject foreign here: read its announcement. EXCHANGEBY counts the 180 days of a like-kind exchange, and ABROADDATE returns the date for Form 2350.",
   calculate: (given, rules) => {
     const { taxYear, filerType, subject } = given;
     const dates = seasonCalendar(taxYear, filerType, circumstancesOf(given), subject, rules);

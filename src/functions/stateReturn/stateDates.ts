@@ -23,7 +23,7 @@ const STATEDUE = rowFunction({
   tables: ["stateExtensions"],
   law: LAW,
   examples: [{ formula: '=EXT.STATEDUE(2025,"VA")', answer: "5/1/2026" }],
-  note: "The electronic due date that some states have is a row of STATERULE.",
+  note: "Some states have a separate due date for e-filed returns: see STATERULE.",
   calculate: (given, rules) => stateDateCell(given.taxYear, ruleOfDueDate(given, rules).dueDay),
 });
 
@@ -108,7 +108,7 @@ const STATERULE = tableFunction({
 });
 
 /**
- * Table of a state's extension rule: dates, each condition and what it does, forms, and how far each source goes.
+ * Table of a state's extension rule: dates, each condition and what it does, forms, and the year and kind of each source.
  *
  * @customfunction STATERULE
  * @param taxYear Tax year, such as 2025; calendar years only.

@@ -91,7 +91,7 @@ describe("LEDGER with a clean history", () => {
     ];
     const given = { payments: presumed, filedOn: "10/15/2026", validExtension: "yes" };
     expect(added(given).map((row) => row[1])).toEqual([
-      "No penalty that relief could remove. Interest on the tax stays",
+      "There is no penalty to remove. Interest on the tax remains",
     ]);
     expect(added({ payments: [["4/15/2026", 20_000]], filedOn: "4/15/2026" })).toEqual([]);
   });

@@ -23,9 +23,9 @@ describe("FIRSTTIME", () => {
       ["Name of the relief", 2025, ""],
       ["How to get it", 2025, ""],
       ["Confirm first", 2025, ""],
-      ["Year looked at", 2022, "does not count"],
-      ["Year looked at", 2023, "does not count"],
-      ["Year looked at", 2024, "does not count"],
+      ["Look-back year", 2022, "does not count"],
+      ["Look-back year", 2023, "does not count"],
+      ["Look-back year", 2024, "does not count"],
       ["Other year", 2021, "does not count"],
     ]);
     expect(table[1]?.[3]).toBe("No year counts against relief. Relief is likely, but not certain");
@@ -51,7 +51,7 @@ describe("FIRSTTIME", () => {
     const table = tableOf(2025, [[2024]]);
     expect(table[1]?.slice(2, 4)).toEqual([
       "not likely",
-      "A year counts against relief. The IRS may refuse it",
+      "A year counts against relief. The IRS may deny it",
     ]);
     expect(table[7]?.slice(2, 4)).toEqual([
       "counts",
@@ -62,9 +62,9 @@ describe("FIRSTTIME", () => {
   it("gives the relief to the earliest of several late years", () => {
     expect(results(2025, NONE, down(2023, 2026)).filter((row) => (row as unknown[])[2])).toEqual([
       ["Relief", 2025, "not likely"],
-      ["Year looked at", 2022, "does not count"],
-      ["Year looked at", 2023, "counts"],
-      ["Year looked at", 2024, "does not count"],
+      ["Look-back year", 2022, "does not count"],
+      ["Look-back year", 2023, "counts"],
+      ["Look-back year", 2024, "does not count"],
       ["Other year", 2026, "does not count"],
     ]);
     expect(tableOf(2025, NONE, down(2023))[1]?.[3]).toBe("An earlier late year takes the relief");

@@ -72,7 +72,7 @@ describe("CHARGELINES with a clean history", () => {
   it("says so where there is no penalty to remove", () => {
     expect(added(PRESUMED)).toEqual([
       ["Total penalties and interest", 50.34],
-      ["No penalty that relief could remove. Interest on the tax stays", ""],
+      ["There is no penalty to remove. Interest on the tax remains", ""],
     ]);
     expect(added([2025, 20000, 20000, "2026-04-15", "2026-04-15"])).toEqual([]);
   });
