@@ -284,11 +284,13 @@ describe("the demo sheet", () => {
   });
 
   it("lets the buttons of the guide work on the sheet", async () => {
-    await page.getByRole("button", { name: "Add a client list" }).click();
+    await page.locator("fluent-button", { hasText: "Add a client list" }).click();
     await expect.poll(() => cell("Clients 2", "S4")).toBe("4/15/2026");
     expect(await cell("Clients 2", "X4")).toBe("67.12");
     await goTo("X4");
-    await page.getByRole("button", { name: "Show the calculation for the selected cell" }).click();
+    await page
+      .locator("fluent-button", { hasText: "Show the calculation for the selected cell" })
+      .click();
     await expect.poll(async () => (await sheetNames()).at(-1)).toBe("Calculation X4");
     await expect
       .poll(() => cell("Calculation X4", "A4"))

@@ -89,6 +89,7 @@ const money: Call[] = [
   ["WHATIF", 2025, 20000, 15000, [[0], [1000]], [["2026-04-15", "2026-10-15"]], "yes"],
   ["EFFECTIVERATE", 2024, 20000, 15000, "2025-11-02", "2025-10-15", "yes"],
   ["REQUIREDPAYMENT", 2025, "MFS", 30000, [[""], [0], [20000]], 80000],
+  ["FIRSTTIME", 2025, [[2023, "estimated tax penalty"]]],
   ["FIRSTINSTALLMENT", 2026, "joint", 24000, 20000, 120000, 8000],
   ["ESTPENALTY", 2025, 16000, 2000, PAYMENTS],
   ["ESTPENALTYLINES", 2023, 16000, 2000, [["2023-09-28", 3000]], "2024-03-10"],

@@ -15,7 +15,10 @@ const file = (folder: string): string => `src/${folder}/sample.ts`;
 function moduleIn(folder: string): string {
   const place = fileURLToPath(new URL(`../../src/${folder}`, import.meta.url));
   const files = readdirSync(place, { recursive: true, encoding: "utf8" });
-  const found = files.find((name) => name.endsWith(".ts"));
+  // Of the rules, the calculation may import look-ups only.
+  const isAny = (name: string): boolean =>
+    folder === "rules" ? name === "datedTable.ts" : name.endsWith(".ts");
+  const found = files.find(isAny);
   if (found === undefined) throw new RangeError(`${folder} has no module`);
   return `../${folder}/${found.replaceAll("\\", "/").replace(/\.ts$/, "")}`;
 }

@@ -279,6 +279,8 @@ const FITTING: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>>
   levyNoticeOn: ({ begins }) => maybe(dates(begins + 1200, 400)),
   dueOn: ({ begins }) => dates(begins - 100, 200),
   soldOn: ({ begins }) => dates(begins - 380, 400),
+  // Mostly yes, because many older rules were not read in an official text.
+  allowUnverified: words("yes", "x", true, "no", ""),
   enteredZoneOn: ({ begins }) => dates(begins - 100, 200),
 };
 

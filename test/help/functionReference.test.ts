@@ -12,7 +12,9 @@ describe("the reference in src/help/functions.md", () => {
   });
 
   it("has lines of at most 130 characters, unless one word is longer", () => {
-    const long = text.split("\n").filter((line) => line.length > 130);
+    const long = text
+      .split("\n")
+      .filter((line) => line.length > 130 && line.replace(/^- /, "").includes(" "));
     expect(long).toEqual([]);
   });
 });

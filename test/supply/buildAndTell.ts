@@ -2,14 +2,11 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import webpack from "webpack";
 
-const [, , folder = ".", ...parts] = process.argv;
+const [, , folder = "."] = process.argv;
 
-interface Part extends webpack.Configuration {
-  readonly name: string;
-}
 const { default: configured } = (await import(
   pathToFileURL(path.join(folder, "webpack.config.js")).href
-)) as { default: () => Part[] };
+)) as { default: () => webpack.Configuration };
 
 /** The modules of a chunk, including those that webpack joined into one. */
 function partsOf(module: webpack.Module): readonly webpack.Module[] {
@@ -34,16 +31,11 @@ function packagesByScript({ chunks, chunkGraph }: webpack.Compilation): [string,
 }
 
 /**
- * Runs in a process of its own, in the time zone and language of its environment. Builds the named parts of the add-in in a folder
+ * Runs in a process of its own, in the time zone and language of its environment. Builds the add-in in a folder
  * without any cache, and prints the packages in each script.
  */
-const compiler = webpack(
-  configured()
-    .filter(({ name }) => parts.includes(name))
-    .map((part) => ({ ...part, cache: false }))
-);
+const compiler = webpack({ ...configured(), cache: false });
 compiler.run((failed, stats) => {
   if (failed || !stats || stats.hasErrors()) throw failed ?? new Error(stats?.toString());
-  const scripts = stats.stats.flatMap(({ compilation }) => packagesByScript(compilation));
-  process.stdout.write(JSON.stringify(Object.fromEntries(scripts)));
+  process.stdout.write(JSON.stringify(Object.fromEntries(packagesByScript(stats.compilation))));
 });

@@ -10,6 +10,7 @@ const SOURCES = [
   "src",
   "rules",
   "package.json",
+  "LICENSE",
   "manifest.xml",
   "tsconfig.json",
   "webpack.config.js",
@@ -35,16 +36,16 @@ export function filesOf(folder: string): Map<string, Buffer> {
 }
 
 /**
- * Builds parts of the add-in from a copy of its sources in a temporary folder, and deletes the copy.
+ * Builds the add-in from a copy of its sources in a temporary folder, and deletes the copy.
  *
  * @param within - Folders around the copy, so that paths differ in length.
- * @param parts - Names of webpack configurations. With both of them, the help is written too.
+ * @param withHelp - Whether the help is written too.
  * @param surroundings - Time zone and language.
  * @returns The build.
  */
 export function freshBuild(
   within: string,
-  parts: readonly ("functions" | "addin")[],
+  withHelp: boolean,
   surroundings: Readonly<Record<string, string>>
 ): FreshBuild {
   const place = mkdtempSync(path.join(tmpdir(), "fresh-build-"));
@@ -57,8 +58,8 @@ export function freshBuild(
     });
   try {
     copyProject(SOURCES, folder);
-    const told = run(script, folder, ...parts);
-    if (parts.length === 2) run(HELP);
+    const told = run(script, folder);
+    if (withHelp) run(HELP);
     return {
       files: filesOf(path.join(folder, "dist")),
       packages: JSON.parse(told) as FreshBuild["packages"],

@@ -1,14 +1,14 @@
 /** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
   "functions.js": 454_000,
-  "addin.js": 127_000,
+  "addin.js": 133_000,
   "outside.js": 380,
   "functions.json": 107_000,
   "addin.html": 2_600,
   "addin.css": 4_100,
   "manifest.xml": 6_200,
   "icons/": 3_000,
-  "help/": 600_000,
+  "help/": 740_000,
   ".LICENSE.txt": 9_900,
 };
 

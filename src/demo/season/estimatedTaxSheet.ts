@@ -33,7 +33,7 @@ type Row = readonly [
   filingStatus: string,
   expectedTax: number,
   priorYearTax: number | null,
-  priorYearAgi: number,
+  priorYearAgi: number | null,
   withholding: number,
   overpaymentApplied: number,
   farmerOrFisherman: "yes" | null,
@@ -47,7 +47,7 @@ const ROWS: readonly Row[] = [
   ["Marjoram", "HOH", 900, 0, 31000, 0, 0, null],
   ["Nettle", "MFS", 118000, 125000, 390000, 60000, 0, null],
   ["Tansy", "single", 12000, 13300, 88000, 4000, 500, "yes"],
-  ["Yarrow", "QSS", 21000, null, 103000, 8000, 0, null],
+  ["Yarrow", "QSS", 21000, null, null, 8000, 0, null],
 ];
 
 /** Estimated tax payments of 2025. */

@@ -15,7 +15,7 @@ afterAll(async () => {
 });
 beforeEach(async () => {
   excel = await openInExcel(browser);
-  await excel.addin.waitForSelector("#tools button");
+  await excel.addin.waitForSelector("#tools fluent-button");
 });
 afterEach(async () => {
   await excel.close();
@@ -23,7 +23,7 @@ afterEach(async () => {
 
 const book = (): Promise<ModelBook> => excel.inPage((page) => page.book, null);
 const press = (name: string): Promise<void> =>
-  excel.addin.getByRole("button", { name, exact: true }).click();
+  excel.addin.locator("fluent-button", { hasText: name }).click();
 const status = () => expect.poll(() => excel.addin.locator("#tools [role=status]").textContent());
 
 /** Puts cells into the sheet Clients of the model. */
@@ -52,9 +52,9 @@ describe("the pane and Microsoft's object model of the workbook", () => {
 
   it("inserts an example in the selected cell, and leaves one that is not empty", async () => {
     await excel.addin.locator("#DUE > summary").click();
-    await excel.addin.locator("#DUE button").first().click();
+    await excel.addin.locator("#DUE fluent-button").first().click();
     await status().toBe("Inserted the formula in cell A1.");
-    await excel.addin.locator("#DUE button").first().click();
+    await excel.addin.locator("#DUE fluent-button").first().click();
     await status().toBe("Cell A1 is not empty. Select an empty cell.");
     expect((await book()).sheets[0]?.cells["0,0"]?.formula).toBe("=EXT.DUE(2025)");
   });
@@ -147,7 +147,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
   it("waits until no cell is being edited, where Excel can", async () => {
     const sets = { ...CURRENT_SETS, DelayForCellEdit: "1.1" };
     const other = await openInExcel(browser, { sets });
-    await other.addin.getByRole("button", { name: LIST }).click();
+    await other.addin.locator("fluent-button", { hasText: LIST }).click();
     await expect
       .poll(() => other.addin.locator("#tools [role=status]").textContent())
       .toContain("Added the sheet");
@@ -166,9 +166,9 @@ describe("a host script that arrives late", () => {
     await late.addin.locator("#DUE > summary").click();
     expect(await late.addin.locator("#DUE output").first().textContent()).toBe("4/15/2026");
     expect(await late.addin.locator("#outside").textContent()).toMatch(/^Connecting to Excel/);
-    expect(await late.addin.locator("#DUE button").count()).toBe(0);
+    expect(await late.addin.locator("#DUE fluent-button").count()).toBe(0);
     arrive();
-    await late.addin.locator("#DUE button").first().click();
+    await late.addin.locator("#DUE fluent-button").first().click();
     await expect
       .poll(() => late.addin.locator("#tools [role=status]").textContent())
       .toBe("Inserted the formula in cell A1.");

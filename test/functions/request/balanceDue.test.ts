@@ -167,7 +167,7 @@ describe("LINES", () => {
     [
       18249.5,
       badInput(
-        "taxYear: 12/17/1949 is not the last date of a month, so no fiscal year ends on it. Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026."
+        "taxYear: 12/17/1949 is not within six days before or three days after the end of a month, so no tax year ends on it. Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026."
       ),
     ],
   ])("refuses the tax year %j", (taxYear, refusal) => {

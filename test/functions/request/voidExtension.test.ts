@@ -16,7 +16,7 @@ describe("an extension on an estimate that was not reasonable", () => {
   it("is a risk with an estimate of zero after tax last year, with what falls with it", () => {
     const [[severity, , , amount, , remedy, source] = []] = estimateIssues(0, 9000);
     expect([severity, amount]).toEqual(["risk", 9000]);
-    expect(remedy).toMatch(/void.*failure-to-file penalty.*90% test.*plan, gift tax and refund/s);
+    expect(remedy).toMatch(/void.*failure-to-file penalty.*90% test.*plan, gift tax and refund/is);
     expect(source).toContain("Crocker v. Commissioner, 92 T.C. 899");
   });
 
