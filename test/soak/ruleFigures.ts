@@ -24,6 +24,7 @@ const SHOWN_AS_WRITTEN = [
   "additions",
   "interest",
   "note",
+  "text",
   "unsettled",
   "requestForm",
   "paymentForm",
