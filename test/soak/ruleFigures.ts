@@ -21,6 +21,7 @@ const SHOWN_AS_WRITTEN = [
   "how",
   "proof",
   "condition",
+  "confirm",
   "additions",
   "interest",
   "note",
