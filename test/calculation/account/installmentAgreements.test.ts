@@ -185,11 +185,14 @@ describe("the setup fees", () => {
 
   it("are none for low income by direct debit and for a short-term plan", () => {
     // 26 U.S.C. 6159(f)(2)(A); the IRS page as reported
-    const free = agreements("5000").fees.filter(({ fee }) => fee.isZero());
-    expect(free.map(({ payment }) => payment)).toEqual([
-      "short-term plan",
-      "low income, direct debit",
-    ]);
+    const free = (on: string): readonly string[] =>
+      agreements("5000", { agreementOn: day(on) })
+        .fees.filter(({ fee }) => fee.isZero())
+        .map(({ payment }) => payment);
+    expect(free("2026-07-01")).toEqual(["short-term plan", "low income, direct debit"]);
+    // the fees of the page are those from July 1, 2024 on
+    expect(free("2024-07-01")).toEqual(["short-term plan", "low income, direct debit"]);
+    expect(free("2024-06-30")).toEqual(["low income, direct debit"]);
   });
 
   it.each([
