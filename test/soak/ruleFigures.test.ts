@@ -61,7 +61,7 @@ describe("the figures of a rules file", () => {
         knownThrough: "9999-12-31",
         title: "b",
         units: { rate: "c" },
-        values: [{ source, note }],
+        values: [{ source, note, text: note }],
       })
     ).toEqual([]);
   });

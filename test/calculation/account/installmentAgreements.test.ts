@@ -44,6 +44,20 @@ describe("the kinds of agreement open to a balance", () => {
     expect(isOpen("simple payment plan", found)).toBe(false);
   });
 
+  // irs.gov, payment plans, June 28, 2026, and Form 9465 instructions (July 2024): tax, penalties and interest together
+  it("limit a short-term plan by all that is owed, in both texts", () => {
+    const { choices } = agreements("100001", { unpaidTax: usd("90000") });
+    const short = choices.filter(({ kind }) => kind.kind === "short-term plan");
+    expect(short.map(({ isOpen: open }) => open)).toEqual([false, false]);
+  });
+
+  // The same texts: 180 days. September 1, 2026 plus 180 days is February 28, 2027; the sixth payment is due on the next day.
+  it("end a short-term plan within 180 days", () => {
+    const { choices } = agreements("5000", { agreementOn: day("2026-09-01") });
+    const short = choices.filter(({ kind }) => kind.kind === "short-term plan");
+    expect(short.map(({ months }) => months)).toEqual([5, 5]);
+  });
+
   it("show the text that contradicts the limit of the short-term plan", () => {
     const { choices } = agreements("100000");
     const short = choices.filter(({ kind }) => kind.kind === "short-term plan");
@@ -74,11 +88,13 @@ describe("the kinds of agreement open to a balance", () => {
   });
 
   it("had 72 months online until March 4, 2025, and have ten years from the next day", () => {
-    const term = (on: string): string | undefined =>
-      agreements("5000", { agreementOn: day(on) })
-        .choices.find(({ kind }) => kind.kind === "simple payment plan")
-        ?.kind.term.toFixed();
-    expect([term("2025-03-04"), term("2025-03-05")]).toEqual(["72", "120"]);
+    const term = (on: string): readonly (string | undefined)[] => {
+      const { choices } = agreements("5000", { agreementOn: day(on) });
+      const kind = choices.find((choice) => choice.kind.kind === "simple payment plan")?.kind;
+      return [kind?.term.toFixed(), kind?.termUnit];
+    };
+    expect(term("2025-03-04")).toEqual(["72", "months"]);
+    expect(term("2025-03-05")).toEqual(["120", "months"]);
   });
 
   // The date of each text, so that the preparer sees its age: the pages and instructions as copied or reported; the statute as of July 2026
@@ -169,11 +185,14 @@ describe("the setup fees", () => {
 
   it("are none for low income by direct debit and for a short-term plan", () => {
     // 26 U.S.C. 6159(f)(2)(A); the IRS page as reported
-    const free = agreements("5000").fees.filter(({ fee }) => fee.isZero());
-    expect(free.map(({ payment }) => payment)).toEqual([
-      "short-term plan",
-      "low income, direct debit",
-    ]);
+    const free = (on: string): readonly string[] =>
+      agreements("5000", { agreementOn: day(on) })
+        .fees.filter(({ fee }) => fee.isZero())
+        .map(({ payment }) => payment);
+    expect(free("2026-07-01")).toEqual(["short-term plan", "low income, direct debit"]);
+    // the fees of the page are those from July 1, 2024 on
+    expect(free("2024-07-01")).toEqual(["short-term plan", "low income, direct debit"]);
+    expect(free("2024-06-30")).toEqual(["low income, direct debit"]);
   });
 
   it.each([

@@ -74,6 +74,7 @@ describe("the failure-to-pay penalty after a levy notice", () => {
 
   it("is refused for a notice before the table, and is nothing without a notice", () => {
     expect(() => rateAfterLevyNotice(day("2008-12-31"), rulebook)).toThrow(NotInTableError);
+    expect(() => rateAfterLevyNotice(day("2009-01-01"), rulebook)).not.toThrow();
     expect(rateAfterLevyNotice(undefined, rulebook)).toBeUndefined();
   });
 });

@@ -68,6 +68,11 @@ describe("the last day to claim a refund", () => {
     expect(claimedBy(year, { validExtension })).toBe(lastDay);
   });
 
+  // 26 CFR 301.7508A-1(b)(4): the return of 2017 was postponed to April 18, 2018, and the claim still counts from April 15, 2018.
+  it("of 2017 does not count the postponement of 2018", () => {
+    expect(claimedBy(2017)).toBe("2021-04-15");
+  });
+
   // 26 CFR 301.7508A-1(b)(4): before Notice 2023-21 no postponement counted. The postponement of 2016 is invented.
   it("of 2015 would not count a nationwide postponement", () => {
     const { nationwidePostponements } = rulebook;

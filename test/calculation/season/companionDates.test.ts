@@ -90,6 +90,13 @@ describe("retirement plans and accounts", () => {
     expect([has(before), has(first)]).toEqual([false, true]);
   });
 
+  // 26 U.S.C. 219(f)(3) and 6072(a): the contribution is due with the return of most clients, so that it is listed with the return too.
+  it("have the IRA contribution among the dates of the return", () => {
+    const [only, ...others] = datesOf(2025, "return").map(({ label }) => label);
+    expect(only).toMatch(/^Contribute to an IRA/);
+    expect(others).toEqual([]);
+  });
+
   // 26 U.S.C. 219(f)(3): the two months out of the country are an extension too; 404(h)(1)(B) counts them.
   it("out of the country: the SEP by June 15 without a request, the IRA by April 15", () => {
     const dates = datesOf(2025, "retirement", { filerType: "out of country" });
@@ -233,6 +240,18 @@ describe("foreign accounts, trusts and residence", () => {
       extension: "moved",
       dateWithoutExtension: without,
     });
+  });
+
+  // The FBAR: an automatic extension of its own (Pub. L. 114-41, section 2006(b)(11)). 26 U.S.C. 6038D: Form 8938 with the return.
+  // Instructions for Form 3520-A: Form 7004 extends it. Pub. 54: Form 2350 and the letter are requests of their own.
+  it.each([
+    ["resident", "FinCEN Form 114", "not moved"],
+    ["resident", "Form 8938", "moved"],
+    ["resident", "Form 3520-A", "not moved"],
+    ["out of country", "Form 2350", "not moved"],
+    ["out of country", "letter that asks", "separate request"],
+  ] as const)("of a %s: %s is %s by an extension", (filerType, words, extension) => {
+    expect(deadline(datesOf(2025, "foreign", { filerType }), words).extension).toBe(extension);
   });
 
   // thefreelibrary.com (AICPA, 2006): the letter by Monday, October 16, 2006, extends to December 15: DEC15-2006.

@@ -54,7 +54,7 @@ describe("the rule of a state", () => {
   it.each(WITHOUT_RETURN)("is no return in %s", (code) => {
     const { sourceTaxYear, dueDay, extendedDay, terms } = of(code);
     expect([sourceTaxYear, dueDay, extendedDay]).toEqual([2025, undefined, undefined]);
-    expect(terms.map(({ effect }) => effect)).toEqual(["note"]);
+    expect(terms.map((term) => [term.effect, term.sourceTaxYear])).toEqual([["note", 2025]]);
   });
 
   it.each(WITHOUT_RULE)("does not cover %s", (code) => {

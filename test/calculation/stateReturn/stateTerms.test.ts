@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { stateTerms } from "../../../src/calculation/stateReturn/stateTerms";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
+import published from "../../fixtures/published/state-extension-dates.json";
 import { ruleOf } from "./givenState";
 
 const terms = (state: string, year: number) => stateTerms(calendarTaxYear(year), ruleOf(state));
@@ -9,6 +10,19 @@ const textsOf = (state: string, effect: string, year = 2025): readonly string[] 
   terms(state, year)
     .filter((term) => term.effect === effect)
     .map(({ text }) => text);
+
+describe("every term in the published texts", () => {
+  it.each(published.cases)("$case ($source.mark, $source.section)", ({ inputs, expected }) => {
+    const { terms: found } = ruleOf(inputs.state);
+    expect(found.map((term) => [term.effect, term.sourceTaxYear ?? null, term.text])).toEqual(
+      expected.terms.map(([effect, taxYear, words]) => [
+        effect,
+        taxYear,
+        expect.stringContaining(String(words)) as unknown,
+      ])
+    );
+  });
+});
 
 describe("the electronic due dates", () => {
   // OAC 710:50-3-3 (2024): the 20th; NMSA 7-2-12: the last day of the month; SCDOR, January 2026: May 1
