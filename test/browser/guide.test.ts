@@ -160,7 +160,7 @@ describe("the page in a workbook", () => {
     await page.locator("#DUE > summary").click();
     const put = page.locator("#DUE fluent-button").first();
     await put.click();
-    const status = page.locator("#tools [role=status]");
+    const status = page.locator("#tools > [role=status]");
     await expect.poll(() => status.textContent()).toBe("Inserted the formula in cell A1.");
     expect((await workbookOf(page)).sheets[0]?.cells["0,0"]).toBe("=EXT.DUE(2025)");
     await put.click();
@@ -173,7 +173,7 @@ describe("the page in a workbook", () => {
   it("adds a client list as a table, each time on a new sheet", async () => {
     const { page } = await opened(OFFICE_HOST);
     const add = page.locator("fluent-button", { hasText: "Add a client list" });
-    const status = page.locator("#tools [role=status]");
+    const status = page.locator("#tools > [role=status]");
     await add.click();
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
     await add.click();
@@ -202,7 +202,7 @@ describe("the page in a workbook", () => {
     const show = page.locator("fluent-button", {
       hasText: "Show the calculation for the selected cell",
     });
-    const status = page.locator("#tools [role=status]");
+    const status = page.locator("#tools > [role=status]");
     await show.click();
     await expect.poll(() => status.textContent()).toMatch(/^Cell A1 has no formula/);
     await page.evaluate(() => {
@@ -230,7 +230,7 @@ describe("the page in a workbook", () => {
     });
     await page.locator("fluent-button", { hasText: "Add a client list" }).click();
     await expect
-      .poll(() => page.locator("#tools [role=status]").textContent())
+      .poll(() => page.locator("#tools > [role=status]").textContent())
       .toBe(
         "Excel could not make the change (GeneralException). Try again. If it fails again, save the workbook and restart Excel."
       );

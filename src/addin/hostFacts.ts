@@ -1,0 +1,27 @@
+import { highestSets, type HostFacts } from "./diagnosis";
+
+/** Microsoft's list of the functions that were registered. It is not documented, so it can be missing. */
+interface Registered {
+  readonly _association?: { readonly mappings?: object };
+}
+
+/** What is known of Excel now. */
+export function hostFacts(): HostFacts {
+  const scripts = [...document.scripts]
+    .map((script) => script.getAttribute("src") ?? "")
+    .filter((address) => address.startsWith("https:"));
+  const { mappings } = (CustomFunctions as Registered)._association ?? {};
+  const functions = mappings && Object.keys(mappings).length;
+  const context = typeof Office === "undefined" ? undefined : Office.context;
+  const { requirements, diagnostics } = (context ?? {}) as Partial<Office.Context>;
+  return {
+    scripts,
+    functions,
+    host: diagnostics?.host.toString(),
+    platform: diagnostics?.platform.toString(),
+    build: diagnostics?.version,
+    sets: requirements
+      ? highestSets((name, minimum) => requirements.isSetSupported(name, minimum))
+      : [],
+  };
+}
