@@ -46,7 +46,7 @@ export function DiagnosisTool({ diagnosis }: DiagnosisToolProps) {
           <textarea
             id="diagnosis-text"
             readOnly
-            rows={10}
+            rows={14}
             value={text}
             onFocus={({ currentTarget }) => {
               currentTarget.select();

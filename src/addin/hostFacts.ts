@@ -5,6 +5,10 @@ interface Registered {
   readonly _association?: { readonly mappings?: object };
 }
 
+interface Loading {
+  readonly context?: Partial<Office.Context>;
+}
+
 /** What is known of Excel now. */
 export function hostFacts(): HostFacts {
   const scripts = [...document.scripts]
@@ -12,8 +16,10 @@ export function hostFacts(): HostFacts {
     .filter((address) => address.startsWith("https:"));
   const { mappings } = (CustomFunctions as Registered)._association ?? {};
   const functions = mappings && Object.keys(mappings).length;
-  const context = typeof Office === "undefined" ? undefined : Office.context;
-  const { requirements, diagnostics } = (context ?? {}) as Partial<Office.Context>;
+  const isOfficeThere = typeof Office !== "undefined";
+  // Before the host has answered, the context can be missing or empty.
+  const diagnostics = isOfficeThere ? (Office as Loading).context?.diagnostics : undefined;
+  const requirements = isOfficeThere ? (Office as Loading).context?.requirements : undefined;
   return {
     scripts,
     functions,

@@ -73,7 +73,7 @@ describe("the page outside a workbook", () => {
     const { page, asked, complaints } = await opened();
     expect(await page.locator(".function").count()).toBe(metadata.functions.length);
     expect(await page.locator("#outside").count()).toBe(1);
-    expect(await page.locator("#tools fluent-button").count()).toBe(0);
+    expect(await page.locator("#tools .buttons fluent-button").count()).toBe(0);
     expect(asked).toEqual([]);
     expect(complaints).toEqual([]);
     await page.close();
@@ -86,6 +86,7 @@ describe("the page outside a workbook", () => {
       "4/15/2026",
       "4/17/2024",
       "6/17/2024",
+      "4/15/2026",
     ]);
     expect(await page.locator("#DUE fluent-button").count()).toBe(0);
     expect(complaints).toEqual([]);
@@ -149,7 +150,7 @@ describe("the page in a workbook", () => {
     const { page, complaints } = await opened(OFFICE_HOST);
     const known = await page.evaluate(() => (globalThis as Host).standInAssociated);
     expect(known.toSorted()).toEqual(metadata.functions.map(({ id }) => id).toSorted());
-    await page.waitForSelector("#tools fluent-button");
+    await page.waitForSelector("#tools .buttons fluent-button");
     expect(await page.locator("#outside").isVisible()).toBe(false);
     expect(complaints).toEqual([]);
     await page.close();
@@ -198,7 +199,7 @@ describe("the page in a workbook", () => {
 
   it("shows the calculation of a cell, also of one filled from above, and says if there is none", async () => {
     const { page } = await opened(OFFICE_HOST);
-    await page.waitForSelector("#tools fluent-button");
+    await page.waitForSelector("#tools .buttons fluent-button");
     const show = page.locator("fluent-button", {
       hasText: "Show the calculation for the selected cell",
     });
@@ -224,7 +225,7 @@ describe("the page in a workbook", () => {
 
   it("says so if Excel does not make the change", async () => {
     const { page } = await opened(OFFICE_HOST);
-    await page.waitForSelector("#tools fluent-button");
+    await page.waitForSelector("#tools .buttons fluent-button");
     await page.evaluate(() => {
       (globalThis as Host).standInWorkbook.refuse = true;
     });

@@ -228,7 +228,7 @@ describe("the page of the add-in", () => {
   it("changes a workbook or the clipboard only when a button is clicked, and asks for today only for a new list", async () => {
     const { page, requests, complaints } = await recordingPage(OFFICE_HOST);
     await page.goto(`${address}addin.html`);
-    await page.waitForSelector("#tools fluent-button");
+    await page.waitForSelector("#tools .buttons fluent-button");
     await readAll(page);
     // the stand-in for the host answers after ten milliseconds; fifteen thousand are the page's patience
     const waits = ["setTimeout 10", "setTimeout 15000"];
@@ -243,7 +243,7 @@ describe("the page of the add-in", () => {
     expect(await reachedBeyondText(page)).toEqual([...READ, "new Date()", ...waits]);
     await page.locator("fluent-button", { hasText: "Copy a diagnosis" }).click();
     await page.waitForSelector("#diagnosis-text");
-    const copied = ["Clipboard.writeText", "<textarea>"];
+    const copied = ["Clipboard.writeText"];
     expect(new Set(await reachedBeyondText(page))).toEqual(
       new Set([...READ, "new Date()", ...waits, ...copied])
     );

@@ -60,6 +60,7 @@ describe("the built script of the page", () => {
     const used = members.map(([whole]) => whole.replaceAll("?", "").replace(/\(.*/, ""));
     expect([...new Set(used)].toSorted()).toEqual([
       "Excel.run",
+      "Office.context.diagnostics",
       "Office.context.officeTheme",
       "Office.context.requirements",
     ]);

@@ -17,7 +17,7 @@ afterAll(async () => {
 });
 beforeEach(async () => {
   excel = await openInExcel(browser);
-  await excel.addin.waitForSelector("#tools fluent-button");
+  await excel.addin.waitForSelector("#tools .buttons fluent-button");
 });
 afterEach(async () => {
   await excel.close();
@@ -109,7 +109,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
   it("gives the cells their number formats where a function cannot", async () => {
     const sets = { ExcelApi: "1.12", CustomFunctionsRuntime: "1.3", SharedRuntime: "1.1" };
     const older = await openInExcel(browser, { sets });
-    await older.addin.waitForSelector("#tools fluent-button");
+    await older.addin.waitForSelector("#tools .buttons fluent-button");
     await older.inPage((page) => {
       Object.assign(page.book.sheets[0]?.formats ?? {}, { "1,1": "d-mmm" });
     }, null);
