@@ -63,7 +63,7 @@ export interface ExcelPage {
   call(calls: readonly SentCall[], flags: number): Promise<CallResult[]>;
   readonly book: ModelBook;
   /** How this Excel sends a blank cell. Where it is given, formulas that are one call of a function are calculated by the add-in. */
-  sendsBlankAs?: null | 0;
+  sendsBlankAs?: number | null;
   /** Whether a request asked to wait until no cell is being edited. */
   waitsForEditing: boolean;
 }
