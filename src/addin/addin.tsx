@@ -5,9 +5,11 @@ import "./icons/icon-64.png";
 import "./icons/icon-80.png";
 import "./icons/icon-128.png";
 import { render } from "preact";
+import { newDiagnosis } from "./diagnosis";
 import { excelWorkbook } from "./excelWorkbook";
 import { Guide } from "./guide";
 import { HOST_SENTENCES, watchHost, type HostState } from "./hostAnswer";
+import { hostFacts } from "./hostFacts";
 import { followTheme } from "./theme";
 
 /** Today's date, for the as-of date of a new client list. The functions themselves use no clock. */
@@ -17,16 +19,31 @@ function today(): string {
   return `${String(now.getFullYear())}-${month}-${String(now.getDate()).padStart(2, "0")}`;
 }
 
+const diagnosis = newDiagnosis(hostFacts);
+addEventListener("error", ({ error }) => {
+  diagnosis.noteError(error);
+});
+addEventListener("unhandledrejection", ({ reason }) => {
+  diagnosis.noteError(reason);
+});
+
 /** Draws the guide, and draws it again whenever more is known of the host. */
 function show(): void {
   const place = document.getElementById("guide");
   if (!place) return;
   const draw = (state: HostState): void => {
+    diagnosis.noteState(state);
     const isOpen = state === "excel";
     followTheme(isOpen ? Office.context.officeTheme?.isDarkTheme : undefined);
     const workbook = isOpen ? excelWorkbook : undefined;
     render(
-      <Guide folder="" note={HOST_SENTENCES[state]} workbook={workbook} today={today} />,
+      <Guide
+        folder=""
+        note={HOST_SENTENCES[state]}
+        workbook={workbook}
+        today={today}
+        diagnosis={diagnosis}
+      />,
       place
     );
   };

@@ -1,34 +1,17 @@
-import { version } from "../rules/version";
+import { calculateApart } from "./excelApart";
 import { enterAgain } from "./excelFormulas";
+import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
 import {
-  NotDone,
-  type NewSheet,
-  type SelectedCell,
-  type TablePlace,
-  type WorkbookHost,
-} from "./workbookHost";
+  freeName,
+  inWorkbook,
+  notedVersion,
+  noteVersion,
+  removeSheet,
+  supports,
+} from "./excelRequest";
+import type { NewSheet, SelectedCell, TablePlace, WorkbookHost } from "./workbookHost";
 
 const SPILL_PARENTS = ["ExcelApi", "1.12"] as const;
-const SETTINGS = ["ExcelApi", "1.4"] as const;
-const MOST_SHEETS_OF_A_NAME = 99;
-/** The setting of the workbook with the version of the add-in that last changed it. */
-const VERSION_SETTING = "extensionSeasonVersion";
-
-const supports = ([name, minimum]: readonly [string, string]): boolean =>
-  Office.context.requirements.isSetSupported(name, minimum);
-
-/** Works on the workbook as soon as no cell is being edited. */
-function inWorkbook<Result>(
-  work: (context: Excel.RequestContext) => Promise<Result>
-): Promise<Result> {
-  return Excel.run({ delayForCellEdit: true }, work);
-}
-
-/** Notes in the workbook the version of the add-in, when a button has changed the workbook. */
-function noteVersion({ workbook }: Excel.RequestContext): void {
-  if (supports(SETTINGS)) workbook.settings.add(VERSION_SETTING, version);
-}
-
 function bareAddress(address: string): string {
   return address.slice(address.lastIndexOf("!") + 1).replaceAll("$", "");
 }
@@ -76,24 +59,6 @@ async function readSelected(context: Excel.RequestContext): Promise<SelectedCell
   };
 }
 
-async function freeName(context: Excel.RequestContext, wanted: string): Promise<string> {
-  const { worksheets } = context.workbook;
-  worksheets.load("items/name");
-  await context.sync();
-  const taken = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
-  const names = [
-    wanted,
-    ...Array.from(
-      { length: MOST_SHEETS_OF_A_NAME },
-      (_n, index) => `${wanted} ${String(index + 2)}`
-    ),
-  ];
-  const free = names.find((name) => !taken.has(name.toLowerCase()));
-  if (free === undefined)
-    throw new NotDone(`There are too many sheets named ${wanted}. Delete or rename some.`);
-  return free;
-}
-
 function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   const { cells, widths, formats, choices, headingRow, isTable } = wanted;
   const writeRows = (from: number, to: number): void => {
@@ -119,7 +84,7 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
     dataValidation.rule = { list: { inCellDropDown: true, source: words.join(",") } };
   }
   for (const [column, characters] of widths.entries())
-    sheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = characters * 6;
+    sheet.getRangeByIndexes(0, column, 1, 1).format.columnWidth = characters * POINTS_PER_CHARACTER;
   const headings = sheet.getRangeByIndexes(headingRow - 1, 0, 1, Math.max(width, 1));
   headings.format.font.bold = true;
   headings.format.wrapText = true;
@@ -127,28 +92,14 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   sheet.activate();
 }
 
-/** Takes away a sheet that could not be written whole. */
-async function removeSheet(context: Excel.RequestContext, name: string): Promise<void> {
-  const sheet = context.workbook.worksheets.getItemOrNullObject(name);
-  await context.sync();
-  if (sheet.isNullObject) return;
-  sheet.delete();
-  await context.sync();
-}
-
 /** The workbook that is open in Excel. */
 export const excelWorkbook: WorkbookHost = {
   selectedCell: () => inWorkbook(readSelected),
 
-  putFormula: (formula) =>
-    inWorkbook(async (context) => {
-      const { address, isEmpty } = await readSelected(context);
-      if (!isEmpty) throw new NotDone(`Cell ${address} is not empty. Select an empty cell.`);
-      context.workbook.getActiveCell().formulas = [[formula]];
-      noteVersion(context);
-      await context.sync();
-      return address;
-    }),
+  putFormula: (formula, look) =>
+    inWorkbook(async (context) =>
+      insertFormula(context, await readSelected(context), formula, look)
+    ),
 
   addSheet: (wanted) =>
     inWorkbook(async (context) => {
@@ -177,12 +128,7 @@ export const excelWorkbook: WorkbookHost = {
       return entered;
     }),
 
-  lastVersion: () =>
-    inWorkbook(async (context) => {
-      if (!supports(SETTINGS)) return undefined;
-      const setting = context.workbook.settings.getItemOrNullObject(VERSION_SETTING);
-      setting.load("value");
-      await context.sync();
-      return setting.isNullObject ? undefined : String(setting.value);
-    }),
+  calculateApart: (formulas) => inWorkbook((context) => calculateApart(context, formulas)),
+
+  lastVersion: () => inWorkbook(notedVersion),
 };

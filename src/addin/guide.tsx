@@ -1,12 +1,15 @@
 import { useEffect, useState } from "preact/hooks";
-import { excelErrorSentence } from "./excelErrors";
+import { answerLook } from "./answerLook";
 import { Deadlines } from "./deadlines";
+import type { Diagnosis } from "./diagnosis";
+import { DiagnosisTool } from "./diagnosisTool";
+import { excelErrorSentence } from "./excelErrors";
 import { FunctionList } from "./functionList";
 import type { FunctionText } from "./functionText";
 import { guideTexts } from "./guideTexts";
 import { RuleTableList } from "./ruleTableList";
 import { version } from "../rules/version";
-import { NotDone, type WorkbookHost } from "./workbookHost";
+import { NotDone, type Inserted, type WorkbookHost } from "./workbookHost";
 import { RECALCULATE, WorkbookTools } from "./workbookTools";
 
 /** Where the guide is shown, and the workbook that it works on. */
@@ -19,6 +22,8 @@ export interface GuideProps {
   readonly workbook?: WorkbookHost | undefined;
   /** The as-of date of a new client list, such as 2026-04-01. */
   readonly today: () => string;
+  /** What to copy for whoever helps with a problem; `undefined` outside the add-in. */
+  readonly diagnosis?: Diagnosis;
 }
 
 /** Says that the answers in the workbook are those of another version. */
@@ -26,8 +31,15 @@ function newVersion(last: string): string {
   return `This workbook was last used with version ${last} of the add-in, and this is version ${version}. Select "${RECALCULATE}" to update its results.`;
 }
 
+function insertedText({ address, isWideEnough }: Inserted): string {
+  const done = `Inserted the formula in cell ${address}.`;
+  return isWideEnough
+    ? done
+    : `${done} The sheet does not allow a change of its columns. If a cell shows ########, widen the column.`;
+}
+
 /** The guide: tools if a workbook is open, functions, deadlines and rule tables. */
-export function Guide({ folder, note = "", workbook, today }: GuideProps) {
+export function Guide({ folder, note = "", workbook, today, diagnosis }: GuideProps) {
   const [texts, setTexts] = useState<ReadonlyMap<string, FunctionText>>();
   const [status, setStatus] = useState("");
   useEffect(() => {
@@ -45,14 +57,16 @@ export function Guide({ folder, note = "", workbook, today }: GuideProps) {
   const run = (work: () => Promise<string>): void => {
     setStatus("Please wait …");
     work().then(setStatus, (thrown: unknown) => {
-      const sentence = thrown instanceof NotDone ? thrown.message : excelErrorSentence(thrown);
+      const isExplained = thrown instanceof NotDone;
+      if (!isExplained) diagnosis?.noteError(thrown);
+      const sentence = isExplained ? thrown.message : excelErrorSentence(thrown);
       setStatus(sentence ?? "The change could not be made.");
       if (sentence === undefined) throw thrown;
     });
   };
   const insert = workbook
     ? (formula: string): void => {
-        run(async () => `Inserted the formula in cell ${await workbook.putFormula(formula)}.`);
+        run(async () => insertedText(await workbook.putFormula(formula, answerLook(formula))));
       }
     : undefined;
   return (
@@ -65,7 +79,7 @@ export function Guide({ folder, note = "", workbook, today }: GuideProps) {
       <section id="tools" aria-labelledby="tools-title">
         <h2 id="tools-title">Tools for this workbook</h2>
         {workbook ? (
-          <WorkbookTools workbook={workbook} today={today} run={run} />
+          <WorkbookTools workbook={workbook} today={today} diagnosis={diagnosis} run={run} />
         ) : (
           <p class="note">
             Open this page from the Home tab of a workbook to add a client list, to insert an
@@ -73,6 +87,7 @@ export function Guide({ folder, note = "", workbook, today }: GuideProps) {
           </p>
         )}
         <p role="status">{status}</p>
+        {diagnosis && <DiagnosisTool diagnosis={diagnosis} />}
       </section>
       <section id="functions" aria-labelledby="functions-title" tabIndex={-1}>
         <h2 id="functions-title">Functions by task</h2>

@@ -51,13 +51,13 @@ export function shownCell(cell: unknown): ShownCell {
 }
 
 /**
- * The answer to a formula, calculated on this page by the functions themselves.
+ * The answer to a formula, calculated on this page by the functions themselves, with the number formats.
  *
  * @param formula - One call of a worksheet function with plain values.
- * @returns Rows of cells; one cell with the error if the function returns one.
+ * @returns Rows of cells as a host gets them; one cell with the error if the function returns one.
  * @throws SyntaxError for any other formula; any exception of a function that is not an error of a sheet.
  */
-export function liveAnswer(formula: string): readonly (readonly ShownCell[])[] {
+export function answerCells(formula: string): readonly (readonly unknown[])[] {
   const { id, values } = formulaCall(formula);
   const definition = catalog[id];
   if (!definition) throw new SyntaxError(`${id} is not a worksheet function`);
@@ -66,9 +66,14 @@ export function liveAnswer(formula: string): readonly (readonly ShownCell[])[] {
   );
   try {
     const answer = withFormattedNumbers("double", () => definition.answer(cells));
-    return (Array.isArray(answer) ? answer : [[answer]]).map((row) => row.map(shownCell));
+    return Array.isArray(answer) ? answer : [[answer]];
   } catch (thrown) {
-    if (isHostError(thrown)) return [[shownCell(thrown)]];
+    if (isHostError(thrown)) return [[thrown]];
     throw thrown;
   }
+}
+
+/** The answer to a formula as {@link answerCells} gives it, as the page shows it. */
+export function liveAnswer(formula: string): readonly (readonly ShownCell[])[] {
+  return answerCells(formula).map((row) => row.map(shownCell));
 }

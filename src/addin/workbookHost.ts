@@ -1,3 +1,5 @@
+import type { AnswerLook } from "./answerLook";
+
 /** A table of the workbook. */
 export interface TablePlace {
   readonly name: string;
@@ -41,6 +43,14 @@ export interface NewSheet {
   readonly isTable: boolean;
 }
 
+/** Where a formula was inserted. */
+export interface Inserted {
+  /** Such as B7. */
+  readonly address: string;
+  /** `false` if the workbook does not allow to change the width of a column. */
+  readonly isWideEnough: boolean;
+}
+
 /** Says in one sentence why the workbook was not changed. */
 export class NotDone extends Error {
   override readonly name = "NotDone";
@@ -49,8 +59,12 @@ export class NotDone extends Error {
 /** What the guide can do to a workbook: read the selected cell, fill an empty one, add a sheet, recalculate. It never overwrites a value. */
 export interface WorkbookHost {
   selectedCell(): Promise<SelectedCell>;
-  /** @throws NotDone when the selected cell is not empty. */
-  putFormula(formula: string): Promise<string>;
+  /**
+   * @param formula - The formula for the selected cell.
+   * @param look - The shape and the look of its answer, for which columns are widened and never narrowed.
+   * @throws NotDone when the selected cell, or a cell that the answer fills, is not empty.
+   */
+  putFormula(formula: string, look: AnswerLook): Promise<Inserted>;
   /** @returns The name of the new sheet: a number is added if the name is already in use. */
   addSheet(sheet: NewSheet): Promise<string>;
   /**
@@ -59,6 +73,8 @@ export interface WorkbookHost {
    * @returns How many formulas were entered again.
    */
   recalculate?(): Promise<number>;
+  /** Calculates formulas on a sheet of their own, from A1 to the right, and removes it. Returns what their cells show. */
+  calculateApart?(formulas: readonly string[]): Promise<readonly unknown[]>;
   /** The version of the add-in that last changed or calculated the workbook here; `undefined` if none did. */
   lastVersion?(): Promise<string | undefined>;
 }

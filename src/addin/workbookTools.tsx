@@ -1,5 +1,7 @@
+import { BLANK_CHECK, blankHabit, blankSentence } from "./blankCheck";
 import { calculationSheet } from "./calculationSheet";
 import { clientGrid } from "./clientGrid";
+import type { Diagnosis } from "./diagnosis";
 import type { WorkbookHost } from "./workbookHost";
 
 /** What {@link WorkbookTools} works on. */
@@ -7,6 +9,7 @@ interface WorkbookToolsProps {
   readonly workbook: WorkbookHost;
   /** The as-of date of a new client list, such as 2026-04-01. */
   readonly today: () => string;
+  readonly diagnosis?: Diagnosis | undefined;
   /** Does the work and says what was done or why not. */
   readonly run: (work: () => Promise<string>) => void;
 }
@@ -14,8 +17,11 @@ interface WorkbookToolsProps {
 /** The button that calculates the workbook again. */
 export const RECALCULATE = "Recalculate this workbook";
 
+/** The button that shows how this Excel passes blank cells. */
+export const CHECK_BLANKS = "Check blank cells";
+
 /** The buttons that change the workbook. */
-export function WorkbookTools({ workbook, today, run }: WorkbookToolsProps) {
+export function WorkbookTools({ workbook, today, diagnosis, run }: WorkbookToolsProps) {
   return (
     <div class="buttons">
       <fluent-button
@@ -50,6 +56,19 @@ export function WorkbookTools({ workbook, today, run }: WorkbookToolsProps) {
           }}
         >
           {RECALCULATE}
+        </fluent-button>
+      )}
+      {workbook.calculateApart && (
+        <fluent-button
+          onClick={() => {
+            run(async () => {
+              const habit = blankHabit((await workbook.calculateApart?.(BLANK_CHECK)) ?? []);
+              diagnosis?.noteBlanks(habit);
+              return blankSentence(habit);
+            });
+          }}
+        >
+          {CHECK_BLANKS}
         </fluent-button>
       )}
     </div>

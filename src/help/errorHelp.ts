@@ -39,6 +39,12 @@ const NO_ROOM_FOR_TABLE: ErrorHelp = {
   cause: "Cells that the answer needs are not empty, or the formula is in an Excel table.",
   remedy: "Clear those cells, or move the formula.",
 };
+const TOO_NARROW: ErrorHelp = {
+  code: "`########`",
+  cause: "The column is too narrow for a date or an amount.",
+  remedy:
+    "Widen the column: double-click the line to the right of its letter. The guide widens the columns of what it inserts.",
+};
 const STILL_LOADING: ErrorHelp = {
   code: "`#BUSY!`",
   cause: "The add-in is still loading.",
@@ -61,6 +67,7 @@ export const ALL_ERRORS: readonly ErrorHelp[] = [
   NO_RATE,
   NO_ROOM_FOR_COLUMN,
   NO_ROOM_FOR_TABLE,
+  TOO_NARROW,
   STILL_LOADING,
   UNKNOWN_NAME,
   FROM_ARGUMENT,

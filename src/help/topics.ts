@@ -122,8 +122,13 @@ export function topics(help: Help): readonly Topic[] {
       title: "First run in Excel",
       summary: "A checklist for the first person who runs the add-in in Excel.",
       blocks: [
-        "The add-in has not yet been run in Excel. Please check the following first.",
-        { items: FIRST_RUN },
+        "The add-in has not yet been run in Excel. Please check the following, in this order. If you see something else, select Copy a diagnosis in the guide and send it with what the line asks for. The diagnosis has no content of your cells.",
+        {
+          terms: FIRST_RUN.map(({ step, see, send }, index) => ({
+            term: `${String(index + 1)}. ${step}`,
+            text: `You should see: ${see} Otherwise send: ${send}`,
+          })),
+        },
       ],
     },
     {

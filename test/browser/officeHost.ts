@@ -57,22 +57,28 @@ export const OFFICE_HOST = `${built("outside.js")}
             );
           },
         },
-        numberFormat: { get: () => [[]], set: (block) => (sheet.formats[column] = block[0][0]) },
+        numberFormat: { get: () => [["General"]], set: (block) => (sheet.formats[column] = block[0][0]) },
         isNullObject: () => false,
       },
       {
-        worksheet: clientObject({ name: () => sheet.name }),
+        worksheet: clientObject(
+          { name: () => sheet.name },
+          { getRangeByIndexes: (...place) => range(sheet, ...place) }
+        ),
         getSpillParentOrNullObject: () => {
           const from = book.spilledFrom;
           if (from) return range(sheet, from.row, from.column, 1, 1);
           return clientObject({ isNullObject: () => true, formulas: () => [[]], rowIndex: () => 0 });
         },
-        format: {
-          font: {},
-          set columnWidth(width) {
-            waiting.push(() => (sheet.widths[column] = width));
+        format: clientObject(
+          {
+            columnWidth: {
+              get: () => sheet.widths[column] ?? 48,
+              set: (width) => (sheet.widths[column] = width),
+            },
           },
-        },
+          { font: {} }
+        ),
         dataValidation: {
           set rule(rule) {
             waiting.push(() => (sheet.choices[column] = rule.list.source));

@@ -139,6 +139,7 @@ describe("what is noted", () => {
     ["Crypto.getRandomValues", "crypto.getRandomValues(new Uint8Array(1))[0]"],
     ["Crypto.randomUUID", "crypto.randomUUID()"],
     ["userAgent", "navigator.userAgent"],
+    ["Clipboard.writeText", "navigator.clipboard?.writeText('a').catch(() => 0)"],
   ])("would be %s for %s", async (name, code) => {
     expect(await reachedBy(code)).toContain(name);
   });
@@ -224,10 +225,10 @@ describe("the page of the add-in", () => {
     await page.close();
   });
 
-  it("changes a workbook only when a button is clicked, and asks for today only for a new list", async () => {
+  it("changes a workbook or the clipboard only when a button is clicked, and asks for today only for a new list", async () => {
     const { page, requests, complaints } = await recordingPage(OFFICE_HOST);
     await page.goto(`${address}addin.html`);
-    await page.waitForSelector("#tools fluent-button");
+    await page.waitForSelector("#tools .buttons fluent-button");
     await readAll(page);
     // the stand-in for the host answers after ten milliseconds; fifteen thousand are the page's patience
     const waits = ["setTimeout 10", "setTimeout 15000"];
@@ -237,9 +238,15 @@ describe("the page of the add-in", () => {
       { name: "Clients", cells: {}, tables: [], formats: {}, choices: {}, widths: {} },
     ]);
     await page.locator("fluent-button", { hasText: "Add a client list" }).click();
-    const status = page.locator("#tools [role=status]");
+    const status = page.locator("#tools > [role=status]");
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
     expect(await reachedBeyondText(page)).toEqual([...READ, "new Date()", ...waits]);
+    await page.locator("fluent-button", { hasText: "Copy a diagnosis" }).click();
+    await page.waitForSelector("#diagnosis-text");
+    const copied = ["Clipboard.writeText"];
+    expect(new Set(await reachedBeyondText(page))).toEqual(
+      new Set([...READ, "new Date()", ...waits, ...copied])
+    );
     const beyond = requests.filter((request) => !ITS_OWN.includes(request));
     expect(beyond).toEqual([OFFICE_ADDRESS]);
     expect(await keptBy(page)).toEqual([]);

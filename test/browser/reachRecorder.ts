@@ -59,6 +59,7 @@ export const REACH_RECORDER = `"use strict";
     ["Performance", Performance.prototype, ["now", "mark", "measure", "getEntries"]],
     ["Crypto", Crypto.prototype, ["getRandomValues", "randomUUID"]],
     ["Navigator", Navigator.prototype, ["sendBeacon"]],
+    ["Clipboard", globalThis.Clipboard?.prototype ?? {}, ["read", "readText", "write", "writeText"]],
     ["Document", Document.prototype, ["write", "writeln", "open", "execCommand"]],
     ["Window", globalThis, ["postMessage"]],
     ["Element", Element.prototype, ["insertAdjacentHTML", "setHTMLUnsafe"]],

@@ -17,6 +17,11 @@ const ALLOWED: readonly Allowance[] = [
     why: "reads today's date of the user for a new client list, where it can be changed",
   },
   {
+    where: /await navigator\.clipboard\.writeText\(/g,
+    times: 1,
+    why: "copies the diagnosis, when its button is clicked",
+  },
+  {
     where: /"http:\/\/www\.w3\.org\/[\w/]+"/g,
     times: 6,
     why: "preact: the names of the languages of drawings and formulas, which are not opened",
@@ -55,6 +60,7 @@ describe("the built script of the page", () => {
     const used = members.map(([whole]) => whole.replaceAll("?", "").replace(/\(.*/, ""));
     expect([...new Set(used)].toSorted()).toEqual([
       "Excel.run",
+      "Office.context.diagnostics",
       "Office.context.officeTheme",
       "Office.context.requirements",
     ]);

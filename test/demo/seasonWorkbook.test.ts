@@ -4,6 +4,7 @@ import { STAGES } from "../../src/calculation/season/requestStage";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 import { formulaPieces } from "../../src/demo/workbook/formulaPieces";
 import { ENTERED_COLUMNS } from "../../src/addin/clientList";
+import { currentExcelFile } from "../../src/demo/season/currentExcelFile";
 import { readClients, type SampleClient } from "../../src/demo/season/clients";
 import { clientColumn } from "../../src/demo/season/clientsSheet";
 import { worksheetDate } from "../../src/demo/season/sheetStyle";
@@ -155,5 +156,26 @@ describe("the sample workbook", () => {
     }
     expect(lines.some((line) => line.includes("18,250.00"))).toBe(true);
     expect(lines.some((line) => line.includes("10/15/2026"))).toBe(true);
+  });
+});
+
+describe("the file of the sample workbook", () => {
+  it("is of the calculation of a current Excel, which keeps its results when it opens the file", async () => {
+    const { bytes } = await recalculateWorkbook(seasonWorkbook(clients), hostForSample());
+    const parts = unzipSync(currentExcelFile(bytes));
+    expect(Object.keys(parts)).toEqual(Object.keys(unzipSync(bytes)));
+    const text = strFromU8(parts["xl/workbook.xml"] ?? new Uint8Array());
+    // 191029 is what Excel 2019 and later write (memory).
+    expect(text.match(/calcId="\d+"/g)).toEqual(['calcId="191029"']);
+  });
+
+  it("asks for the add-in at the top of its first sheet, the icon first", () => {
+    const [first] = seasonWorkbook(clients).worksheets;
+    const texts: string[] = [];
+    first?.eachRow((row) => texts.push(row.getCell(1).text));
+    const asks = texts.findIndex((text) => text.includes("open the add-in before this workbook"));
+    expect(texts[asks]).toContain("select its icon under Home, Add-ins");
+    expect(texts[asks + 1]).toContain("Recalculate this workbook");
+    expect(asks).toBeLessThan(6);
   });
 });

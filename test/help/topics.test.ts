@@ -29,6 +29,20 @@ describe("the pages on subjects of several functions", () => {
     );
   });
 
+  it("list the steps of the first run in order, with what to see and what to send", () => {
+    const read = textOf(page("first-run.html"));
+    const count = read.match(/You should see: .+? Otherwise send: ./g)?.length ?? 0;
+    expect(count).toBeGreaterThan(10);
+    const places = [
+      "Open a workbook and open the guide",
+      "=EXT.DUE(2025)",
+      "Check blank cells",
+    ].map((text, index) => read.indexOf(text, read.indexOf(`${String(index + 1)}. `)));
+    expect(places).toEqual(places.toSorted((a, b) => a - b));
+    expect(places).not.toContain(-1);
+    expect(read).toContain("Copy a diagnosis");
+  });
+
   it("say what the estimate of total tax leaves out", () => {
     expect(textOf(page("liability.html"))).toMatch(/Left out: .*foreign income/);
   });

@@ -8,6 +8,9 @@ export const CAUTIONS = [
 ] as const;
 
 const SHEETS = [
+  "In Excel, open the add-in before this workbook: select its icon under Home, Add-ins. If cells show #NAME?,",
+  "open its function guide and select Recalculate this workbook.",
+  "",
   "Clients: what a preparer enters (light cells), and beside it what the add-in calculates. One formula at",
   "the top of a column fills it for all clients. Ordinary formulas follow to the right.",
   "Summary: the number of clients by status on the as-of date, and the whole client list in one formula.",

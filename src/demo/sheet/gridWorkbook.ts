@@ -81,7 +81,7 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
       }
       const sheet = openWorkbook(grid).getActiveSheet();
       sheet.getRange(place.row, place.column).setValue({ f: formula });
-      return Promise.resolve(address);
+      return Promise.resolve({ address, isWideEnough: true });
     },
     addSheet: (wanted) => Promise.resolve(addSheet(grid, wanted)),
   };

@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { Workbook } from "@cj-tech-master/excelts";
 import { BUILD_FOLDER, hostOfBuiltAddIn, NotBuilt } from "../../host/builtAddIn";
 import type { StandInHost } from "../../host/standInHost";
+import { currentExcelFile } from "../season/currentExcelFile";
 import { CAUTIONS } from "../season/readMeSheet";
 import { seasonWorkbook } from "../season/seasonWorkbook";
 import { recalculateFile } from "../workbook/recalculateFile";
@@ -39,7 +40,9 @@ async function calculateSample(options: CommandLine, surroundings: Surroundings)
   const force = options.force || options.output === undefined;
   const host = surroundings.host(options);
   refuseOutput(output, undefined, force);
-  const { bytes, report } = await recalculateWorkbook(seasonWorkbook(sampleClients()), host);
+  const recalculated = await recalculateWorkbook(seasonWorkbook(sampleClients()), host);
+  const { report } = recalculated;
+  const bytes = currentExcelFile(recalculated.bytes);
   const workbook = new Workbook();
   await workbook.xlsx.load(bytes);
   writeOutput(output, bytes, force);

@@ -62,6 +62,8 @@ export interface ExcelPage {
   /** Sends calls in one message and resolves with what came back of each. */
   call(calls: readonly SentCall[], flags: number): Promise<CallResult[]>;
   readonly book: ModelBook;
+  /** How this Excel sends a blank cell. Where it is given, formulas that are one call of a function are calculated by the add-in. */
+  sendsBlankAs?: number | null;
   /** Whether a request asked to wait until no cell is being edited. */
   waitsForEditing: boolean;
 }
@@ -70,6 +72,8 @@ const INVOKE = 1000;
 const REGISTER = 1;
 /** The flag of a request that waits until no cell is being edited. */
 const WAIT_FOR_EDITING = 64;
+/** The flags of a call whose error cells and formatted numbers arrive as objects. */
+const RICH_VALUES = 4 + 8;
 const RESULTS = ["SetInvocationArrayResults", "SetInvocationResults"];
 /** Kinds of paths and actions, as the script numbers them. */
 const PATH = { global: 1, service: 2, method: 3, property: 4, indexer: 5, reference: 6 };
@@ -235,6 +239,32 @@ const page: ExcelPage = {
   waitsForEditing: false,
 };
 let context: object = {};
+
+/** Calculates the formulas that are one call with numbers and cells, as Excel does once a request has written them. */
+function calculateFormulas(): void {
+  const { sendsBlankAs, book } = page;
+  if (sendsBlankAs === undefined) return;
+  for (const { cells } of book.sheets) {
+    for (const cell of Object.values(cells)) {
+      const [, id, given] = /^=EXT\.([A-Z]+)\(([^)]*)\)$/.exec(String(cell.formula)) ?? [];
+      if (id === undefined || given === undefined || cell.shows !== undefined) continue;
+      cell.shows = "#BUSY!";
+      const values = given
+        .split(",")
+        .map((one) => [[/^\d+$/.test(one) ? Number(one) : sendsBlankAs]]);
+      void page.call([[id, values]], RICH_VALUES).then(([result]) => {
+        cell.shows = shownBy(result?.[1] === true ? result[2] : { basicValue: "#VALUE!" });
+      });
+    }
+  }
+}
+
+function shownBy(answer: unknown): string | number | boolean {
+  if (Array.isArray(answer)) return shownBy((answer as unknown[][])[0]?.[0]);
+  if (typeof answer !== "object" || answer === null) return answer as string | number | boolean;
+  const { basicValue } = answer as { readonly basicValue?: string | number | boolean };
+  return basicValue ?? "#VALUE!";
+}
 const root = workbookOf(page.book);
 
 function answerRequest(message: Message, parts: readonly unknown[]): void {
@@ -257,6 +287,7 @@ function answerRequest(message: Message, parts: readonly unknown[]): void {
   try {
     if (page.book.refuse !== undefined && !isOfFunctions) throw new ExcelError(page.book.refuse);
     answer = { Results: applied(body) };
+    if (!isOfFunctions) calculateFormulas();
   } catch (thrown) {
     const code = thrown instanceof ExcelError ? thrown.code : String(thrown);
     status = 400;

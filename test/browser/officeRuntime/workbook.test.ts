@@ -1,5 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
+import { answerLook } from "../../../src/addin/answerLook";
+import { catalog } from "../../../src/functions/catalog";
 import { version } from "../../../src/rules/version";
 import { openBrowser } from "../browser";
 import { CURRENT_SETS, openInExcel, type InExcel } from "./inExcel";
@@ -15,7 +17,7 @@ afterAll(async () => {
 });
 beforeEach(async () => {
   excel = await openInExcel(browser);
-  await excel.addin.waitForSelector("#tools fluent-button");
+  await excel.addin.waitForSelector("#tools .buttons fluent-button");
 });
 afterEach(async () => {
   await excel.close();
@@ -24,7 +26,7 @@ afterEach(async () => {
 const book = (): Promise<ModelBook> => excel.inPage((page) => page.book, null);
 const press = (name: string): Promise<void> =>
   excel.addin.locator("fluent-button", { hasText: name }).click();
-const status = () => expect.poll(() => excel.addin.locator("#tools [role=status]").textContent());
+const status = () => expect.poll(() => excel.addin.locator("#tools > [role=status]").textContent());
 
 /** Puts cells into the sheet Clients of the model. */
 const put = (cells: Readonly<Record<string, ModelCell>>): Promise<void> =>
@@ -35,6 +37,14 @@ const put = (cells: Readonly<Record<string, ModelCell>>): Promise<void> =>
 const LIST = "Add a client list";
 const CALCULATION = "Show the calculation for the selected cell";
 const RECALCULATE = "Recalculate this workbook";
+const BLANKS = "Check blank cells";
+/** Inserts the first example of a function. */
+const insert = async (name: string, pane = excel): Promise<void> => {
+  await pane.addin.evaluate((id) => {
+    document.querySelector<HTMLDetailsElement>(`#${id}`)!.open = true;
+  }, name);
+  await pane.addin.locator(`#${name} fluent-button`).first().click();
+};
 
 describe("the pane and Microsoft's object model of the workbook", () => {
   it("adds a client list: the table first, then the formulas into it", async () => {
@@ -57,6 +67,111 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     await excel.addin.locator("#DUE fluent-button").first().click();
     await status().toBe("Cell A1 is not empty. Select an empty cell.");
     expect((await book()).sheets[0]?.cells["0,0"]?.formula).toBe("=EXT.DUE(2025)");
+  });
+
+  it("widens the columns that an answer fills, and narrows none", async () => {
+    await excel.inPage((page) => {
+      Object.assign(page.book.sheets[0]?.widths ?? {}, { 0: 300, 1: 20 });
+      page.book.active = { sheet: "Clients", row: 4, column: 0 };
+    }, null);
+    await insert("CALENDAR");
+    await status().toBe("Inserted the formula in cell A5.");
+    const widths = (await book()).sheets[0]?.widths ?? {};
+    const { widths: characters } = answerLook("=EXT.CALENDAR(2025)");
+    expect(Object.keys(widths)).toHaveLength(characters.length);
+    expect(widths[0]).toBe(300);
+    // Excel's usual font has digits of 5.25 points, and a cell keeps about 4 points free beside the text.
+    for (const [column, characterCount] of characters.slice(1).entries())
+      expect(widths[column + 1]).toBeGreaterThan(characterCount * 5.25 + 4);
+    expect((await book()).sheets[0]?.formats).toEqual({});
+  });
+
+  it("inserts no formula whose answer would meet a cell that is not empty", async () => {
+    await put({ "6,1": { formula: "taken" } });
+    await excel.inPage((page) => {
+      page.book.active = { sheet: "Clients", row: 4, column: 0 };
+    }, null);
+    await insert("CALENDAR");
+    await status().toMatch(/^The answer fills \d+ rows and \d+ columns from A5, and these cells/);
+    expect((await book()).written).toEqual([]);
+  });
+
+  it("inserts a formula into a protected sheet that forbids widths, and says so", async () => {
+    await excel.inPage((page) => {
+      page.book.refuseLook = "AccessDenied";
+    }, null);
+    await insert("DUE");
+    await status().toMatch(/^Inserted the formula in cell A1\. .* ########, widen the column\.$/);
+    expect((await book()).written).toEqual(["Clients!A1"]);
+    expect(excel.seen.errors).toEqual([]);
+  });
+
+  it("gives the cells their number formats where a function cannot", async () => {
+    const sets = { ExcelApi: "1.12", CustomFunctionsRuntime: "1.3", SharedRuntime: "1.1" };
+    const older = await openInExcel(browser, { sets });
+    await older.addin.waitForSelector("#tools .buttons fluent-button");
+    await older.inPage((page) => {
+      Object.assign(page.book.sheets[0]?.formats ?? {}, { "1,1": "d-mmm" });
+    }, null);
+    await insert("CALENDAR", older);
+    await expect
+      .poll(() => older.addin.locator("#tools > [role=status]").textContent())
+      .toBe("Inserted the formula in cell A1.");
+    const { formats } = await older.inPage((page) => page.book.sheets[0]!, null);
+    const look = answerLook("=EXT.CALENDAR(2025)").formats;
+    expect(look[1]?.includes("m/d/yyyy")).toBe(true);
+    for (const [row, line] of look.entries())
+      for (const [column, format = "General"] of line.entries())
+        expect(formats[`${row},${column}`]).toBe(row === 1 && column === 1 ? "d-mmm" : format);
+    await older.close();
+  });
+
+  it.each([
+    [null, /^This Excel sends a blank cell as blank\./, "Blank cells: sent as blank"],
+    [0, /^This Excel sends a blank cell as 0,/, "Blank cells: sent as 0"],
+  ])("tells whether Excel sends a blank cell as %s", async (sent, sentence, line) => {
+    await excel.inPage((page, given) => {
+      page.sendsBlankAs = given;
+    }, sent);
+    await press(BLANKS);
+    await status().toMatch(sentence);
+    const { sheets, written, active } = await book();
+    expect(sheets.map(({ name }) => name)).toEqual(["Clients"]);
+    expect(written).toEqual(["Extension Season check!A1", "Extension Season check!B1"]);
+    expect(active).toEqual({ sheet: "Clients", row: 0, column: 0 });
+    await press("Copy a diagnosis");
+    expect(await excel.addin.locator("#diagnosis-text").inputValue()).toContain(line);
+  });
+
+  it("says if the functions do not answer the check of blank cells", async () => {
+    await press(BLANKS);
+    await status().toMatch(/^The check did not get an answer from the functions\./);
+    expect((await book()).sheets).toHaveLength(1);
+  });
+
+  it("copies a diagnosis without the content of a cell", async () => {
+    await put({ "0,0": { formula: "secret of a client" } });
+    await press(CALCULATION);
+    await status().toMatch(/^Cell A1 has no formula/);
+    await excel.inPage((page) => {
+      page.book.refuse = "AccessDenied";
+    }, null);
+    await press(LIST);
+    await status().toMatch(/^The workbook or the sheet is protected/);
+    await press("Copy a diagnosis");
+    const text = await excel.addin.locator("#diagnosis-text").inputValue();
+    const count = Object.keys(catalog).length;
+    expect(text.split("\n")).toEqual([
+      `Extension Season ${version}`,
+      "Page: excel",
+      "Host: Excel, OfficeOnline, build 16.0.18000.1",
+      "Requirement sets: ExcelApi 1.20, CustomFunctionsRuntime 1.5, SharedRuntime 1.2, AddinCommands 1.1",
+      expect.stringMatching(/^Scripts of Microsoft: https:.*\/office\.js .*excel-web-16\.00\.js/),
+      `Functions registered: ${count} of ${count}`,
+      "Blank cells: not checked",
+      expect.stringMatching(/^Last error: .*AccessDenied/),
+    ]);
+    expect(text).not.toContain("secret");
   });
 
   it("shows the calculation of a cell that refers to table columns", async () => {
@@ -111,7 +226,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     expect(settings).toEqual({ extensionSeasonVersion: version });
     const other = await openInExcel(browser, { settings: { extensionSeasonVersion: "0.0.1" } });
     await expect
-      .poll(() => other.addin.locator("#tools [role=status]").textContent())
+      .poll(() => other.addin.locator("#tools > [role=status]").textContent())
       .toMatch(/last used with version 0\.0\.1 .* Select "Recalculate this workbook"/);
     await other.close();
   });
@@ -125,10 +240,12 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     await excel.inPage((page, given) => {
       page.book.refuse = given;
     }, code);
-    for (const button of [LIST, CALCULATION, RECALCULATE]) {
+    for (const button of [LIST, CALCULATION, RECALCULATE, BLANKS]) {
       await press(button);
       await status().toMatch(sentence);
     }
+    await insert("DUE");
+    await status().toMatch(sentence);
     const { sheets, written } = await book();
     expect(sheets).toHaveLength(1);
     expect(written).toEqual([]);
@@ -149,7 +266,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     const other = await openInExcel(browser, { sets });
     await other.addin.locator("fluent-button", { hasText: LIST }).click();
     await expect
-      .poll(() => other.addin.locator("#tools [role=status]").textContent())
+      .poll(() => other.addin.locator("#tools > [role=status]").textContent())
       .toContain("Added the sheet");
     expect(await other.inPage((page) => page.waitsForEditing, null)).toBe(true);
     await other.close();
@@ -170,7 +287,7 @@ describe("a host script that arrives late", () => {
     arrive();
     await late.addin.locator("#DUE fluent-button").first().click();
     await expect
-      .poll(() => late.addin.locator("#tools [role=status]").textContent())
+      .poll(() => late.addin.locator("#tools > [role=status]").textContent())
       .toBe("Inserted the formula in cell A1.");
     expect(await late.addin.locator("#outside").isVisible()).toBe(false);
     await late.close();

@@ -60,6 +60,8 @@ export interface ModelBook {
   readonly written: string[];
   /** The code that every request gets, such as AccessDenied. */
   refuse?: string | undefined;
+  /** The code that a change of a width or a number format gets. */
+  refuseLook?: string | undefined;
   /** The code that a request gets once it has written so many cells. */
   refuseAfter?: { readonly written: number; readonly code: string } | undefined;
 }
@@ -80,6 +82,9 @@ export function emptyBook(): ModelBook {
     written: [],
   };
 }
+
+/** The width of a column in points, of which Excel has 48 where nobody has changed it. */
+const DEFAULT_WIDTH = 48;
 
 const key = (row: number, column: number): string => `${row},${column}`;
 
@@ -133,21 +138,28 @@ function rangeOf(
       });
     },
     set NumberFormat(given: string[][]) {
+      if (book.refuseLook !== undefined) throw new ExcelError(book.refuseLook);
       each((r, c) => {
         sheet.formats[key(row + r, column + c)] = given[r]?.[c] ?? "";
       });
     },
     get NumberFormat() {
-      return block(() => "General");
+      return Array.from({ length: rows }, (_r, r) =>
+        Array.from(
+          { length: columns },
+          (_c, c) => sheet.formats[key(row + r, column + c)] ?? "General"
+        )
+      );
     },
     Worksheet: worksheetOf(book, sheet),
     Format: {
       Font: { Bold: false },
       WrapText: false,
       get ColumnWidth() {
-        return sheet.widths[column] ?? 64;
+        return sheet.widths[column] ?? DEFAULT_WIDTH;
       },
       set ColumnWidth(width: number) {
+        if (book.refuseLook !== undefined) throw new ExcelError(book.refuseLook);
         sheet.widths[column] = width;
       },
       AutofitColumns: () => {

@@ -1,0 +1,59 @@
+import { useState } from "preact/hooks";
+import type { Diagnosis } from "./diagnosis";
+
+/** What {@link DiagnosisTool} shows. */
+interface DiagnosisToolProps {
+  readonly diagnosis: Diagnosis;
+}
+
+/** Puts text on the clipboard. Excel can forbid it to a page in its pane. */
+async function copied(text: string): Promise<boolean> {
+  try {
+    await navigator.clipboard.writeText(text);
+    return true;
+  } catch {
+    return false;
+  }
+}
+
+/** The button that copies the diagnosis, and its text, so that one sees what is sent and can copy it by hand. */
+export function DiagnosisTool({ diagnosis }: DiagnosisToolProps) {
+  const [text, setText] = useState("");
+  const [said, setSaid] = useState("");
+  const copy = async (): Promise<void> => {
+    const lines = diagnosis.text();
+    setText(lines);
+    setSaid(
+      (await copied(lines))
+        ? "Copied the diagnosis. It has no content of your cells."
+        : "Select the text and copy it. It has no content of your cells."
+    );
+  };
+  return (
+    <div id="diagnosis">
+      <fluent-button
+        size="small"
+        onClick={() => {
+          void copy();
+        }}
+      >
+        Copy a diagnosis
+      </fluent-button>
+      <p role="status">{said}</p>
+      {text !== "" && (
+        <>
+          <label for="diagnosis-text">Diagnosis</label>
+          <textarea
+            id="diagnosis-text"
+            readOnly
+            rows={14}
+            value={text}
+            onFocus={({ currentTarget }) => {
+              currentTarget.select();
+            }}
+          />
+        </>
+      )}
+    </div>
+  );
+}
