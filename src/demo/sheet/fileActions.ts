@@ -1,4 +1,4 @@
-import { NotAWorkbook } from "../workbook/workbookBytes";
+import { NotAWorkbook } from "../workbook/workbookFile";
 import type { GridFiles } from "./gridFiles";
 
 /** The parts of the page for opening and saving files. */

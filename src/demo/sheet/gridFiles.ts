@@ -3,9 +3,10 @@ import { OwnFunctionNames } from "../workbook/ownFunctionNames";
 import clientsText from "../season/clients.csv?raw";
 import { readClients } from "../season/clients";
 import { seasonWorkbook } from "../season/seasonWorkbook";
-import { workbookOfBytes } from "../workbook/workbookBytes";
+import { openWorkbookFile } from "../workbook/workbookFile";
 import { contentWorkbook, type OpenedWorkbook } from "./contentWorkbook";
 import type { Grid } from "./grid";
+import { libraryWorkbook } from "./libraryWorkbook";
 import { gridContent } from "./gridContent";
 import { workbookSnapshot } from "./workbookSnapshot";
 
@@ -42,8 +43,8 @@ export class GridFiles {
    */
   async openFile(file: File): Promise<void> {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    const { workbook } = await workbookOfBytes(file.name, bytes);
-    this.#open(workbook);
+    const { parts } = openWorkbookFile(file.name, bytes, this.#names);
+    this.#open(await libraryWorkbook(file.name, parts));
   }
 
   /** The content of the grid as an .xlsx file. */

@@ -7,7 +7,7 @@ import { seasonWorkbook } from "../season/seasonWorkbook";
 import { recalculateFile } from "../workbook/recalculateFile";
 import { isComplete, type RecalculationReport } from "../workbook/recalculationReport";
 import { recalculateWorkbook } from "../workbook/workbook";
-import { NotAWorkbook } from "../workbook/workbookBytes";
+import { NotAWorkbook } from "../workbook/workbookFile";
 import { type CommandLine, readCommandLine, USAGE, UsageError } from "./commandLine";
 import { DONE, INCOMPLETE, REFUSED } from "./exitCode";
 import { outputBeside, refuseOutput, writeOutput } from "./outputFile";
@@ -50,15 +50,11 @@ async function calculateSample(options: CommandLine, surroundings: Surroundings)
   return code;
 }
 
-async function calculateFile(
-  input: string,
-  options: CommandLine,
-  surroundings: Surroundings
-): Promise<number> {
+function calculateFile(input: string, options: CommandLine, surroundings: Surroundings): number {
   const output = options.output ?? outputBeside(input);
   refuseOutput(output, input, options.force);
   const host = surroundings.host(options);
-  const { bytes, report } = await recalculateFile(input, host);
+  const { bytes, report } = recalculateFile(input, host);
   writeOutput(output, bytes, options.force);
   return printSummary(report, output, options, surroundings);
 }
@@ -82,7 +78,7 @@ export async function demoCommand(
     }
     return options.input === undefined
       ? await calculateSample(options, surroundings)
-      : await calculateFile(options.input, options, surroundings);
+      : calculateFile(options.input, options, surroundings);
   } catch (error) {
     const isSentence =
       error instanceof UsageError || error instanceof NotAWorkbook || error instanceof NotBuilt;

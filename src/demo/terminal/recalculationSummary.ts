@@ -32,7 +32,11 @@ function errorLines(report: RecalculationReport, all: boolean): string[] {
 }
 
 function uncalculatedLines(report: RecalculationReport): string[] {
-  if (report.notCalculated.length === 0) return ["Every formula was calculated."];
+  if (report.notCalculated.length === 0) {
+    return [
+      report.kept === 0 ? "Every formula was calculated." : "Every other formula was calculated.",
+    ];
+  }
   const lines = report.notCalculated.map((formula) => {
     const more = formula.text.length > LONGEST_FORMULA_SHOWN ? "…" : "";
     const shown = printable(formula.text.slice(0, LONGEST_FORMULA_SHOWN)) + more;
@@ -54,6 +58,16 @@ function faultLines(report: RecalculationReport): string[] {
   return [`${counted(report.faults.length, "fault", "faults")} of the add-in:`, ...lines];
 }
 
+function keptLines({ kept, lostSignature }: RecalculationReport): string[] {
+  const lines: string[] = [];
+  if (kept > 0)
+    lines.push(
+      `${counted(kept, "formula keeps its saved value", "formulas keep their saved values")}, because no result of the add-in affects ${kept === 1 ? "it" : "them"}.`
+    );
+  if (lostSignature) lines.push("The digital signature was removed, because the file changed.");
+  return lines;
+}
+
 /** The result of a recalculation, as lines for the terminal. */
 export function recalculationSummary(report: RecalculationReport, all = false): string[] {
   const own = counted(report.formulasWithOwnFunctions, "uses", "use");
@@ -61,6 +75,7 @@ export function recalculationSummary(report: RecalculationReport, all = false): 
   const spills = counted(report.spills, "result fills", "results fill");
   return [
     `${counted(report.formulas, "formula", "formulas")}: ${own} the add-in (${calls}), ${spills} several cells.`,
+    ...keptLines(report),
     ...uncalculatedLines(report),
     ...errorLines(report, all),
     ...faultLines(report),
