@@ -1,5 +1,9 @@
 import { cellAddress } from "../../host/cellAddress";
-import type { CellPlace, RecalculationReport } from "../workbook/recalculationReport";
+import type {
+  CellPlace,
+  RecalculationReport,
+  UncalculatedFormula,
+} from "../workbook/recalculationReport";
 import { printable } from "./textTable";
 
 /** The number of errors listed, unless the command line asks for all. */
@@ -31,21 +35,32 @@ function errorLines(report: RecalculationReport, all: boolean): string[] {
   ];
 }
 
+function formulaLines(formulas: readonly UncalculatedFormula[]): string[] {
+  return formulas.map((formula) => {
+    const more = formula.text.length > LONGEST_FORMULA_SHOWN ? "…" : "";
+    const shown = printable(formula.text.slice(0, LONGEST_FORMULA_SHOWN)) + more;
+    const text = shown === "" ? "" : `=${shown}  `;
+    return `  ${place(formula)}  ${text}${printable(formula.reason)}`;
+  });
+}
+
+function differingLines({ mayDiffer }: RecalculationReport): string[] {
+  if (mayDiffer.length === 0) return [];
+  return [
+    `${counted(mayDiffer.length, "result", "results")} may differ from Excel. Check ${mayDiffer.length === 1 ? "it" : "them"} in Excel:`,
+    ...formulaLines(mayDiffer),
+  ];
+}
+
 function uncalculatedLines(report: RecalculationReport): string[] {
   if (report.notCalculated.length === 0) {
     return [
       report.kept === 0 ? "Every formula was calculated." : "Every other formula was calculated.",
     ];
   }
-  const lines = report.notCalculated.map((formula) => {
-    const more = formula.text.length > LONGEST_FORMULA_SHOWN ? "…" : "";
-    const shown = printable(formula.text.slice(0, LONGEST_FORMULA_SHOWN)) + more;
-    const text = shown === "" ? "" : `=${shown}  `;
-    return `  ${place(formula)}  ${text}${printable(formula.reason)}`;
-  });
   return [
     `${counted(report.notCalculated.length, "formula was", "formulas were")} NOT calculated:`,
-    ...lines,
+    ...formulaLines(report.notCalculated),
   ];
 }
 
@@ -77,6 +92,7 @@ export function recalculationSummary(report: RecalculationReport, all = false): 
     `${counted(report.formulas, "formula", "formulas")}: ${own} the add-in (${calls}), ${spills} several cells.`,
     ...keptLines(report),
     ...uncalculatedLines(report),
+    ...differingLines(report),
     ...errorLines(report, all),
     ...faultLines(report),
   ];

@@ -1,5 +1,6 @@
 import type { CalculationNames } from "./definedNames";
 import { isSeveralCells } from "./definedNames";
+import { reasonToDiffer } from "./formulaCorrections";
 import { type FormulaReferences, formulaReferences } from "./formulaReferences";
 import { cellsRead, depthOf, parseFormula } from "./formulaTree";
 import { unknownFunctions } from "./knownFunctions";
@@ -12,6 +13,8 @@ import type { StoredFormula } from "./sheetStore";
 export interface AnalysedFormula {
   readonly references: FormulaReferences;
   readonly usesOwnFunction: boolean;
+  /** Why its result may differ from that of Excel. */
+  readonly mayDiffer?: string | undefined;
   /** Why it is not calculated; it keeps the value of the file. */
   readonly problem: string | undefined;
 }
@@ -87,7 +90,7 @@ function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula 
   else if (misread !== undefined) {
     problem = `${misread} receives several cells, of which only the first would be read`;
   }
-  return { references, usesOwnFunction, problem };
+  return { references, usesOwnFunction, mayDiffer: reasonToDiffer(tree), problem };
 }
 
 function unknownProblem(

@@ -6,12 +6,14 @@ import { dependencyOrder } from "./dependencyOrder";
 import { ErrorAnswers } from "./errorAnswers";
 import { type AnalysedFormula, analyseFormulas } from "./formulaAnalysis";
 import { FormulaIndex, type FormulaPlace } from "./formulaIndex";
+import { withTableNames } from "./formulaCorrections";
 import { FunctionBridge } from "./functionBridge";
 import { neededFormulas } from "./neededFormulas";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 import type { LoadedWorkbook } from "./readWorkbook";
 import type { RecalculationReport } from "./recalculationReport";
 import type { StoredFormula } from "./sheetStore";
+import { isInside } from "./tableReferences";
 import type { HostFault, StandInHost } from "../../host/standInHost";
 import { uncalculatedFormulas } from "./uncalculated";
 
@@ -59,13 +61,16 @@ export function recalculate(
   host: StandInHost
 ): Recalculation {
   const { formulas, sheets, calculation } = loaded;
+  const tables = sheets.flatMap((sheet) => sheet.tables);
   for (const formula of formulas) {
-    formula.calculationText = calculationText(formula.text, formula.site, names);
+    const table = tables.find((place) => isInside(place, formula))?.name;
+    const text = withTableNames(names.pieces(formula.text), table);
+    formula.calculationText = calculationText(text, formula.site, names);
   }
   const definedNames = calculationNames(loaded, names);
   const analysed = analyseFormulas(formulas, {
     sheets: sheets.map((sheet) => sheet.name),
-    tables: sheets.flatMap((sheet) => sheet.tables),
+    tables,
     definedNames,
     names,
   });
@@ -123,6 +128,10 @@ export function recalculate(
     spills: formulas.filter(({ height, width }) => height > 1 || width > 1).length,
     errors: new ErrorAnswers({ sheets, formulas, analysed, bridge }).all(),
     notCalculated,
+    mayDiffer: formulas.flatMap(({ site, sheet, row, column, text }) => {
+      const reason = calculated.has(site) ? analysed[site]?.mayDiffer : undefined;
+      return reason === undefined ? [] : [{ sheet, row, column, text, reason }];
+    }),
     faults: withoutRepeats(host.faults.slice(faultsBefore)),
     lostSignature: false,
   };

@@ -16,7 +16,7 @@ export interface ErrorAnswer extends CellPlace {
   readonly takenFrom: CellPlace | undefined;
 }
 
-/** A formula that was not calculated, and why. */
+/** A formula that was not calculated, or whose result may differ from that of Excel, and why. */
 export interface UncalculatedFormula extends CellPlace {
   readonly text: string;
   readonly reason: string;
@@ -32,6 +32,8 @@ export interface RecalculationReport {
   readonly spills: number;
   readonly errors: readonly ErrorAnswer[];
   readonly notCalculated: readonly UncalculatedFormula[];
+  /** Formulas that were calculated, but whose result may differ from that of Excel. */
+  readonly mayDiffer: readonly UncalculatedFormula[];
   readonly faults: readonly HostFault[];
   /** Whether a digital signature was removed from the file, because its content changed. */
   readonly lostSignature: boolean;
