@@ -12,6 +12,8 @@ export interface CellChange {
   readonly dynamicRange?: string;
   /** A number format, for a cell without one. */
   readonly format?: string;
+  /** Whether the number format also replaces another. */
+  readonly replacesFormat?: boolean;
 }
 
 /** Errors that a file stores as they are; Excel stores newer ones differently. */

@@ -21,20 +21,21 @@ export class NumberFormats {
    *
    * @param style - Its present style, as a cell refers to it.
    * @param code - The format.
+   * @param replaces - Whether it replaces another format.
    * @returns A style that differs in the format only, or the present style if that has a format.
    */
-  withFormat(style: string, code: string): string {
-    const key = `${style} ${code}`;
-    const made = this.#made.get(key) ?? this.#add(Number(style), code);
+  withFormat(style: string, code: string, replaces = false): string {
+    const key = `${style} ${String(replaces)} ${code}`;
+    const made = this.#made.get(key) ?? this.#add(Number(style), code, replaces);
     this.#made.set(key, made);
     return made;
   }
 
-  #add(style: number, code: string): string {
+  #add(style: number, code: string, replaces: boolean): string {
     const styles = [...xmlElements(firstElement(this.#text, "cellXfs")?.inside ?? "", "xf")];
     const present = styles[style];
-    if (present === undefined || Number(attribute(present.tag, "numFmtId") ?? 0) !== 0)
-      return String(style);
+    const hasFormat = Number(attribute(present?.tag ?? "", "numFmtId") ?? 0) !== 0;
+    if (present === undefined || (hasFormat && !replaces)) return String(style);
     const id = this.#formatNumber(code);
     const tag = withAttribute(withAttribute(present.tag, "numFmtId", id), "applyNumberFormat", "1");
     const list = firstElement(this.#text, "cellXfs");
@@ -45,6 +46,7 @@ export class NumberFormats {
   }
 
   #formatNumber(code: string): string {
+    if (code === "General") return "0";
     const list = firstElement(this.#text, "numFmts");
     const present = [...xmlElements(list?.inside ?? "", "numFmt")];
     const same = present.find(({ tag }) => attribute(tag, "formatCode") === code);

@@ -104,20 +104,26 @@ class SheetPatch {
     return found === undefined ? undefined : attribute(found, "style");
   }
 
-  #isSame(cell: CellPart, { value, formula, dynamicRange, format }: CellChange): boolean {
+  #isSame(
+    cell: CellPart,
+    { value, formula, dynamicRange, format, replacesFormat }: CellChange
+  ): boolean {
     if (formula !== undefined || dynamicRange !== undefined) return false;
     const style = attribute(cell.element.tag, "s") ?? "0";
-    if (format !== undefined && this.shared.formats.withFormat(style, format) !== style)
+    if (
+      format !== undefined &&
+      this.shared.formats.withFormat(style, format, replacesFormat) !== style
+    )
       return false;
     return value === undefined || holds(cell, value);
   }
 
   #cell(open: string, change: CellChange, cell?: CellPart): string {
-    const { value, formula, dynamicRange, format } = change;
+    const { value, formula, dynamicRange, format, replacesFormat } = change;
     let tag = open;
     if (format !== undefined) {
       const old = attribute(tag, "s") ?? "0";
-      const style = this.shared.formats.withFormat(old, format);
+      const style = this.shared.formats.withFormat(old, format, replacesFormat);
       if (style !== old) tag = withAttribute(tag, "s", style);
     }
     const { inside = "" } = cell?.element ?? {};
