@@ -265,10 +265,10 @@ describe("a saved file", () => {
       return gridChanges(content(typed, answers), snapshot, loaded, names);
     };
     const bold = changed((_sheet, cells) => {
-      (cells[3] ??= {})[1] = { v: 1, t: CellValueType.BOOLEAN, s: { bl: 1 } };
+      Object.assign(cells[3]?.[1] ?? {}, { s: { bl: 1 } });
     });
     const wide = changed((sheet) => {
-      sheet.columnData = { ...sheet.columnData, 0: { w: 400 } };
+      Object.assign(sheet, { columnData: { 0: { w: 400 } } });
     });
     const renamed = changed((sheet) => {
       sheet.name = "Other";

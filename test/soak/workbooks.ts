@@ -2,14 +2,16 @@ import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "n
 import { tmpdir } from "node:os";
 import { basename, extname, join, resolve } from "node:path";
 import { strFromU8, unzipSync, zipSync } from "fflate";
-import { recalculateInTime } from "../../src/demo/terminal/recalculateInTime";
+import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 import { formulaPieces } from "../../src/demo/workbook/formulaPieces";
 import { OwnFunctionNames } from "../../src/demo/workbook/ownFunctionNames";
+import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
 import { readWorkbook } from "../../src/demo/workbook/readWorkbook";
 import type { RecalculationReport } from "../../src/demo/workbook/recalculationReport";
 import { unpackedParts } from "../../src/demo/workbook/unpackedParts";
 import { NotAWorkbook } from "../../src/demo/workbook/workbookFile";
 import type { PackageParts } from "../../src/demo/workbook/workbookPackage";
+import { firstElement, withAttribute } from "../../src/demo/workbook/xmlText";
 import { changedParts, packageFaults } from "../otherLibraries/packageFaults";
 import { runPython, runsPython } from "../otherLibraries/python";
 import { say } from "./say";
@@ -17,6 +19,7 @@ import { say } from "./say";
 /** The lines of each kind that are printed. */
 const MOST_SHOWN = 40;
 const NO_FUNCTIONS = new OwnFunctionNames("NONE", []);
+const host = hostOfBuiltAddIn("null");
 const scratch = mkdtempSync(join(tmpdir(), "soak-workbooks-"));
 
 /** What a run over a folder counts. */
@@ -114,20 +117,22 @@ function askingCopy(path: string): string {
   for (const [name, content] of Object.entries(parts)) {
     const text = /workbook\.xml$/.test(name) ? strFromU8(content) : "";
     if (!/<(?:\w+:)?workbook\b/.test(text)) continue;
-    const asking = /<(?:\w+:)?calcPr\b/.test(text)
-      ? text.replace(/(<(?:\w+:)?calcPr\b)(?:\s+fullCalcOnLoad="\w+")?/, '$1 fullCalcOnLoad="1"')
-      : text.replace(/<\/((?:\w+:)?)workbook>/, '<$1calcPr fullCalcOnLoad="1"/></$1workbook>');
+    const present = firstElement(text, "calcPr");
+    const asking =
+      present === undefined
+        ? text.replace(/<\/((?:\w+:)?)workbook>/, '<$1calcPr fullCalcOnLoad="1"/></$1workbook>')
+        : text.replace(present.tag, () => withAttribute(present.tag, "fullCalcOnLoad", "1"));
     parts[name] = new TextEncoder().encode(asking);
   }
   writeFileSync(copy, zipSync(parts));
   return copy;
 }
 
-async function tryFile(path: string, figures: Figures): Promise<void> {
+function tryFile(path: string, figures: Figures): void {
   figures.files += 1;
   const name = basename(path);
   try {
-    const { bytes, report } = await recalculateInTime(path, "null");
+    const { bytes, report } = recalculateFile(path, host);
     const written = join(scratch, `written-${String(figures.files)}-${name}`);
     writeFileSync(written, bytes);
     figures.add(path, written, report);
@@ -160,14 +165,14 @@ try {
   const asSaved = new Figures();
   const calculated = new Figures();
   for (const path of paths) {
-    await tryFile(path, asSaved);
+    tryFile(path, asSaved);
     let copy: string | undefined;
     try {
       copy = askingCopy(path);
     } catch {
       // It is not a zip file, which the first run has counted as refused.
     }
-    if (copy !== undefined) await tryFile(copy, calculated);
+    if (copy !== undefined) tryFile(copy, calculated);
   }
   if (runsPython) for (const figures of [asSaved, calculated]) openAgain(figures);
   asSaved.print("As saved");

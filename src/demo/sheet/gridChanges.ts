@@ -30,7 +30,6 @@ const STYLE_KEYS = [
   "bd",
   "bg",
 ] as const;
-/** Results that differ less, in proportion, are the same result of another calculation. */
 const SAME_RESULT = 1e-9;
 
 const same = (first: unknown, second: unknown): boolean =>
@@ -64,6 +63,7 @@ function hasOtherShape(data: Partial<IWorksheetData>, opened: Partial<IWorksheet
 
 function isSameResult(first: CellValue, second: CellValue): boolean {
   if (typeof first !== "number" || typeof second !== "number") return same(first, second);
+  // The grid and the file may have calculated the same result in another order.
   return Math.abs(first - second) <= SAME_RESULT * Math.max(1, Math.abs(second));
 }
 
@@ -81,7 +81,7 @@ class SheetComparison {
 
   cell(written: WrittenCell): void {
     const { row, column, formula, value, style = {} } = written;
-    const old = this.#before(row, column);
+    const old = this.before.cellData?.[row]?.[column];
     const lookBefore = styleOf(old, this.opened) ?? {};
     if (hasOtherLook(style, lookBefore)) this.hasOtherLook = true;
     const isFormat = !same(style.n, lookBefore.n) && style.n?.pattern !== undefined;
@@ -140,10 +140,6 @@ class SheetComparison {
     if (isTyped ? spelled !== formula || spills : isDynamic && stored?.reference !== range)
       return { formula: isTyped ? spelled : (stored?.text ?? spelled), dynamicRange: range };
     return isTyped ? { formula: spelled } : {};
-  }
-
-  #before(row: number, column: number): ICellData | undefined {
-    return this.before.cellData?.[row]?.[column] as ICellData | undefined;
   }
 
   #put(row: number, column: number, change: CellChange): void {

@@ -52,8 +52,6 @@ function number(value: EngineValue | undefined, ifOmitted?: number): number {
   switch (cell?.kind) {
     case undefined:
     case 0:
-    case 6:
-    case 7:
       return ifOmitted ?? 0;
     case 1:
       return cell.value;
@@ -69,8 +67,8 @@ function number(value: EngineValue | undefined, ifOmitted?: number): number {
 }
 
 function finite(value: number): number {
-  if (!Number.isFinite(value)) throw new FunctionError("#NUM!");
-  return value;
+  if (Number.isFinite(value)) return value;
+  throw new FunctionError("#NUM!");
 }
 
 /** CEILING and FLOOR: a multiple of the significance; both may be negative, or the number alone. */
@@ -96,8 +94,8 @@ function roundedAt(values: readonly EngineValue[]): number {
 }
 
 function futureValue(values: readonly EngineValue[]): number {
-  const [rate = 0, periods = 0, payment = 0, present = 0, type = 0] = [0, 1, 2, 3, 4].map((index) =>
-    number(values[index])
+  const [rate = 0, periods = 0, payment = 0, present = 0, type = 0] = values.map((value) =>
+    number(value)
   );
   if (rate === 0) return -(present + payment * periods);
   const growth = (1 + rate) ** periods;
@@ -105,8 +103,8 @@ function futureValue(values: readonly EngineValue[]): number {
 }
 
 function numberOfPeriods(values: readonly EngineValue[]): number {
-  const [rate = 0, payment = 0, present = 0, future = 0, type = 0] = [0, 1, 2, 3, 4].map((index) =>
-    number(values[index])
+  const [rate = 0, payment = 0, present = 0, future = 0, type = 0] = values.map((value) =>
+    number(value)
   );
   if (rate === 0) return finite(-(present + future) / payment);
   const due = payment * (1 + rate * type);
@@ -169,12 +167,8 @@ function networkDays(values: readonly EngineValue[]): number {
   return start <= end ? count : -count;
 }
 
-type Corrected = [
-  name: string,
-  least: number,
-  most: number,
-  of: (values: readonly EngineValue[]) => number,
-];
+type Calculate = (values: readonly EngineValue[]) => number;
+type Corrected = [name: string, least: number, most: number, of: Calculate];
 
 const CORRECTED: readonly Corrected[] = [
   ["CEILING", 2, 2, multiple((quotient) => quotient.ceil(), 0)],
