@@ -3,6 +3,7 @@ import { existsSync, readdirSync, readFileSync, statSync, utimesSync } from "nod
 import path from "node:path";
 import { fileURLToPath } from "node:url";
 import { runsInBrowser } from "./browser/browser";
+import { runsPython } from "./otherLibraries/python";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const inDist = (name: string): string => path.join(root, "dist", name);
@@ -76,5 +77,9 @@ export default function buildIfStale(): void {
   if (!runsInBrowser)
     process.stdout.write(
       "The tests in a browser are left out. To run them, install Chromium or set CHROMIUM_PATH.\n"
+    );
+  if (!runsPython)
+    process.stdout.write(
+      "The tests with other workbook libraries are left out. To run them, install python3-openpyxl and python3-xlsxwriter.\n"
     );
 }

@@ -1,9 +1,14 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { configDefaults, defineConfig } from "vitest/config";
 import { runsInBrowser } from "./browser/browser";
+import { runsPython } from "./otherLibraries/python";
 
 const root = new URL("..", import.meta.url).pathname;
-const exclude = [...configDefaults.exclude, ...(runsInBrowser ? [] : ["test/browser/**"])];
+const exclude = [
+  ...configDefaults.exclude,
+  ...(runsInBrowser ? [] : ["test/browser/**"]),
+  ...(runsPython ? [] : ["test/otherLibraries/**"]),
+];
 
 /** Tests that replace a module or a global. */
 const changesModules = readdirSync(`${root}test`, { recursive: true, encoding: "utf8" })

@@ -136,7 +136,7 @@ export function topics(help: Help): readonly Topic[] {
       title: "Options of npm start",
       summary: "How to calculate a workbook without Excel, and the largest workbook accepted.",
       blocks: [
-        "`npm start` calculates the sample client list and saves `dist/season.xlsx`. `npm start -- FILE.xlsx` calculates your workbook and saves the copy `FILE.recalculated.xlsx`. Your file is never changed.",
+        "`npm start` calculates the sample client list and saves `dist/season.xlsx`. `npm start -- FILE.xlsx` calculates your workbook and saves the copy `FILE.recalculated.xlsx (or .xlsm)`. Your file is never changed.",
         { terms: START_OPTIONS },
         START_LIMITS,
       ],

@@ -113,7 +113,13 @@ describe("a saved copy of the sample", () => {
         .insertRows(5, 1);
     });
     await expect.poll(() => cell("Clients", "A7")).toBe("Bracken");
+    let question = "";
+    page.once("dialog", (dialog) => {
+      question = dialog.message();
+      void dialog.accept();
+    });
     const copy = await savedFile();
+    expect(question).toMatch(/It may lose .*charts, drawings/);
     expect(Object.keys(unzipSync(copy)).filter((name) => name.includes("chart"))).toEqual([]);
     const texts = await shown(copy);
     expect(texts.get("Clients!V2")).toBe("3,250.00 _xldudf_EXT_SHORTFALL(E2:E49,F2:F49)");

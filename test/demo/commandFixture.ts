@@ -1,4 +1,5 @@
 import { demoCommand } from "../../src/demo/terminal/demoCommand";
+import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
 import { fixtureHost } from "../host/fixtureAddIn";
 import { formula, workbookFile } from "./workbookFixture";
 
@@ -10,6 +11,7 @@ export async function run(...words: string[]) {
     print: (line) => printed.push(line),
     complain: (sentence) => complaints.push(sentence),
     host: ({ blankHabit }) => fixtureHost(blankHabit),
+    recalculate: (path, { blankHabit }) => recalculateFile(path, fixtureHost(blankHabit)),
   });
   return { code, printed: printed.join("\n"), complaints };
 }

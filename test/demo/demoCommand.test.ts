@@ -4,6 +4,8 @@ import { describe, expect, it } from "vitest";
 import { NotBuilt } from "../../src/host/builtAddIn";
 import { demoCommand } from "../../src/demo/terminal/demoCommand";
 import { DONE, INCOMPLETE, REFUSED } from "../../src/demo/terminal/exitCode";
+import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
+import { fixtureHost } from "../host/fixtureAddIn";
 import { goodWorkbook, run } from "./commandFixture";
 import { formula, newFolder, workbookFile } from "./workbookFixture";
 
@@ -124,6 +126,7 @@ describe("the command line", () => {
       host: () => {
         throw new NotBuilt('dist/functions.js does not exist. Run "npm run build" first.');
       },
+      recalculate: (path) => recalculateFile(path, fixtureHost()),
     });
     expect(code).toBe(REFUSED);
     expect(complaints).toEqual(['dist/functions.js does not exist. Run "npm run build" first.']);

@@ -156,7 +156,12 @@ describe("a sheet", () => {
     ],
     [
       "a table all over it",
-      { ...formulas("1+1"), "xl/tables/table1.xml": table },
+      {
+        ...formulas("1+1"),
+        "xl/tables/table1.xml": table,
+        "xl/worksheets/_rels/sheet1.xml.rels":
+          '<Relationships><Relationship Id="rId1" Type="x/table" Target="../tables/table1.xml"/></Relationships>',
+      },
       /has tables of more than 500,000 cells/,
     ],
     [
@@ -184,22 +189,6 @@ describe("a sheet", () => {
       oneSheet('<row r="1"><c r="A1" t="d"><v>x</v></c></row>'),
       /the content of Sheet!A1 cannot be read\.$/,
     ],
-    [
-      "panes frozen beyond its end",
-      oneSheet(
-        one,
-        '<sheetViews><sheetView workbookViewId="0"><pane xSplit="99999999" ySplit="1" state="frozen"/></sheetView></sheetViews>'
-      ),
-      /could not be calculated/,
-    ],
-    [
-      "a name that objects have",
-      workbookParts(
-        { constructor: sheetPart(one) },
-        '<definedName name="constructor">6</definedName>'
-      ),
-      /could not be calculated/,
-    ],
     ["no name", workbookParts({ "": sheetPart(one) }), /could not be read/],
     [
       "a name of controls and brackets",
@@ -224,6 +213,13 @@ describe("a sheet", () => {
     [
       "a shared formula all over it",
       oneSheet('<row r="1"><c r="A1"><f t="shared" si="0" ref="A1:XFD1048576">1+1</f></c></row>'),
+    ],
+    [
+      "a name that objects have",
+      workbookParts(
+        { constructor: sheetPart(one) },
+        '<definedName name="constructor">6</definedName>'
+      ),
     ],
     ["breaks far out", oneSheet(one, "", '<rowBreaks><brk id="99999999" man="1"/></rowBreaks>')],
     [

@@ -65,7 +65,7 @@ export function workbookParts(sheets: Parts, names = ""): Parts {
   return {
     "[Content_Types].xml": contentTypes(numbered.length),
     "_rels/.rels": relations(relation(1, "officeDocument", "xl/workbook.xml")),
-    "xl/workbook.xml": `${DOCUMENT}<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${listed.join("")}</sheets><definedNames>${names}</definedNames></workbook>`,
+    "xl/workbook.xml": `${DOCUMENT}<workbook xmlns="${MAIN}" xmlns:r="${OFFICE}"><sheets>${listed.join("")}</sheets><definedNames>${names}</definedNames><calcPr fullCalcOnLoad="1"/></workbook>`,
     "xl/_rels/workbook.xml.rels": relations(targets.join("")),
     ...Object.fromEntries(
       numbered.map(({ text, id }) => [`xl/worksheets/sheet${String(id)}.xml`, text])

@@ -1,10 +1,21 @@
 import { Workbook } from "@cj-tech-master/excelts";
-import { CellValueType, type ICellData, type IWorkbookData } from "@univerjs/core";
+import {
+  CellValueType,
+  type ICellData,
+  type IWorkbookData,
+  type IWorksheetData,
+} from "@univerjs/core";
 import { describe, expect, it } from "vitest";
 import { contentWorkbook } from "../../src/demo/sheet/contentWorkbook";
+import { gridChanges } from "../../src/demo/sheet/gridChanges";
 import { styleOf, valueOf, type GridContent } from "../../src/demo/sheet/gridContent";
+import { libraryWorkbook } from "../../src/demo/sheet/libraryWorkbook";
+import { lossSentence } from "../../src/demo/sheet/lossSentence";
 import { workbookSnapshot } from "../../src/demo/sheet/workbookSnapshot";
 import { OwnFunctionNames } from "../../src/demo/workbook/ownFunctionNames";
+import { patchedFile } from "../../src/demo/workbook/patchedFile";
+import { unpackedParts } from "../../src/demo/workbook/unpackedParts";
+import { openWorkbookFile } from "../../src/demo/workbook/workbookFile";
 import { dynamic, formula } from "./workbookFixture";
 
 const names = new OwnFunctionNames("EXT", ["DUE", "STEPS"]);
@@ -17,6 +28,9 @@ async function throughFile(workbook: Workbook): Promise<Workbook> {
 }
 
 type Cells = Record<string, Record<string, ICellData>>;
+
+/** The cells that EXT.STEPS(1) fills in the sample. */
+const STEPS = { startRow: 0, startColumn: 3, endRow: 1, endColumn: 4 };
 
 /** What the grid would hold after it has calculated: here the answers are given. */
 function content(
@@ -34,6 +48,7 @@ function content(
           value: text === undefined ? valueOf(cell, false) : (answers[text] ?? null),
           formula: text,
           style: styleOf(cell, snapshot),
+          ...(text === "EXT.STEPS(1)" ? { block: STEPS } : {}),
         };
       })
     );
@@ -198,5 +213,73 @@ describe("a copy of the file that was opened", () => {
     const saved = contentWorkbook(content(changed), names, { workbook, snapshot });
     expect(saved).not.toBe(workbook);
     expect(saved.worksheets.map(({ name }) => name)).toEqual(["Yours"]);
+  });
+});
+
+describe("a saved file", () => {
+  const answers = { "EXT.DUE(B3)": 7, "B3*2": 3, "EXT.STEPS(1)": 9 };
+
+  async function openedSample() {
+    const bytes = new Uint8Array(await sample().xlsx.writeBuffer());
+    const { parts, loaded } = openWorkbookFile("sample.xlsx", bytes, names);
+    const workbook = await libraryWorkbook("sample.xlsx", parts);
+    return { parts, loaded, snapshot: workbookSnapshot(workbook, "book", names) };
+  }
+
+  it("is the file that was opened, byte for byte, if nothing was changed", async () => {
+    const { parts, loaded, snapshot } = await openedSample();
+    const found = gridChanges(content(snapshot, answers), snapshot, loaded, names);
+    expect(found?.formulasChange).toBe(false);
+    const after = unpackedParts(patchedFile(parts, found?.changes ?? new Map()).bytes);
+    for (const [name, part] of parts) expect([name, after.get(name)]).toEqual([name, part]);
+  });
+
+  it("has the values, formulas and number formats that were typed", async () => {
+    const { parts, loaded, snapshot } = await openedSample();
+    const typed = structuredClone(snapshot);
+    const cells = (Object.values(typed.sheets)[0]?.cellData ?? {}) as Cells;
+    const row = cells[2] ?? {};
+    row[1] = { ...row[1], v: 99, s: { n: { pattern: "0.0" } } };
+    row[4] = { f: "=EXT.DUE(B3)+1" };
+    delete cells[3]?.[1];
+    const given = content(typed, { ...answers, "EXT.DUE(B3)+1": 8 });
+    const found = gridChanges(given, snapshot, loaded, names);
+    expect(found?.formulasChange).toBe(true);
+    const { bytes } = patchedFile(parts, found?.changes ?? new Map(), true);
+    const workbook = new Workbook();
+    await workbook.xlsx.load(bytes);
+    const sheet = workbook.getWorksheet("Mine");
+    expect([sheet?.getCell("B3").value, sheet?.getCell("B3").numFmt]).toEqual([99, "0.0"]);
+    expect(sheet?.getCell("E3").formula).toBe("_xldudf_EXT_DUE(B3)+1");
+    expect(sheet?.getCell("E3").result).toBe(8);
+    expect(sheet?.getCell("B4").value).toBeNull();
+    expect(sheet?.getCell("A1").font?.bold).toBe(true);
+  });
+
+  it("is made anew after a change of style, size or sheet", async () => {
+    const { loaded, snapshot } = await openedSample();
+    const changed = (change: (sheet: Partial<IWorksheetData>, cells: Cells) => void) => {
+      const typed = structuredClone(snapshot);
+      const [sheet = {}] = Object.values(typed.sheets);
+      change(sheet, (sheet.cellData ?? {}) as Cells);
+      return gridChanges(content(typed, answers), snapshot, loaded, names);
+    };
+    const bold = changed((_sheet, cells) => {
+      Object.assign(cells[3]?.[1] ?? {}, { s: { bl: 1 } });
+    });
+    const wide = changed((sheet) => {
+      Object.assign(sheet, { columnData: { 0: { w: 400 } } });
+    });
+    const renamed = changed((sheet) => {
+      sheet.name = "Other";
+    });
+    expect([bold, wide, renamed]).toEqual([undefined, undefined, undefined]);
+  });
+
+  it("names what it may lose when it is made anew", async () => {
+    const { parts } = await openedSample();
+    expect(lossSentence(parts)).not.toContain("macros");
+    const more = new Map([...parts, ["xl/vbaProject.bin", new Uint8Array()]]);
+    expect(lossSentence(more)).toMatch(/It may lose .*: macros/);
   });
 });

@@ -87,27 +87,6 @@ describe("a formula that is not calculated", () => {
     });
     expect((await recalculated(path)).value("Sheet", "A1")).toBe(777);
   });
-
-  it("is listed when its cell also has a hyperlink", async () => {
-    const path = await workbookFile((workbook) => {
-      const sheet = workbook.addWorksheet("Sheet");
-      sheet.getCell("A1").value = formula("1+1", 2);
-      sheet.getCell("B1").value = {
-        text: "place",
-        hyperlink: "https://example.invalid/",
-      };
-    });
-    const { strFromU8, strToU8, unzipSync, zipSync } = await import("fflate");
-    const { readFileSync, writeFileSync } = await import("node:fs");
-    const parts = unzipSync(readFileSync(path));
-    const part = "xl/worksheets/sheet1.xml";
-    const xml = strFromU8(parts[part] ?? new Uint8Array());
-    parts[part] = strToU8(xml.replace('<hyperlink ref="B1"', '<hyperlink ref="A1"'));
-    writeFileSync(path, zipSync(parts));
-    const { report } = await recalculated(path);
-    expect(report.formulas).toBe(1);
-    expect(report.notCalculated).toMatchObject([{ sheet: "Sheet", row: 1, column: 1 }]);
-  });
 });
 
 describe("unusual formulas", () => {

@@ -44,6 +44,8 @@ export async function workbookFile(build: (workbook: Workbook) => void): Promise
   const workbook = new Workbook({
     formulaSyntaxProbe: createFormulaSyntaxProbe(),
   });
+  // Files that a program has made without calculating them ask for it.
+  workbook.calcProperties.fullCalcOnLoad = true;
   build(workbook);
   const path = join(newFolder(), "given.xlsx");
   const bytes = await workbook.xlsx.writeBuffer();
@@ -62,7 +64,7 @@ export interface Reopened extends RecalculatedWorkbook {
 
 /** Recalculates a workbook file and opens what came out. */
 export async function recalculated(path: string, host?: StandInHost): Promise<Reopened> {
-  const outcome = await recalculateFile(path, host ?? fixtureHost());
+  const outcome = recalculateFile(path, host ?? fixtureHost());
   const workbook = new Workbook({
     formulaSyntaxProbe: createFormulaSyntaxProbe(),
   });

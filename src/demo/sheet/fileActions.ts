@@ -1,4 +1,4 @@
-import { NotAWorkbook } from "../workbook/workbookBytes";
+import { NotAWorkbook } from "../workbook/workbookFile";
 import type { GridFiles } from "./gridFiles";
 
 /** The parts of the page for opening and saving files. */
@@ -19,7 +19,7 @@ function download(content: Blob, name: string): void {
 }
 
 function copyName(name: string): string {
-  return `${name.replace(/\.xlsx$/i, "")}.copy.xlsx`;
+  return name.replace(/(\.xls[xm]|\.xlt[xm])?$/i, (ending) => `.copy${ending || ".xlsx"}`);
 }
 
 /**
@@ -64,7 +64,9 @@ export function offerFiles(files: GridFiles, controls: FileControls): void {
   save.addEventListener("click", () => {
     doing(async () => {
       const copy = copyName(name);
-      download(await files.content(), copy);
+      const content = await files.content((sentence) => window.confirm(sentence));
+      if (content === undefined) return "Nothing was saved.";
+      download(content, copy);
       return `Saved as ${copy} in the downloads of the browser.`;
     });
   });

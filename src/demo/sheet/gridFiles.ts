@@ -3,9 +3,13 @@ import { OwnFunctionNames } from "../workbook/ownFunctionNames";
 import clientsText from "../season/clients.csv?raw";
 import { readClients } from "../season/clients";
 import { seasonWorkbook } from "../season/seasonWorkbook";
-import { workbookOfBytes } from "../workbook/workbookBytes";
+import { patchedFile } from "../workbook/patchedFile";
+import { type OpenedFile, openWorkbookFile } from "../workbook/workbookFile";
 import { contentWorkbook, type OpenedWorkbook } from "./contentWorkbook";
 import type { Grid } from "./grid";
+import { libraryWorkbook } from "./libraryWorkbook";
+import { lossSentence } from "./lossSentence";
+import { gridChanges } from "./gridChanges";
 import { gridContent } from "./gridContent";
 import { workbookSnapshot } from "./workbookSnapshot";
 
@@ -14,11 +18,16 @@ const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet"
 const MOVES_CELLS =
   /^sheet\.mutation\.(insert-(row|col)|remove-(rows|col)|move-(rows|columns|range)|reorder-range)$/;
 
+function blobOf(bytes: Uint8Array): Blob {
+  return new Blob([bytes as BlobPart], { type: KIND });
+}
+
 /** Opens files in the grid, and makes files from its content. Nothing leaves the page. */
 export class GridFiles {
   readonly #grid: Grid;
   readonly #names: OwnFunctionNames;
   #opened: OpenedWorkbook | undefined;
+  #file: OpenedFile | undefined;
   #count = 0;
 
   constructor(grid: Grid, host: StandInHost) {
@@ -42,22 +51,36 @@ export class GridFiles {
    */
   async openFile(file: File): Promise<void> {
     const bytes = new Uint8Array(await file.arrayBuffer());
-    const { workbook } = await workbookOfBytes(file.name, bytes);
-    this.#open(workbook);
+    const found = openWorkbookFile(file.name, bytes, this.#names);
+    this.#open(await libraryWorkbook(file.name, found.parts), found);
   }
 
-  /** The content of the grid as an .xlsx file. */
-  async content(): Promise<Blob> {
-    const workbook = contentWorkbook(gridContent(this.#grid), this.#names, this.#opened);
-    const bytes = await workbook.xlsx.writeBuffer();
-    return new Blob([bytes as BlobPart], { type: KIND });
+  /**
+   * The content of the grid as a file. Changed values, formulas and number formats are put into the file that was opened. After other
+   * changes the file is made anew.
+   *
+   * @param mayLose - Asks whether the file may lose what the sentence lists.
+   * @returns The file; undefined if it may not.
+   */
+  async content(mayLose: (sentence: string) => boolean): Promise<Blob | undefined> {
+    const content = gridContent(this.#grid);
+    const [file, opened] = [this.#file, this.#opened];
+    const changed =
+      file && opened && gridChanges(content, opened.snapshot, file.loaded, this.#names);
+    if (changed)
+      return blobOf(patchedFile(file.parts, changed.changes, changed.formulasChange).bytes);
+    const loss = file && lossSentence(file.parts);
+    if (loss !== undefined && !mayLose(loss)) return undefined;
+    const workbook = contentWorkbook(content, this.#names, opened);
+    return blobOf(new Uint8Array(await workbook.xlsx.writeBuffer()));
   }
 
-  #open(workbook: OpenedWorkbook["workbook"]): void {
+  #open(workbook: OpenedWorkbook["workbook"], file?: OpenedFile): void {
     this.#count += 1;
     const snapshot = workbookSnapshot(workbook, `workbook-${this.#count}`, this.#names);
     // The grid changes the data it receives, and a saved file is compared with the original data.
     this.#grid.open(structuredClone(snapshot));
     this.#opened = { workbook, snapshot };
+    this.#file = file;
   }
 }

@@ -9,10 +9,10 @@ import {
   LocaleType,
 } from "@univerjs/core";
 import { type CellValue, isErrorCell } from "../../host/cellValues";
-import { plainValue } from "../workbook/loadSheets";
 import type { OwnFunctionNames } from "../workbook/ownFunctionNames";
 import { gridStyle } from "./cellLook";
 import { gridNames } from "./gridNames";
+import { plainValue } from "./libraryWorkbook";
 import { spilledCells } from "./spilledCells";
 import { pixelsOfHeight, pixelsOfWidth } from "./sheetSizes";
 import { typedSpelling } from "./typedSpelling";

@@ -3,7 +3,7 @@ import type { ICellData, IStyleData, IWorkbookData } from "@univerjs/core";
 import { cellAddress } from "../../host/cellAddress";
 import { fileSpelling } from "../workbook/fileSpelling";
 import type { OwnFunctionNames } from "../workbook/ownFunctionNames";
-import { fileValue } from "../workbook/writeBack";
+import { fileValue } from "../workbook/cellChange";
 import { giveLook } from "./cellLook";
 import { styleOf, valueOf, type WrittenCell, type WrittenSheet } from "./gridContent";
 

@@ -5,23 +5,27 @@ import type { StandInHost } from "../../host/standInHost";
 import { currentExcelFile } from "../season/currentExcelFile";
 import { CAUTIONS } from "../season/readMeSheet";
 import { seasonWorkbook } from "../season/seasonWorkbook";
-import { recalculateFile } from "../workbook/recalculateFile";
 import { isComplete, type RecalculationReport } from "../workbook/recalculationReport";
-import { recalculateWorkbook } from "../workbook/workbook";
-import { NotAWorkbook } from "../workbook/workbookBytes";
+import { type RecalculatedWorkbook, recalculateWorkbook } from "../workbook/workbook";
+import { NotAWorkbook } from "../workbook/workbookFile";
 import { type CommandLine, readCommandLine, USAGE, UsageError } from "./commandLine";
 import { DONE, INCOMPLETE, REFUSED } from "./exitCode";
 import { outputBeside, refuseOutput, writeOutput } from "./outputFile";
+import { recalculateInTime } from "./recalculateInTime";
 import { recalculationSummary } from "./recalculationSummary";
 import { sampleClients } from "./sampleClients";
 import { seasonReport } from "./seasonReport";
 import { printable } from "./textTable";
 
-/** How the command prints, and where its host comes from. */
+/** How the command prints, where its host comes from, and how it calculates a file. */
 export interface Surroundings {
   readonly print: (line: string) => void;
   readonly complain: (sentence: string) => void;
   readonly host: (options: Pick<CommandLine, "blankHabit">) => StandInHost;
+  readonly recalculate: (
+    path: string,
+    options: Pick<CommandLine, "blankHabit">
+  ) => RecalculatedWorkbook | Promise<RecalculatedWorkbook>;
 }
 
 function printSummary(
@@ -60,8 +64,7 @@ async function calculateFile(
 ): Promise<number> {
   const output = options.output ?? outputBeside(input);
   refuseOutput(output, input, options.force);
-  const host = surroundings.host(options);
-  const { bytes, report } = await recalculateFile(input, host);
+  const { bytes, report } = await surroundings.recalculate(input, options);
   writeOutput(output, bytes, options.force);
   return printSummary(report, output, options, surroundings);
 }
@@ -70,7 +73,7 @@ async function calculateFile(
  * Runs the command `npm start`: calculates the sample, or a workbook.
  *
  * @param words - The words of the command line.
- * @param surroundings - How the command prints, and where its host comes from.
+ * @param surroundings - How the command prints, where its host comes from, and how it calculates a file.
  * @returns The exit code.
  */
 export async function demoCommand(
@@ -101,5 +104,6 @@ export function commandSurroundings(complain: (sentence: string) => void): Surro
     print: (line) => process.stdout.write(`${line}\n`),
     complain,
     host: ({ blankHabit }) => hostOfBuiltAddIn(blankHabit),
+    recalculate: (path, { blankHabit }) => recalculateInTime(path, blankHabit),
   };
 }

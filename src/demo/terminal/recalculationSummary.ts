@@ -1,5 +1,9 @@
 import { cellAddress } from "../../host/cellAddress";
-import type { CellPlace, RecalculationReport } from "../workbook/recalculationReport";
+import type {
+  CellPlace,
+  RecalculationReport,
+  UncalculatedFormula,
+} from "../workbook/recalculationReport";
 import { printable } from "./textTable";
 
 /** The number of errors listed, unless the command line asks for all. */
@@ -31,17 +35,32 @@ function errorLines(report: RecalculationReport, all: boolean): string[] {
   ];
 }
 
-function uncalculatedLines(report: RecalculationReport): string[] {
-  if (report.notCalculated.length === 0) return ["Every formula was calculated."];
-  const lines = report.notCalculated.map((formula) => {
+function formulaLines(formulas: readonly UncalculatedFormula[]): string[] {
+  return formulas.map((formula) => {
     const more = formula.text.length > LONGEST_FORMULA_SHOWN ? "…" : "";
     const shown = printable(formula.text.slice(0, LONGEST_FORMULA_SHOWN)) + more;
     const text = shown === "" ? "" : `=${shown}  `;
     return `  ${place(formula)}  ${text}${printable(formula.reason)}`;
   });
+}
+
+function differingLines({ mayDiffer }: RecalculationReport): string[] {
+  if (mayDiffer.length === 0) return [];
+  return [
+    `${counted(mayDiffer.length, "result", "results")} may differ from Excel. Check ${mayDiffer.length === 1 ? "it" : "them"} in Excel:`,
+    ...formulaLines(mayDiffer),
+  ];
+}
+
+function uncalculatedLines(report: RecalculationReport): string[] {
+  if (report.notCalculated.length === 0) {
+    return [
+      report.kept === 0 ? "Every formula was calculated." : "Every other formula was calculated.",
+    ];
+  }
   return [
     `${counted(report.notCalculated.length, "formula was", "formulas were")} NOT calculated:`,
-    ...lines,
+    ...formulaLines(report.notCalculated),
   ];
 }
 
@@ -54,6 +73,16 @@ function faultLines(report: RecalculationReport): string[] {
   return [`${counted(report.faults.length, "fault", "faults")} of the add-in:`, ...lines];
 }
 
+function keptLines({ kept, lostSignature }: RecalculationReport): string[] {
+  const lines: string[] = [];
+  if (kept > 0)
+    lines.push(
+      `${counted(kept, "formula keeps its saved value", "formulas keep their saved values")}, because no result of the add-in affects ${kept === 1 ? "it" : "them"}.`
+    );
+  if (lostSignature) lines.push("The digital signature was removed, because the file changed.");
+  return lines;
+}
+
 /** The result of a recalculation, as lines for the terminal. */
 export function recalculationSummary(report: RecalculationReport, all = false): string[] {
   const own = counted(report.formulasWithOwnFunctions, "uses", "use");
@@ -61,7 +90,9 @@ export function recalculationSummary(report: RecalculationReport, all = false): 
   const spills = counted(report.spills, "result fills", "results fill");
   return [
     `${counted(report.formulas, "formula", "formulas")}: ${own} the add-in (${calls}), ${spills} several cells.`,
+    ...keptLines(report),
     ...uncalculatedLines(report),
+    ...differingLines(report),
     ...errorLines(report, all),
     ...faultLines(report),
   ];

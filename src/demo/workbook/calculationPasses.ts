@@ -10,7 +10,8 @@ const MOST_ROUNDS = 12;
 const ROUNDS_WITH_CHANCE = 3;
 const CHANGING = ["RAND", "RANDBETWEEN", "RANDARRAY", "NOW", "TODAY"];
 const REFERRING_AT_WILL = ["INDIRECT", "OFFSET"];
-const AWARE_OF_EACH_OTHER = ["SUBTOTAL", "AGGREGATE"];
+/** Functions that ignore cells with the same function. */
+export const AWARE_OF_EACH_OTHER = ["SUBTOTAL", "AGGREGATE"];
 
 /** The input of the passes. */
 export interface PassesInput {
@@ -20,6 +21,8 @@ export interface PassesInput {
   /** Formulas in an order in which each follows the formulas it depends on. */
   readonly order: readonly number[];
   readonly bridge: FunctionBridge;
+  /** The formulas to calculate. */
+  readonly wanted: ReadonlySet<number>;
   readonly newView: () => WorkbookLike;
 }
 
@@ -48,6 +51,10 @@ export class CalculationPasses {
 
   /** Runs the passes. */
   run(): PassesOutcome {
+    for (const site of this.input.wanted) {
+      const formula = this.input.formulas[site];
+      if (formula !== undefined) this.#clearSpill(formula);
+    }
     this.#runOnce();
     if (!this.#needsAnotherLook()) return { leftOut: this.#leftOut, unsettled: new Set() };
     const mostRounds = this.#uses(CHANGING) ? ROUNDS_WITH_CHANCE : MOST_ROUNDS;
@@ -68,7 +75,7 @@ export class CalculationPasses {
 
   #plan(): Pass[] {
     const { order, formulas, analysed } = this.input;
-    const wanted = order.filter((site) => analysed[site]?.problem?.keepsFileValue !== true);
+    const wanted = order.filter((site) => this.input.wanted.has(site));
     // SUBTOTAL ignores other subtotals, so they must be formulas in every pass.
     const everywhere = wanted.filter((site) =>
       AWARE_OF_EACH_OTHER.some((name) => analysed[site]?.references.functions.has(name))
@@ -106,6 +113,18 @@ export class CalculationPasses {
     }
   }
 
+  // The values of the last spill are deleted before it spills again. The cells of an older array formula are written with it.
+  #clearSpill(formula: StoredFormula): void {
+    const { row, column, height, width, kind } = formula;
+    const sheet = kind === "array" ? undefined : this.#sheets.get(formula.sheet.toLowerCase());
+    for (let down = 0; down < height; down += 1) {
+      for (let across = 0; across < width; across += 1) {
+        const cell = sheet?.find(row + down, column + across);
+        if (cell !== undefined && cell.ownFormula === undefined) cell.content = null;
+      }
+    }
+  }
+
   #refreshSpillReference(formula: StoredFormula): void {
     const text = formula.spillText ?? formula.calculationText;
     formula.spillText = text;
@@ -113,8 +132,8 @@ export class CalculationPasses {
   }
 
   #uses(functions: readonly string[]): boolean {
-    return this.input.analysed.some(({ references }) =>
-      functions.some((name) => references.functions.has(name))
+    return [...this.input.wanted].some((site) =>
+      functions.some((name) => this.input.analysed[site]?.references.functions.has(name))
     );
   }
 

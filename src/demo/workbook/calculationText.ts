@@ -1,3 +1,4 @@
+import { correctedPieces } from "./formulaCorrections";
 import type { FormulaPiece } from "./formulaPieces";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 
@@ -14,7 +15,7 @@ export function calculationText(formula: string, site: number, names: OwnFunctio
   let text = "";
   let previous: FormulaPiece | undefined;
   let opening: string | undefined;
-  const pieces = names.pieces(formula);
+  const pieces = correctedPieces(names.pieces(formula));
   for (const [index, piece] of pieces.entries()) {
     if (piece.kind === "call") {
       const own = names.find(piece.text);

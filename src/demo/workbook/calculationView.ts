@@ -5,11 +5,28 @@ import type {
   WorkbookLike,
   WorksheetLike,
 } from "@cj-tech-master/excelts/formula";
+import type { TablePlace } from "./referenceWorld";
 import { type SheetStore, StoredCell, type StoredFormula } from "./sheetStore";
 
 type EachRow = (row: RowLike, rowNumber: number) => void;
 type EachCell = (cell: CellLike, columnNumber: number) => void;
+type EngineTable = ReturnType<NonNullable<WorksheetLike["getTables"]>>[number];
 type UserFunctions = NonNullable<WorkbookLike["userFunctions"]>;
+
+function engineTable(table: TablePlace): EngineTable {
+  const { name, top, left, columns, dataRows, hasHeader, hasTotals } = table;
+  return {
+    table: {
+      name,
+      tl: { row: top, col: left },
+      columns: columns.map((column) => ({ name: column })),
+      // Only the number of rows is used; their cells are read from the sheet.
+      rows: new Array<unknown[]>(dataRows),
+      headerRow: hasHeader,
+      totalsRow: hasTotals,
+    },
+  };
+}
 
 // The library writes a spill by finding the cell of its formula and then each other cell.
 function viewSheet(sheet: SheetStore): WorksheetLike {
@@ -49,7 +66,7 @@ function viewSheet(sheet: SheetStore): WorksheetLike {
       }
       return sheet.find(row, column) ?? sheet.put(new StoredCell(row, column, null));
     },
-    getTables: () => sheet.tables as ReturnType<NonNullable<WorksheetLike["getTables"]>>,
+    getTables: () => sheet.tables.map(engineTable),
   };
 }
 

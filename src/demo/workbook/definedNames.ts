@@ -1,9 +1,8 @@
-import type { Workbook } from "@cj-tech-master/excelts";
 import type { DefinedNamesLike } from "@cj-tech-master/excelts/formula";
 import { readAddress } from "../../host/cellAddress";
 import { calculationText } from "./calculationText";
-import type { TablePlace } from "./referenceWorld";
 import type { OwnFunctionNames } from "./ownFunctionNames";
+import type { LoadedWorkbook } from "./readWorkbook";
 
 /** Marks calls made through a defined name, which belong to no particular cell. */
 const NAME_SITE = -1;
@@ -15,9 +14,12 @@ export interface CalculationNames extends DefinedNamesLike {
 }
 
 /** Reads the defined names and writes the calls of our functions in them as the calculation needs them. */
-export function calculationNames(workbook: Workbook, names: OwnFunctionNames): CalculationNames {
-  const sheets = workbook.worksheets.map((worksheet) => worksheet.name.toLowerCase());
-  const entries = workbook.definedNames.getAllEntries().map((entry) => ({
+export function calculationNames(
+  loaded: LoadedWorkbook,
+  names: OwnFunctionNames
+): CalculationNames {
+  const sheets = loaded.sheets.map(({ name }) => name.toLowerCase());
+  const entries = loaded.definedNames.map((entry) => ({
     ...entry,
     ranges: entry.ranges.map((text) => calculationText(text, NAME_SITE, names)),
   }));
@@ -35,34 +37,6 @@ export function calculationNames(workbook: Workbook, names: OwnFunctionNames): C
   };
 }
 
-interface TableModel {
-  readonly name?: string;
-  readonly columns?: readonly { readonly name: string }[];
-  readonly rows?: readonly unknown[];
-  readonly headerRow?: boolean;
-  readonly tl?: { readonly row: number; readonly col: number };
-}
-
-/** The place of each table of the workbook. */
-export function tablePlaces(workbook: Workbook): TablePlace[] {
-  return workbook.worksheets.flatMap((worksheet) =>
-    worksheet.getTables().flatMap((entry) => {
-      const { name, columns, rows, headerRow, tl } = (entry as { table?: TableModel }).table ?? {};
-      if (name === undefined || tl === undefined) return [];
-      const place: TablePlace = {
-        name,
-        sheet: worksheet.name,
-        top: tl.row,
-        left: tl.col,
-        columns: (columns ?? []).map((column) => column.name),
-        dataRows: rows?.length ?? 0,
-        hasHeader: headerRow !== false,
-      };
-      return [place];
-    })
-  );
-}
-
 /** Whether a name's text is a block of more than one cell. */
 export function isSeveralCells(texts: readonly string[]): boolean {
   if (texts.length > 1) return true;
@@ -70,4 +44,12 @@ export function isSeveralCells(texts: readonly string[]): boolean {
   const block = readAddress(address);
   if (block === undefined) return /[:(]/.test(address);
   return block.top !== block.bottom || block.left !== block.right;
+}
+
+const BLOCKS = /^(?:(?:'(?:[^']|'')*'|[^'!,()"]+)!)?\$?[A-Z]*\$?\d*(?::\$?[A-Z]*\$?\d*)?$/i;
+
+/** The blocks of a name that refers to several of them; otherwise its whole text. */
+export function rangesOfName(text: string): string[] {
+  const pieces = text.match(/(?:'(?:[^']|'')*'|[^',])+/g) ?? [];
+  return pieces.length > 1 && pieces.every((piece) => BLOCKS.test(piece)) ? pieces : [text];
 }

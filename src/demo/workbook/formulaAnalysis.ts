@@ -1,5 +1,6 @@
 import type { CalculationNames } from "./definedNames";
 import { isSeveralCells } from "./definedNames";
+import { reasonToDiffer } from "./formulaCorrections";
 import { type FormulaReferences, formulaReferences } from "./formulaReferences";
 import { cellsRead, depthOf, parseFormula } from "./formulaTree";
 import { unknownFunctions } from "./knownFunctions";
@@ -8,17 +9,14 @@ import type { ReferenceWorld, TablePlace } from "./referenceWorld";
 import { functionReadingOnlyFirstCell } from "./severalCells";
 import type { StoredFormula } from "./sheetStore";
 
-/** Why a formula is not calculated, and whether the library is called for it anyway. */
-export interface FormulaProblem {
-  readonly reason: string;
-  readonly keepsFileValue: boolean;
-}
-
 /** What is known about a formula before the calculation. */
 export interface AnalysedFormula {
   readonly references: FormulaReferences;
   readonly usesOwnFunction: boolean;
-  readonly problem: FormulaProblem | undefined;
+  /** Why its result may differ from that of Excel. */
+  readonly mayDiffer?: string | undefined;
+  /** Why it is not calculated; it keeps the value of the file. */
+  readonly problem: string | undefined;
 }
 
 /** The names and functions that formulas may use. */
@@ -40,10 +38,6 @@ const REWRITTEN = "ANCHORARRAY";
 /** These read the text of formulas, which is rewritten before the calculation. */
 const LOOK_AT_FORMULAS = ["FORMULATEXT", "ISFORMULA"];
 
-function keep(reason: string): FormulaProblem {
-  return { reason, keepsFileValue: true };
-}
-
 function pointsOutside(text: string, names: OwnFunctionNames): boolean {
   const pieces = names.pieces(text);
   return pieces.some(
@@ -58,13 +52,17 @@ const DEEPEST = 1_000;
 const MOST_CELLS_READ = 5_000_000;
 
 function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula {
+  if (formula.kind === "data table") {
+    const problem = "it is a what-if data table";
+    return { references: NOTHING, usesOwnFunction: false, problem };
+  }
   const tree = parseFormula(formula.calculationText);
   if (tree === undefined || formula.text === "") {
-    const problem = keep("it could not be read as a formula");
+    const problem = "it could not be read as a formula";
     return { references: NOTHING, usesOwnFunction: false, problem };
   }
   if (depthOf(tree) > DEEPEST) {
-    const problem = keep("it is nested too deeply");
+    const problem = "it is nested too deeply";
     return { references: NOTHING, usesOwnFunction: false, problem };
   }
   const place = {
@@ -84,16 +82,15 @@ function analyse(formula: StoredFormula, world: AnalysisWorld): AnalysedFormula 
     nameIsSeveral: (name) => isSeveralCells(world.definedNames.find(name, formula.sheet) ?? [""]),
   });
   const looking = LOOK_AT_FORMULAS.find((name) => references.functions.has(name));
-  let problem: FormulaProblem | undefined;
-  if (looking !== undefined) problem = keep(`${looking} is not supported`);
+  let problem: string | undefined;
+  if (looking !== undefined) problem = `${looking} is not supported`;
   else if (cellsRead(tree) > MOST_CELLS_READ)
-    problem = keep(`it reads more than ${MOST_CELLS_READ.toLocaleString("en-US")} cells`);
-  else if (pointsOutside(formula.text, world.names))
-    problem = keep("it refers to another workbook");
+    problem = `it reads more than ${MOST_CELLS_READ.toLocaleString("en-US")} cells`;
+  else if (pointsOutside(formula.text, world.names)) problem = "it refers to another workbook";
   else if (misread !== undefined) {
-    problem = keep(`${misread} receives several cells, of which only the first would be read`);
+    problem = `${misread} receives several cells, of which only the first would be read`;
   }
-  return { references, usesOwnFunction, problem };
+  return { references, usesOwnFunction, mayDiffer: reasonToDiffer(tree), problem };
 }
 
 function unknownProblem(
@@ -101,24 +98,18 @@ function unknownProblem(
   analysed: AnalysedFormula,
   unknown: ReadonlySet<string>,
   world: AnalysisWorld
-): FormulaProblem | undefined {
+): string | undefined {
   const { functions, undefinedNames, definesNames } = analysed.references;
   for (const name of functions) {
     const isDefinedHere = definesNames && undefinedNames.has(name);
     const isDefinedName = world.definedNames.find(name, formula.sheet) !== undefined;
     if (unknown.has(name) && !isDefinedHere && !isDefinedName) {
-      return {
-        reason: `the function ${name} is not supported`,
-        keepsFileValue: false,
-      };
+      return `the function ${name} is not supported`;
     }
   }
   const [name] = undefinedNames;
   if (name === undefined || definesNames) return undefined;
-  return {
-    reason: `the name ${name} is not defined in this workbook`,
-    keepsFileValue: false,
-  };
+  return `the name ${name} is not defined in this workbook`;
 }
 
 /** Reads every formula and finds those that cannot be calculated, with the reason. */

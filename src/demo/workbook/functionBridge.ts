@@ -5,6 +5,7 @@ import {
   isErrorCell,
   OMITTED,
 } from "../../host/cellValues";
+import { nativeCorrections } from "./nativeCorrections";
 import { OMITTED_MARK } from "./calculationText";
 import type { StandInHost } from "../../host/standInHost";
 
@@ -15,7 +16,7 @@ export interface AnsweredCall {
 }
 
 /** A value of the calculating library, with the numbers it uses for the kinds of value. */
-type EngineValue =
+export type EngineValue =
   | { readonly kind: 0 }
   | { readonly kind: 1; readonly value: number }
   | { readonly kind: 2; readonly value: string }
@@ -29,7 +30,8 @@ type EngineValue =
     }
   | { readonly kind: 6 | 7 };
 
-type EngineFunction = {
+/** A function as the library calls it. */
+export type EngineFunction = {
   minArity: number;
   maxArity: number;
   invoke: (values: unknown[]) => unknown;
@@ -89,9 +91,9 @@ export class FunctionBridge {
 
   constructor(readonly host: StandInHost) {}
 
-  /** The functions as the library needs them, by their typed names. */
+  /** The functions as the library needs them, by their typed names, and those of Excel that it has wrong. */
   engineFunctions(): ReadonlyMap<string, EngineFunction> {
-    const functions = new Map<string, EngineFunction>();
+    const functions = nativeCorrections();
     for (const name of this.host.functions.keys()) {
       functions.set(`${this.host.namespace}.${name}`.toUpperCase(), {
         minArity: 1,

@@ -18,6 +18,7 @@ export function unknownFunctions(names: Iterable<string>): Set<string> {
       text: `${name}()`,
       kind: "ordinary",
       reference: undefined,
+      hasValue: false,
       calculationText: `${name}()`,
       answers: 0,
       active: true,

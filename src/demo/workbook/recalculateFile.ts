@@ -1,25 +1,25 @@
+import { readFileSync, statSync } from "node:fs";
 import type { StandInHost } from "../../host/standInHost";
-import { readWorkbookFile } from "./readWorkbookFile";
-import { NotAWorkbook } from "./workbookBytes";
-import { recalculateWorkbook, type RecalculatedWorkbook } from "./workbook";
+import { recalculateBytes, type RecalculatedWorkbook } from "./workbook";
+import { NotAWorkbook } from "./workbookFile";
+
+function readBytes(path: string): Buffer {
+  const found = statSync(path, { throwIfNoEntry: false });
+  if (found === undefined) throw new NotAWorkbook(`${path} does not exist.`);
+  if (found.isDirectory()) throw new NotAWorkbook(`${path} is a folder, not a workbook.`);
+  if (!found.isFile()) throw new NotAWorkbook(`${path} is not a file.`);
+  try {
+    return readFileSync(path);
+  } catch (error) {
+    throw new NotAWorkbook(`${path} could not be read: ${(error as Error).message}.`);
+  }
+}
 
 /**
- * Opens a workbook file, calculates every formula in it, and returns the file to write.
+ * Opens a workbook file, calculates what has to be calculated in it, and returns the file to write.
  *
  * @throws NotAWorkbook with the reason in one sentence, when the file is not a workbook or the calculation fails.
  */
-export async function recalculateFile(
-  path: string,
-  host: StandInHost
-): Promise<RecalculatedWorkbook> {
-  const { workbook, bytes } = await readWorkbookFile(path);
-  try {
-    return await recalculateWorkbook(workbook, host, bytes);
-  } catch (cause) {
-    const { message } = cause as Error;
-    throw new NotAWorkbook(
-      `${path} could not be calculated. The workbook library failed: ${message}.`,
-      { cause }
-    );
-  }
+export function recalculateFile(path: string, host: StandInHost): RecalculatedWorkbook {
+  return recalculateBytes(path, readBytes(path), host);
 }

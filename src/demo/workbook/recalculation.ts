@@ -1,30 +1,31 @@
-import type { Workbook } from "@cj-tech-master/excelts";
-import type { WorkbookLike } from "@cj-tech-master/excelts/formula";
-import { CalculationPasses } from "./calculationPasses";
+import { CalculationPasses, type PassesOutcome } from "./calculationPasses";
 import { calculationText } from "./calculationText";
 import { calculationView } from "./calculationView";
-import { calculationNames, tablePlaces } from "./definedNames";
+import { calculationNames } from "./definedNames";
 import { dependencyOrder } from "./dependencyOrder";
 import { ErrorAnswers } from "./errorAnswers";
 import { type AnalysedFormula, analyseFormulas } from "./formulaAnalysis";
 import { FormulaIndex, type FormulaPlace } from "./formulaIndex";
+import { withTableNames } from "./formulaCorrections";
 import { FunctionBridge } from "./functionBridge";
-import { type LoadedSheets, loadSheets } from "./loadSheets";
-import { OwnFunctionNames } from "./ownFunctionNames";
-import type { RecalculationReport, UncalculatedFormula } from "./recalculationReport";
+import { neededFormulas } from "./neededFormulas";
+import type { OwnFunctionNames } from "./ownFunctionNames";
+import type { LoadedWorkbook } from "./readWorkbook";
+import type { RecalculationReport } from "./recalculationReport";
 import type { StoredFormula } from "./sheetStore";
+import { isInside } from "./tableReferences";
 import type { HostFault, StandInHost } from "../../host/standInHost";
 import { uncalculatedFormulas } from "./uncalculated";
 
 /** A recalculated workbook before it is written. */
 export interface Recalculation {
-  readonly loaded: LoadedSheets;
+  readonly loaded: LoadedWorkbook;
   readonly bridge: FunctionBridge;
   readonly names: OwnFunctionNames;
+  /** The formulas whose results are written; every other keeps the value of the file. */
+  readonly calculated: ReadonlySet<number>;
   readonly report: RecalculationReport;
 }
-
-type CalculationProperties = NonNullable<WorkbookLike["calcProperties"]>;
 
 function* filledCells(formulas: readonly StoredFormula[]): Generator<FormulaPlace> {
   for (const { site, sheet, row, column, height, width } of formulas) {
@@ -50,53 +51,89 @@ function withoutRepeats(faults: readonly HostFault[]): HostFault[] {
   return [...new Map(faults.map((fault) => [JSON.stringify(fault), fault])).values()];
 }
 
-/** Calculates every formula of a workbook, our functions through the stand-in host, and reports on each. */
-export function recalculate(workbook: Workbook, host: StandInHost): Recalculation {
-  const names = new OwnFunctionNames(host.namespace, host.functions.keys());
-  const loaded = loadSheets(workbook, names);
-  const { formulas, sheets } = loaded;
+/**
+ * Calculates a workbook, our functions through the stand-in host, and reports on each formula. Formulas whose value in the file can be
+ * kept are not calculated: the functions of the library differ from those of Excel in places.
+ */
+export function recalculate(
+  loaded: LoadedWorkbook,
+  names: OwnFunctionNames,
+  host: StandInHost
+): Recalculation {
+  const { formulas, sheets, calculation } = loaded;
+  const tables = sheets.flatMap((sheet) => sheet.tables);
   for (const formula of formulas) {
-    formula.calculationText = calculationText(formula.text, formula.site, names);
+    const table = tables.find((place) => isInside(place, formula))?.name;
+    const text = withTableNames(names.pieces(formula.text), table);
+    formula.calculationText = calculationText(text, formula.site, names);
   }
-  const definedNames = calculationNames(workbook, names);
+  const definedNames = calculationNames(loaded, names);
   const analysed = analyseFormulas(formulas, {
     sheets: sheets.map((sheet) => sheet.name),
-    tables: tablePlaces(workbook),
+    tables,
     definedNames,
     names,
   });
-  const byCell = restsOn(analysed, new FormulaIndex(filledCells(formulas)));
-  const { order, circles } = dependencyOrder(formulas.length, byCell);
+  const byCell = () => restsOn(analysed, new FormulaIndex(filledCells(formulas)));
+  const { order, circles } = dependencyOrder(formulas.length, byCell());
+  const forbidden = calculation.iterate ? [] : circles;
   const bridge = new FunctionBridge(host);
   const faultsBefore = host.faults.length;
-  const calcProperties: CalculationProperties = workbook.calcProperties;
   const userFunctions = bridge.engineFunctions();
-  const newView = () => calculationView({ sheets, definedNames, userFunctions, calcProperties });
-  const passes = new CalculationPasses({
-    sheets,
-    formulas,
-    analysed,
-    order,
-    bridge,
-    newView,
-  });
-  const outcome = passes.run();
-  const notCalculated: UncalculatedFormula[] = uncalculatedFormulas({
+  const newView = () =>
+    calculationView({ sheets, definedNames, userFunctions, calcProperties: calculation });
+  const isKept = new Set(forbidden.flat());
+  for (const { site } of formulas) if (analysed[site]?.problem !== undefined) isKept.add(site);
+  const needed = () =>
+    calculation.fullCalcOnLoad
+      ? new Set(order)
+      : neededFormulas({ formulas, analysed, order, restsOn: byCell() });
+  let wanted = needed();
+  let outcome: PassesOutcome;
+  // A result that fills more cells than in the file can make more formulas necessary.
+  for (;;) {
+    const { size } = wanted;
+    const able = new Set([...wanted].filter((site) => !isKept.has(site)));
+    outcome = new CalculationPasses({
+      sheets,
+      formulas,
+      analysed,
+      order,
+      bridge,
+      wanted: able,
+      newView,
+    }).run();
+    wanted = new Set([...wanted, ...needed()]);
+    if (wanted.size === size) break;
+  }
+  const notCalculated = uncalculatedFormulas({
     loaded,
     analysed,
-    order,
-    circles: calcProperties.iterate === true ? [] : circles,
+    order: order.filter((site) => wanted.has(site)),
+    circles: forbidden,
     outcome,
-    restsOn: restsOn(analysed, new FormulaIndex(filledCells(formulas))),
+    restsOn: byCell(),
   });
+  const calculated = new Set(
+    formulas
+      .filter(({ site, answers }) => wanted.has(site) && answers > 0 && !isKept.has(site))
+      .map(({ site }) => site)
+  );
+  for (const site of outcome.unsettled) calculated.delete(site);
   const report: RecalculationReport = {
-    formulas: formulas.length + loaded.unreachable.length,
+    formulas: formulas.length,
+    kept: formulas.length - wanted.size,
     formulasWithOwnFunctions: analysed.filter((entry) => entry.usesOwnFunction).length,
     ownCalls: bridge.callCount,
     spills: formulas.filter(({ height, width }) => height > 1 || width > 1).length,
     errors: new ErrorAnswers({ sheets, formulas, analysed, bridge }).all(),
     notCalculated,
+    mayDiffer: formulas.flatMap(({ site, sheet, row, column, text }) => {
+      const reason = calculated.has(site) ? analysed[site]?.mayDiffer : undefined;
+      return reason === undefined ? [] : [{ sheet, row, column, text, reason }];
+    }),
     faults: withoutRepeats(host.faults.slice(faultsBefore)),
+    lostSignature: false,
   };
-  return { loaded, bridge, names, report };
+  return { loaded, bridge, names, calculated, report };
 }

@@ -16,7 +16,7 @@ export interface ErrorAnswer extends CellPlace {
   readonly takenFrom: CellPlace | undefined;
 }
 
-/** A formula that was not calculated, and why. */
+/** A formula that was not calculated, or whose result may differ from that of Excel, and why. */
 export interface UncalculatedFormula extends CellPlace {
   readonly text: string;
   readonly reason: string;
@@ -25,12 +25,18 @@ export interface UncalculatedFormula extends CellPlace {
 /** The result of a recalculation for every formula of a workbook. */
 export interface RecalculationReport {
   readonly formulas: number;
+  /** Formulas that were not calculated because the file has a value for them that nothing changed. */
+  readonly kept: number;
   readonly formulasWithOwnFunctions: number;
   readonly ownCalls: number;
   readonly spills: number;
   readonly errors: readonly ErrorAnswer[];
   readonly notCalculated: readonly UncalculatedFormula[];
+  /** Formulas that were calculated, but whose result may differ from that of Excel. */
+  readonly mayDiffer: readonly UncalculatedFormula[];
   readonly faults: readonly HostFault[];
+  /** Whether a digital signature was removed from the file, because its content changed. */
+  readonly lostSignature: boolean;
 }
 
 /** Whether every formula was calculated and none of our functions failed. */

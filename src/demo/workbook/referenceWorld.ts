@@ -23,6 +23,7 @@ export interface TablePlace {
   readonly columns: readonly string[];
   readonly dataRows: number;
   readonly hasHeader: boolean;
+  readonly hasTotals: boolean;
 }
 
 /** The sheets, names and tables that references are resolved with. */

@@ -1,6 +1,14 @@
 import { SaxParser, type SaxTag } from "@cj-tech-master/excelts/xml";
 import { readAddress } from "../../host/cellAddress";
 import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
+import {
+  type PackageParts,
+  partText,
+  relations,
+  relationsPart,
+  UnreadablePart,
+  workbookPart,
+} from "./workbookPackage";
 
 /** The most cells of all sheets of a workbook. */
 const MOST_CELLS = 500_000;
@@ -12,7 +20,6 @@ const MOST_CELLS_OF_NAMES = 5_000_000;
 /** Thrown for a workbook that is too large. The message is the end of a sentence that begins with the name of the file. */
 export class BeyondBounds extends Error {}
 
-const PARTS = /^xl\/(workbook|worksheets\/sheet\d+|tables\/[^/]+)\.xml$/;
 const BLOCK = /\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}\$?\d+/gi;
 const CHARACTERS_AT_A_TIME = 65_536;
 const BEYOND_SHEET = "has cells beyond the last row or column of a sheet";
@@ -54,8 +61,9 @@ class SheetBounds {
     try {
       for (let at = 0; at < text.length && !found; at += CHARACTERS_AT_A_TIME)
         parser.write(text.slice(at, at + CHARACTERS_AT_A_TIME));
-    } catch {
-      // The workbook library rejects a part that is not a sheet.
+      if (!found) parser.close();
+    } catch (error) {
+      throw new UnreadablePart(`could not be read as a workbook: ${(error as Error).message}`);
     }
     if (found) throw found;
   }
@@ -104,15 +112,30 @@ class SheetBounds {
   }
 }
 
+const READ_PARTS = ["worksheet", "sharedStrings", "styles", "sheetMetadata"];
+
 /**
- * Rejects a workbook whose sheets, tables or names are larger than a sheet can be, or than the limits of this demo. The workbook library
- * would otherwise create every row and cell of them.
+ * Rejects a workbook whose sheets, tables or names are larger than a sheet can be, or than the limits of this demo, and one whose parts
+ * are not well-formed XML. Only the parts that a calculation reads or changes are checked.
  *
  * @param parts - The parts of a workbook by name.
  * @throws BeyondBounds for the first part that is too large.
+ * @throws UnreadablePart for the first part that is damaged.
  */
-export function refuseBeyondBounds(parts: ReadonlyMap<string, Uint8Array>): void {
+export function refuseBeyondBounds(parts: PackageParts): void {
   const bounds = new SheetBounds();
-  for (const [name, content] of parts)
-    if (PARTS.test(name)) bounds.check(new TextDecoder().decode(content));
+  const check = (part: string): void => {
+    if (parts.has(part)) bounds.check(partText(parts, part));
+  };
+  check(relationsPart(""));
+  check("[Content_Types].xml");
+  const workbook = workbookPart(parts);
+  check(workbook);
+  check(relationsPart(workbook));
+  for (const { kind, part = "" } of relations(parts, workbook)) {
+    if (!READ_PARTS.includes(kind)) continue;
+    check(part);
+    check(relationsPart(part));
+    for (const table of relations(parts, part)) if (table.kind === "table") check(table.part ?? "");
+  }
 }

@@ -1,8 +1,12 @@
 import type { CellLike, FormulaResultLike } from "@cj-tech-master/excelts/formula";
 import { type CellValue, isErrorCell } from "../../host/cellValues";
+import type { TablePlace } from "./referenceWorld";
 
-/** How the result of a formula fills the sheet: one cell, a spill, or the fixed range of an older array formula. */
-export type FormulaKind = "ordinary" | "dynamic" | "array";
+/**
+ * How the result of a formula fills the sheet: one cell, a spill, the fixed range of an older array formula, or
+ * the values of a what-if data table, which is never calculated.
+ */
+export type FormulaKind = "ordinary" | "dynamic" | "array" | "data table";
 
 /** A formula of the workbook and its present result. */
 export interface StoredFormula {
@@ -14,8 +18,12 @@ export interface StoredFormula {
   /** As it is in the workbook. */
   readonly text: string;
   readonly kind: FormulaKind;
+  /** The number of the group of cells that share the formula in the file. */
+  readonly group?: string | undefined;
   /** The array range or the spill in the file. */
   readonly reference: string | undefined;
+  /** Whether the file has a value for it. */
+  readonly hasValue: boolean;
   /** As the library calculates it. */
   calculationText: string;
   /** The text before references to whole spills were replaced by blocks. */
@@ -115,7 +123,7 @@ export class SheetStore {
   constructor(
     readonly id: number,
     readonly name: string,
-    readonly tables: readonly unknown[]
+    readonly tables: readonly TablePlace[]
   ) {}
 
   /** The cell at a place, if there is one. */

@@ -7,7 +7,8 @@ export interface TableReference {
   readonly specials: readonly string[];
 }
 
-function isInside(table: TablePlace, place: CellPosition): boolean {
+/** Whether a cell is in a table, its header and total row included. */
+export function isInside(table: TablePlace, place: CellPosition): boolean {
   if (place.sheet !== table.sheet) return false;
   const rows = table.dataRows + (table.hasHeader ? 1 : 0);
   const withinRows = place.row >= table.top && place.row <= table.top + rows;

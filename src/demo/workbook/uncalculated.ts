@@ -1,13 +1,13 @@
 import type { PassesOutcome } from "./calculationPasses";
 import { cellAddress } from "../../host/cellAddress";
 import type { AnalysedFormula } from "./formulaAnalysis";
-import type { LoadedSheets } from "./loadSheets";
+import type { LoadedWorkbook } from "./readWorkbook";
 import type { UncalculatedFormula } from "./recalculationReport";
 import type { StoredFormula } from "./sheetStore";
 
 /** The input for the list of formulas that were not calculated. */
 export interface UncalculatedInput {
-  readonly loaded: LoadedSheets;
+  readonly loaded: LoadedWorkbook;
   readonly analysed: readonly AnalysedFormula[];
   readonly order: readonly number[];
   readonly circles: readonly (readonly number[])[];
@@ -40,7 +40,7 @@ function ownReason(
   input: UncalculatedInput,
   circles: ReadonlyMap<number, string>
 ): string | undefined {
-  const known = input.analysed[site]?.problem?.reason ?? circles.get(site);
+  const known = input.analysed[site]?.problem ?? circles.get(site);
   if (known !== undefined) return known;
   if (input.outcome.leftOut.has(site)) return "the calculation returned no result";
   return input.outcome.unsettled.has(site) ? "its result never stops changing" : undefined;
@@ -48,7 +48,7 @@ function ownReason(
 
 /** Every formula that was not calculated, and every formula that depends on one, with the reason. */
 export function uncalculatedFormulas(input: UncalculatedInput): UncalculatedFormula[] {
-  const { formulas, unreachable } = input.loaded;
+  const { formulas } = input.loaded;
   const circles = circleReasons(input);
   const reasons = new Map<number, string>();
   const origins = new Map<number, number>();
@@ -60,17 +60,12 @@ export function uncalculatedFormulas(input: UncalculatedInput): UncalculatedForm
     }
   }
   spread(input, reasons, origins);
-  const named = formulas.flatMap((formula) => {
+  return formulas.flatMap((formula) => {
     const reason = reasons.get(formula.site);
     if (reason === undefined) return [];
     const { sheet, row, column, text } = formula;
     return [{ sheet, row, column, text, reason }];
   });
-  const outOfReach = unreachable.map((entry) => ({
-    ...entry,
-    reason: "its cell also has a hyperlink, so the formula could not be read",
-  }));
-  return [...named, ...outOfReach];
 }
 
 // A spill can make a formula depend on one later in the order, so this repeats until all are marked.

@@ -1,10 +1,14 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { cellAddress, readAddress } from "../../host/cellAddress";
-import { fileFormulas } from "./fileFormulas";
-import { type Recalculation, recalculate } from "./recalculation";
-import type { RecalculationReport, UncalculatedFormula } from "./recalculationReport";
+import { type CellValue, isErrorCell } from "../../host/cellValues";
+import { answerChanges } from "./answerChanges";
+import { fileValue } from "./cellChange";
+import { OwnFunctionNames } from "./ownFunctionNames";
+import { patchedFile } from "./patchedFile";
+import { recalculate } from "./recalculation";
+import type { RecalculationReport } from "./recalculationReport";
+import type { LoadedWorkbook } from "./readWorkbook";
 import type { StandInHost } from "../../host/standInHost";
-import { writeBack } from "./writeBack";
+import { NotAWorkbook, openWorkbookFile } from "./workbookFile";
 
 /** A recalculated workbook as a file. */
 export interface RecalculatedWorkbook {
@@ -12,40 +16,65 @@ export interface RecalculatedWorkbook {
   readonly report: RecalculationReport;
 }
 
-function missedFormulas(file: Uint8Array, recalculation: Recalculation): UncalculatedFormula[] {
-  const { loaded } = recalculation;
-  const seen = new Set(
-    [...loaded.formulas, ...loaded.unreachable].map(
-      ({ sheet, row, column }) => `${sheet}!${cellAddress(row, column)}`
-    )
-  );
-  return [...fileFormulas(file)].flatMap(([sheet, cells]) =>
-    cells.flatMap((address) => {
-      const place = readAddress(address);
-      if (place === undefined || seen.has(`${sheet}!${address}`)) return [];
-      const reason = "the workbook library did not read it from the file";
-      return [{ sheet, row: place.top, column: place.left, text: "", reason }];
-    })
-  );
+function isSame(wanted: CellValue, written: CellValue): boolean {
+  if (isErrorCell(wanted)) return isErrorCell(written);
+  return wanted === written;
 }
 
-/** Calculates every formula of a workbook and returns the file to write. */
+/** The first cell that does not have the value that it should have. */
+function firstDifference(
+  wanted: LoadedWorkbook,
+  calculated: ReadonlySet<number>,
+  written: LoadedWorkbook
+): string | undefined {
+  for (const [index, sheet] of wanted.sheets.entries()) {
+    for (const [row, cells] of sheet.rows) {
+      for (const [column, { content, ownFormula }] of cells) {
+        const isAnswer = ownFormula !== undefined && calculated.has(ownFormula.site);
+        const value = isAnswer ? fileValue(content) : content;
+        const found = written.sheets[index]?.find(row, column)?.content ?? null;
+        if (!isSame(value, found)) return `${sheet.name}, row ${row}, column ${column}`;
+      }
+    }
+  }
+  return wanted.formulas.length === written.formulas.length ? undefined : "the number of formulas";
+}
+
+/**
+ * Calculates a workbook file. The result is the same file with other values, read again and compared before it is returned.
+ *
+ * @param path - The name of the file, for messages.
+ * @param given - The content of the file.
+ * @param host - The host of our functions.
+ * @throws NotAWorkbook with the reason in one sentence.
+ */
+export function recalculateBytes(
+  path: string,
+  given: Uint8Array,
+  host: StandInHost
+): RecalculatedWorkbook {
+  const names = new OwnFunctionNames(host.namespace, host.functions.keys());
+  const { parts, loaded } = openWorkbookFile(path, given, names);
+  try {
+    const recalculation = recalculate(loaded, names, host);
+    const { bytes, lostSignature } = patchedFile(parts, answerChanges(recalculation));
+    const written = openWorkbookFile("The result", bytes, names);
+    const difference = firstDifference(loaded, recalculation.calculated, written.loaded);
+    if (difference !== undefined) throw new Error(`the result differs at ${difference}`);
+    return { bytes, report: { ...recalculation.report, lostSignature } };
+  } catch (cause) {
+    const { message } = cause as Error;
+    throw new NotAWorkbook(`${path} could not be calculated: ${message.replace(/\.$/, "")}.`, {
+      cause,
+    });
+  }
+}
+
+/** Calculates a workbook of the workbook library, such as the sample, and returns the file to write. */
 export async function recalculateWorkbook(
   workbook: Workbook,
-  host: StandInHost,
-  file?: Uint8Array
+  host: StandInHost
 ): Promise<RecalculatedWorkbook> {
-  const recalculation = recalculate(workbook, host);
-  const missed = file === undefined ? [] : missedFormulas(file, recalculation);
-  writeBack(workbook, recalculation);
-  const written = await workbook.xlsx.writeBuffer();
-  const { report } = recalculation;
-  return {
-    bytes: new Uint8Array(written as unknown as ArrayBufferLike),
-    report: {
-      ...report,
-      formulas: report.formulas + missed.length,
-      notCalculated: [...report.notCalculated, ...missed],
-    },
-  };
+  const made = await workbook.xlsx.writeBuffer();
+  return recalculateBytes("The workbook", new Uint8Array(made as unknown as ArrayBuffer), host);
 }

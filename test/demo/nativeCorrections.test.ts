@@ -1,0 +1,117 @@
+import { describe, expect, it } from "vitest";
+import { formula, recalculated, workbookFile } from "./workbookFixture";
+
+async function answers(
+  texts: readonly string[],
+  cells: Readonly<Record<string, number | string | boolean>>
+) {
+  const path = await workbookFile((workbook) => {
+    const sheet = workbook.addWorksheet("Sheet");
+    for (const [address, value] of Object.entries(cells)) sheet.getCell(address).value = value;
+    for (const [index, text] of texts.entries()) sheet.getCell(index + 1, 1).value = formula(text);
+  });
+  const { value, report } = await recalculated(path);
+  return { values: texts.map((_text, index) => value("Sheet", `A${index + 1}`)), report };
+}
+
+/**
+ * Results of Excel. Those marked E are values that Excel saved in test workbooks of other projects. Those marked D are examples from the
+ * documentation of the function (memory). All others were noted where this library differed from LibreOffice.
+ */
+const IN_EXCEL: readonly (readonly [formula: string, result: unknown])[] = [
+  ["SUM(Z1,Z2)", 5], // E
+  ["SUM(Sheet!Z1,Z3,2)", 2], // E
+  ['SUM("3",Z2)', 8], // D
+  ["MAX(Z1,Z2)", 5],
+  ["MIN(Z1,Z2)", 5],
+  ["AVERAGE(Z1,Z2)", 5],
+  ["PRODUCT(Z1,Z2)", 5],
+  ["COUNT(Z1,Z2,Z3)", 1],
+  ["AND(Z4,TRUE)", true],
+  ["ROUND(1.005,2)", 1.01],
+  ["ROUND(0.285,2)", 0.29],
+  ["ROUND(-1.005,2)", -1.01],
+  ["ROUND(0.049999999999999975,1)", 0.1], // E
+  ["ROUND(1234.5,-2)", 1200],
+  ["ROUND(2.5,0)", 3],
+  ['VALUE("$1,000")', 1000], // D
+  ['VALUE("(5)")', -5],
+  ['VALUE("4/15/2026")', 46127],
+  ['VALUE("7.5%")', 0.075],
+  ['VALUE("6:00 PM")', 0.75],
+  ['TEXT(46127,"d\\ mmm\\ yyyy")', "15 Apr 2026"],
+  ['TEXT(1234.5,"#,##0.00_)")', "1,234.50 "], // E
+  ["XLOOKUP(5,{1;5;9},{1;2;3},0,0,2)", 2],
+  ["CEILING(-23.5,1)", -23], // E
+  ["FLOOR(-23.5,1)", -24], // E
+  ["CEILING(-2.5,-2)", -4], // D
+  ["FLOOR(-2.5,-2)", -2], // D
+  ["FLOOR(0,0)", 0],
+  ["CEILING(2.5,1)", 3], // D
+  ["FLOOR(3.7,2)", 2], // D
+  ["FV(0,0,0)", 0],
+  ["ROUND(FV(0.06/12,10,-200,-500,1),2)", 2581.4], // D
+  ["ROUND(NPER(0.01,1,10),2)", -9.58], // E
+  ["ROUND(NPER(0.12/12,-100,-1000,10000,1),4)", 59.6739], // D
+  ["NETWORKDAYS.INTL(DATE(2006,1,1),DATE(2006,1,31))", 22], // D
+  ['NETWORKDAYS.INTL(DATE(2006,1,1),DATE(2006,2,1),"0010001",{38719;38733})', 20], // D
+  ["NETWORKDAYS.INTL(DATE(2006,1,1),DATE(2006,2,1),7,{38719;38733})", 22], // D
+  ["WORKDAY.INTL(DATE(2012,1,1),90,11)", 41013], // D
+  ["WORKDAY.INTL(DATE(2012,1,1),30,17)", 40944], // D
+];
+
+describe("a function of Excel", () => {
+  it("returns what it returns in Excel", async () => {
+    const cells = { Z1: "n/a", Z2: 5, Z3: "3", Z4: "yes" };
+    const { values, report } = await answers(
+      IN_EXCEL.map(([text]) => text),
+      cells
+    );
+    const found = IN_EXCEL.map(([text], index) => [text, values[index]]);
+    expect(report.notCalculated).toEqual([]);
+    expect(found).toEqual(IN_EXCEL.map(([text, result]) => [text, result]));
+  });
+
+  it("returns the error of Excel", async () => {
+    const texts = [
+      "FLOOR(2.5,-2)",
+      "CEILING(2.5,-2)",
+      "FLOOR(1,0)",
+      'VALUE("soon")',
+      "ROUND(Z1,2)",
+    ];
+    const { values } = await answers(texts, { Z1: "n/a" });
+    expect(values).toEqual(
+      ["#NUM!", "#NUM!", "#DIV/0!", "#VALUE!", "#VALUE!"].map((error) => ({ error }))
+    );
+  });
+
+  it("is listed where its result may differ from Excel", async () => {
+    const texts = ["0.1+0.2=0.3", "LOOKUP(2,Z1:Z3)", "TEXT(1,Z1)", "SUBTOTAL(9,Z1,Z2)", "1+1"];
+    const { report } = await answers(texts, { Z1: 1, Z2: 2, Z3: 3 });
+    expect(report.mayDiffer.map(({ row }) => row)).toEqual([1, 2, 3, 4]);
+  });
+});
+
+describe("a table", () => {
+  it("may name its columns without its own name in the total row", async () => {
+    const path = await workbookFile((workbook) => {
+      const sheet = workbook.addWorksheet("Sheet");
+      sheet.addTable({
+        name: "Grid",
+        ref: "A1",
+        headerRow: true,
+        totalsRow: true,
+        columns: [{ name: "Name" }, { name: "Amount" }],
+        rows: [
+          ["a", 3],
+          ["b", 4],
+        ],
+      });
+      sheet.getCell("B4").value = formula("SUM([Amount])");
+    });
+    const { report, part } = await recalculated(path);
+    expect(report.notCalculated).toEqual([]);
+    expect(part("xl/worksheets/sheet1.xml")).toContain("<f>SUM([Amount])</f><v>7</v>");
+  });
+});
