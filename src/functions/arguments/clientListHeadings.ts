@@ -1,82 +1,233 @@
+import { closest } from "fastest-levenshtein";
 import { cellValue, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
+import { headingWords } from "./headingWords";
 
-/** The columns of a client list that ROSTER reads, each with its headings. Case, spaces and punctuation do not matter. */
+/**
+ * The columns of a client list that ROSTER reads, each with headings that name it. Order of the words, case, punctuation, units, the
+ * tax year and shortenings do not matter; see headingWords.ts.
+ */
 export const CLIENT_LIST_HEADINGS = {
-  client: ["client", "name", "client name", "client id", "id"],
-  taxYear: ["tax year", "year", "tax year or fiscal year end", "fiscal year end"],
-  state: ["state", "residence", "state of residence"],
-  filerType: ["filer type", "filer"],
-  totalTax: ["estimated total tax", "total tax", "total tax estimate", "line 4"],
-  payments: ["total payments", "payments", "line 5"],
-  paidWithRequest: ["paid with request", "payment with request", "line 7"],
-  target: ["target"],
-  cushion: ["cushion"],
-  firstInstallment: ["first installment", "first estimated tax installment"],
-  priorYearTax: ["prior year tax", "prior tax", "last year's tax"],
-  requestedOn: ["requested on", "request date"],
-  confirmedOn: ["confirmed on", "confirmed", "accepted on", "proof received on"],
-  rejectedOn: ["rejected on", "rejected"],
-  filedOn: ["filed on", "filed", "return filed"],
-  paidOn: ["paid on", "paid in full on"],
-  plannedFilingDate: ["planned filing date", "planned on"],
-  plannedPaymentDate: ["planned payment date", "planned paid on"],
-  method: ["method", "request method"],
-  carrier: ["carrier", "delivery service"],
-  line8Checked: ["line 8 checked", "line 8", "out of country", "out of the country"],
-  postponementBegins: ["postponement begins"],
-  postponementEnds: ["postponement ends"],
+  client: ["Client", "Name", "Client name", "Client number"],
+  taxYear: ["Tax year", "Year", "Year end", "Fiscal year end", "Tax year or fiscal year end"],
+  state: ["State", "State of residence", "Residence"],
+  filerType: ["Filer type", "Filer"],
+  totalTax: [
+    "Estimated total tax",
+    "Total tax",
+    "Total tax liability",
+    "Estimated total tax liability",
+    "Tax liability",
+    "Estimated tax liability",
+    "Estimated tax",
+    "Tax",
+    "Line 4",
+  ],
+  payments: ["Total payments", "Estimated total payments", "Payments", "Tax payments", "Line 5"],
+  paidWithRequest: ["Paid with request", "Payment with extension", "Line 7"],
+  target: ["Target"],
+  cushion: ["Cushion"],
+  firstInstallment: [
+    "First installment",
+    "First estimated payment of next year",
+    "First estimate of next year",
+  ],
+  priorYearTax: [
+    "Prior year tax",
+    "Prior year total tax",
+    "Prior year tax liability",
+    "Prior year total tax liability",
+  ],
+  requestedOn: [
+    "Requested on",
+    "Requested",
+    "Extension filed",
+    "Extension filed on",
+    "4868 sent",
+    "4868 sent on",
+  ],
+  confirmedOn: [
+    "Confirmed on",
+    "Confirmed",
+    "Accepted",
+    "Accepted on",
+    "Extension accepted",
+    "Extension accepted on",
+    "Extension confirmed",
+    "Extension confirmed on",
+    "Proof received",
+    "Proof received on",
+  ],
+  rejectedOn: ["Rejected on", "Rejected", "Extension rejected", "Extension rejected on"],
+  filedOn: ["Filed on", "Filed", "Return filed", "Return filed on"],
+  paidOn: ["Paid on"],
+  plannedFilingDate: [
+    "Planned filing date",
+    "Planned filing",
+    "Planned on",
+    "Planned return filing date",
+  ],
+  plannedPaymentDate: ["Planned payment date", "Planned payment"],
+  method: ["Method", "Request method"],
+  carrier: ["Carrier", "Delivery service"],
+  line8Checked: ["Line 8 checked", "Out of the country", "Abroad", "Line 8"],
+  postponementBegins: ["Postponement begins", "Disaster begins"],
+  postponementEnds: ["Postponement ends", "Disaster ends"],
 } as const;
 
 /** A column that ROSTER reads. */
 export type ClientListField = keyof typeof CLIENT_LIST_HEADINGS;
 
+/** Headings of columns that are parts of the payments. Where there is no column for total payments, they are added. */
+export const PAYMENT_PARTS = [
+  "Withheld",
+  "Tax withheld",
+  "Withheld, taxpayer",
+  "Withheld, spouse",
+  "Tax withheld, taxpayer",
+  "Tax withheld, spouse",
+  "Estimated payments",
+  "Estimated tax payments",
+  "First estimate",
+  "Second estimate",
+  "Third estimate",
+  "Fourth estimate",
+  "First estimated payment",
+  "Second estimated payment",
+  "Third estimated payment",
+  "Fourth estimated payment",
+  "First estimated tax payment",
+  "Second estimated tax payment",
+  "Third estimated tax payment",
+  "Fourth estimated tax payment",
+  "Overpayment applied",
+  "Prior year overpayment applied",
+  "Prior year applied",
+  "Other payments",
+] as const;
+
 /** The columns that a client list must have. */
 const NEEDED: readonly ClientListField[] = ["totalTax", "payments"];
+const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
+/** Longer headings are cut before they are compared, which takes time by the square of their length. */
+const LONGEST_COMPARED = 60;
 
-/** A heading as it is compared: lower case, letters and digits only. */
-function bare(heading: string): string {
-  return heading.toLowerCase().replace(/[^a-z0-9]/g, "");
+type Meaning = ClientListField | "part of payments";
+
+function keyOf(heading: string, taxYear: number): string {
+  const { words, line } = headingWords(heading, taxYear);
+  return words.length === 0 || words.join() === "checked" ? `line ${line ?? ""}` : words.join(" ");
 }
 
-const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
+/** No heading below names a year, so any will do. */
+const ANY_YEAR = 2000;
+const MEANINGS: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
+  ...FIELDS.flatMap((field) =>
+    CLIENT_LIST_HEADINGS[field].map((heading) => [keyOf(heading, ANY_YEAR), field] as const)
+  ),
+  ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
+]);
 
-const fieldOf: ReadonlyMap<string, ClientListField> = new Map(
-  FIELDS.flatMap((field) =>
-    CLIENT_LIST_HEADINGS[field].map((heading) => [bare(heading), field] as const)
-  )
-);
+/** How one heading of a client list is read. */
+export interface HeadingReading {
+  /** Position of the column, counted from 0. */
+  readonly index: number;
+  readonly heading: string;
+  /** The column that it is read as; `undefined` if it is not used. */
+  readonly field?: ClientListField | undefined;
+  /** Whether it is added to others to give the payments. */
+  readonly isPart: boolean;
+}
+
+/** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax". */
+export type OwnHeadings = ReadonlyMap<string, string>;
+
+/** A heading as one is compared with another of the user's. */
+export const plainHeading = (heading: string): string =>
+  heading.trim().toLowerCase().replace(/\s+/g, " ");
+
+function meaningOf(heading: string, taxYear: number, own: OwnHeadings): Meaning | undefined {
+  const key = keyOf(own.get(plainHeading(heading)) ?? heading, taxYear);
+  return MEANINGS.get(key);
+}
 
 /**
- * Finds the columns of a client list by their headings. Unknown headings are ignored.
+ * Reads the headings of a client list.
  *
  * @param name - The argument, for the error message.
  * @param headings - The first row of the list.
- * @returns The position of each column found.
+ * @param taxYear - The tax year of the list, by which "2024 total tax" is the tax of the year before.
+ * @param own - The user's own headings.
+ * @returns How each heading is read, in order; blank ones are left out.
  * @throws InputError when two headings mean the same column, or a required one is missing.
  */
-export function clientListColumns(
+export function readHeadings(
   name: string,
-  headings: readonly unknown[]
-): ReadonlyMap<ClientListField, number> {
-  const columns = new Map<ClientListField, number>();
-  headings.forEach((cell, index) => {
+  headings: readonly unknown[],
+  taxYear: number,
+  own: OwnHeadings = new Map()
+): readonly HeadingReading[] {
+  const read = headings.flatMap((cell, index) => {
     const value = cellValue(cell);
-    const field = typeof value === "string" ? fieldOf.get(bare(value)) : undefined;
-    if (field === undefined) return;
-    const other = columns.get(field);
-    if (other !== undefined)
+    if (typeof value !== "string" || value.trim() === "") return [];
+    const meaning = meaningOf(value, taxYear, own);
+    const isPart = meaning === "part of payments";
+    return [{ index, heading: value, field: isPart ? ("payments" as const) : meaning, isPart }];
+  });
+  const withTotal = dropCounted(name, read);
+  const found = dropNumbers(withTotal);
+  for (const [position, { field, heading, isPart }] of found.entries()) {
+    const same = found.slice(0, position).find((one) => one.field === field);
+    if (field !== undefined && same && !isPart)
       throw new InputError(
         name,
-        `The headings ${shown(cellValue(headings[other]))} and ${shown(value)} mean the same column. Keep one of them.`
+        `The headings ${shown(same.heading)} and ${shown(heading)} mean the same column. Keep one of them.`
       );
-    columns.set(field, index);
-  });
-  const missing = NEEDED.filter((field) => !columns.has(field));
-  if (missing.length > 0) {
-    const wanted = missing.map((field) => CLIENT_LIST_HEADINGS[field][0]).join(" and ");
-    const column = missing.length > 1 ? "those columns" : "that column";
-    throw new InputError(name, `The first row has no heading for ${wanted}. Add ${column}.`);
   }
-  return columns;
+  checkNeeded(name, found);
+  return found;
+}
+
+/** Parts of the payments are not added to a column that has their total. */
+function dropCounted(name: string, read: readonly HeadingReading[]): readonly HeadingReading[] {
+  const whole = read.find(({ field, isPart }) => field === "payments" && !isPart);
+  const part = read.find(({ isPart }) => isPart);
+  if (!whole || !part) return read;
+  if (!/\b(tot|total)\b|\bline 5\b/i.test(whole.heading))
+    throw new InputError(
+      name,
+      `${shown(whole.heading)} may include ${shown(part.heading)}. Change the first heading to "Total payments" or to "Other payments".`
+    );
+  return read.map((one) => (one.isPart ? { ...one, field: undefined, isPart: false } : one));
+}
+
+/** A column with the clients' numbers names the clients only if no other does. */
+function dropNumbers(read: readonly HeadingReading[]): readonly HeadingReading[] {
+  const isNumber = ({ heading }: HeadingReading): boolean =>
+    headingWords(heading, ANY_YEAR).words.includes("number");
+  const isNamed = read.some((one) => one.field === "client" && !isNumber(one));
+  return read.map((one) =>
+    isNamed && one.field === "client" && isNumber(one) ? { ...one, field: undefined } : one
+  );
+}
+
+function checkNeeded(name: string, read: readonly HeadingReading[]): void {
+  const missing = NEEDED.filter((needed) => !read.some(({ field }) => field === needed));
+  if (missing.length === 0) return;
+  const wanted = missing.map((field) => CLIENT_LIST_HEADINGS[field][0].toLowerCase());
+  const unused = read.filter(({ field }) => field === undefined).map(({ heading }) => heading);
+  const nearest =
+    unused.length === 0
+      ? ""
+      : ` The nearest is ${shown(
+          closest(
+            wanted[0] ?? "",
+            unused.map((one) => one.slice(0, LONGEST_COMPARED))
+          )
+        )}.`;
+  const column = missing.length > 1 ? "those columns" : "that column";
+  throw new InputError(
+    name,
+    `The first row has no heading for ${wanted.join(" and ")}.${nearest} Add ${column}.`
+  );
 }
