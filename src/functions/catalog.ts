@@ -24,6 +24,7 @@ import { methodFunctions } from "./request/methods";
 import { ruleTableFunctions } from "./rules/ruleTables";
 import { calendarFunctions } from "./season/calendar";
 import { rosterFunctions } from "./season/roster";
+import { rosterHeadingFunctions } from "./season/rosterHeadings";
 import { statusFunctions } from "./season/status";
 import { stateFunctions } from "./stateReturn/stateDates";
 import type { WorksheetFunction } from "./worksheetFunction";
@@ -68,7 +69,12 @@ export const TASKS: readonly Task[] = [
   {
     folder: "season",
     title: "Extended season",
-    functions: { ...calendarFunctions, ...statusFunctions, ...rosterFunctions },
+    functions: {
+      ...calendarFunctions,
+      ...statusFunctions,
+      ...rosterFunctions,
+      ...rosterHeadingFunctions,
+    },
   },
   { folder: "stateReturn", title: "State returns", functions: stateFunctions },
   {

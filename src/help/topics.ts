@@ -1,5 +1,5 @@
 import { coverageDateText } from "../addin/coverageDate";
-import { CLIENT_LIST_HEADINGS } from "../functions/arguments/clientListHeadings";
+import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS } from "../functions/arguments/clientListHeadings";
 import { ITEM_LABELS } from "../functions/arguments/itemLabels";
 import type { RuleTableSummary } from "../rules/ruleTables";
 import { ALL_ERRORS } from "./errorHelp";
@@ -83,8 +83,9 @@ export function topics(help: Help): readonly Topic[] {
       title: "Client list headings",
       summary: "The column headings that ROSTER reads.",
       blocks: [
-        "The columns of a client list can be in any order. Case and punctuation do not matter, and columns with other headings are ignored. The list must have the estimated total tax and the total payments.",
+        "The columns of a client list can be in any order. The words of a heading can be in any order too, shortened as usual (`Est. tax`, `Total pmts`, `W/H`, `Res. state`), with the tax year, a unit or punctuation. A column with another heading is not used; `ROSTERHEADINGS` shows how each heading is read. The list must have the estimated total tax and the payments: their total, or their parts.",
         { terms: nameTerms(Object.values(CLIENT_LIST_HEADINGS)) },
+        `Parts of the payments, which are added if there is no column with their total: ${PAYMENT_PARTS.join(", ")}.`,
       ],
     },
     {
@@ -136,7 +137,7 @@ export function topics(help: Help): readonly Topic[] {
       title: "Options of npm start",
       summary: "How to calculate a workbook without Excel, and the largest workbook accepted.",
       blocks: [
-        "`npm start` calculates the sample client list and saves `dist/season.xlsx`. `npm start -- FILE.xlsx` calculates your workbook and saves the copy `FILE.recalculated.xlsx (or .xlsm)`. Your file is never changed.",
+        "`npm start` calculates the sample client list and saves `dist/season.xlsx`. `npm start -- FILE.xlsx` calculates your workbook and saves the copy `FILE.recalculated.xlsx`. Your file is never changed.",
         { terms: START_OPTIONS },
         START_LIMITS,
       ],

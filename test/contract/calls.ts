@@ -220,6 +220,14 @@ const others: Call[] = [
     "K-1 of the partnership",
   ],
   [
+    "ROSTERHEADINGS",
+    [
+      ["Name", "Est. tax", "W/H", "ES paid", "Fee"],
+      ["Alder", 20000, 9000, 6000, 450],
+    ],
+    2025,
+  ],
+  [
     "ROSTER",
     [
       ["Client", "Line 4", "PAYMENTS", "FilerType", "Requested on", "Color"],

@@ -263,6 +263,17 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
   "dollar-range": (story) => ranges(story, amounts),
   "date-range": (story) => ranges(story, dates(story.begins + 105, 300)),
   "client-list": clientLists,
+  "answer-columns": (story) =>
+    ranges(story, fc.constantFrom("Client", "balance due", "Status", "Unreadable", "Letter")),
+  "own-headings": () =>
+    fc.constantFrom<unknown>(
+      [["Remarks", "not used"]],
+      [
+        ["Liab", "Total tax"],
+        ["", ""],
+      ],
+      [["Liab"]]
+    ),
   "period-rows": periodBlocks,
 };
 

@@ -1,9 +1,9 @@
 /** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
-  "functions.js": 454_000,
+  "functions.js": 470_000,
   "addin.js": 133_000,
   "outside.js": 380,
-  "functions.json": 107_000,
+  "functions.json": 110_000,
   "addin.html": 2_600,
   "addin.css": 4_100,
   "manifest.xml": 6_200,

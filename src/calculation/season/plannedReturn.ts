@@ -23,6 +23,8 @@ export interface PlanInput {
   readonly plannedFilingDate: CalendarDate | undefined;
   readonly plannedPaymentDate: CalendarDate | undefined;
   readonly assumedRate: AssumedRate | undefined;
+  /** Whether the preparer counts on the extension. It decides only while nothing is recorded. */
+  readonly extensionPlanned?: boolean | undefined;
 }
 
 /** The return as recorded and planned, from which its penalties and interest follow. */
@@ -53,7 +55,10 @@ export function plannedReturn(input: PlanInput, rules: ResendRules): PlannedRetu
   const { dates, asOf, totalTax, payments, paidWithRequest, assumedRate } = input;
   const { plannedFilingDate, plannedPaymentDate } = input;
   const record = recordAsOf(input.record, asOf);
-  const validExtension = extensionInPlan(dates, record, asOf, rules);
+  const isRecorded = Object.values(record).some((date) => date !== undefined);
+  const validExtension =
+    (isRecorded ? undefined : input.extensionPlanned) ??
+    extensionInPlan(dates, record, asOf, rules);
   const { filedOn, paidOn } = plannedDates(dates, {
     record,
     plannedFilingDate,

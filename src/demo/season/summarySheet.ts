@@ -1,7 +1,7 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE, MONEY } from "../../addin/clientList";
 import { STAGES } from "../../calculation/season/requestStage";
-import { ROSTER_HEADINGS } from "../../functions/season/rosterRow";
+import { DEFAULT_HEADINGS } from "../../functions/season/rosterColumns";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
 import { CLIENTS_SHEET, clientBlock, clientColumn } from "./clientsSheet";
@@ -23,9 +23,9 @@ const ROSTER_FORMATS = ["General", DATE, DATE, MONEY, MONEY, MONEY];
 /** A column of the ROSTER table as an absolute reference. */
 function rosterBlock(
   clients: readonly SampleClient[],
-  heading: (typeof ROSTER_HEADINGS)[number]
+  heading: (typeof DEFAULT_HEADINGS)[number]
 ): string {
-  const letter = columnLetters(ROSTER_HEADINGS.indexOf(heading) + 1);
+  const letter = columnLetters(DEFAULT_HEADINGS.indexOf(heading) + 1);
   const first = ROSTER_CORNER.row + 1;
   return `$${letter}$${first}:$${letter}$${first + clients.length - 1}`;
 }
@@ -90,7 +90,7 @@ function addRoster(sheet: Worksheet, clients: readonly SampleClient[]): void {
   const lastEntered = columnLetters(clientColumn("Notes"));
   const list = `${CLIENTS_SHEET}!$A$1:$${lastEntered}$${clients.length + 1}`;
   putFormula(sheet, cellAddress(row, column), `EXT.ROSTER(${list},2025,AsOf,AssumedRate)`);
-  for (const position of ROSTER_HEADINGS.keys())
+  for (const position of DEFAULT_HEADINGS.keys())
     sheet.getCell(row, column + position).font = { bold: true };
   for (const index of clients.keys())
     for (const [position, format] of ROSTER_FORMATS.entries())

@@ -8,7 +8,7 @@ import type { Rulebook } from "../../rules/rulebook";
 import { optional } from "../arguments/argumentKind";
 import { dateTables } from "../arguments/client";
 import { date } from "../arguments/date";
-import { dollars } from "../arguments/dollars";
+import { dollars, dollarsUnlessZero } from "../arguments/dollars";
 import { count } from "../arguments/number";
 import { assumedRate } from "../arguments/percent";
 import { taxYear } from "../arguments/taxYear";
@@ -44,7 +44,7 @@ const AGREEMENT = tableFunction({
     owed: dollars,
     filedOnTime: yesNo,
     agreementOn: date,
-    unpaidTax: optional(dollars),
+    unpaidTax: dollarsUnlessZero,
     taxYear: optional(taxYear),
     months: count(MOST_MONTHS),
     assumedRate,
@@ -94,7 +94,7 @@ const AGREEMENT = tableFunction({
  * @param owed Tax, penalties and interest owed on the date of the agreement, in dollars.
  * @param filedOnTime Yes if the return was filed by its due date, including extensions; blank is no.
  * @param agreementOn Date the IRS accepts the agreement; setup fees are those in effect on this date.
- * @param [unpaidTax] Tax included in that balance, without penalties and interest; blank is the whole balance.
+ * @param [unpaidTax] Tax included in that balance, without penalties and interest; blank or 0 is the whole balance.
  * @param [taxYear] Tax year of the balance, for its earlier penalty months; blank if the balance covers several years.
  * @param [months] Number of monthly payments, at most 120; blank is the longest term of each kind.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.

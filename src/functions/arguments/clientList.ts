@@ -1,43 +1,118 @@
-import { isEmptyCell } from "../cells/cellValue";
+import { ZERO } from "../../money/dollars";
+import { cellValue, isBlankOrZero, isEmptyCell } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
-import type { RangeKind } from "./argumentKind";
-import { clientListColumns, type ClientListField } from "./clientListHeadings";
+import { optional, readArgument, type RangeKind } from "./argumentKind";
+import {
+  readHeadings,
+  type ClientListField,
+  type HeadingReading,
+  type OwnHeadings,
+} from "./clientListHeadings";
+import { dollars } from "./dollars";
+import { yesOrNo } from "./yesNo";
 
-/** A row of a client list: its cell of a column, blank where the list has no such column. */
-export type ClientListRow = (field: ClientListField) => unknown;
+/** More clients than any practice has. A host needs seconds for as many rows. */
+const MOST_ROWS = 20_000;
+
+/** A client list as the host passed it: a row of headings, then one row per client. */
+export interface ClientList {
+  readonly headings: readonly unknown[];
+  readonly rows: readonly (readonly unknown[])[];
+}
+
+/** A row of a client list. */
+export interface ClientListRow {
+  /** Its cell of a column, blank where the list has no such column. Several parts of the payments are added. */
+  readonly cell: (field: ClientListField) => unknown;
+  /** Whether the row has the total of the list, which is no client. */
+  readonly isTotal: boolean;
+}
 
 function rowsOf(range: unknown): readonly (readonly unknown[])[] {
   const rows = Array.isArray(range) ? (range as readonly unknown[]) : [range];
   return rows.map((row) => (Array.isArray(row) ? (row as readonly unknown[]) : [row]));
 }
 
-/** A client list: a row of headings, then one row per client; `undefined` stands for a blank row. */
-export const clientList: RangeKind<readonly (ClientListRow | undefined)[]> = {
+/** A client list: a row of headings, then one row per client. */
+export const clientList: RangeKind<ClientList> = {
   id: "client-list",
   title: "Client list",
   description:
-    "A range of cells: a row of headings, then one row per client. Columns can be in any order, and columns with unknown headings are ignored. The list must have the estimated total tax and the total payments.",
+    "A range of cells: a row of headings, then one row per client. Columns can be in any order. The list must have the estimated total tax and the payments: their total, or parts such as withholding and estimated tax payments, which are added. `ROSTERHEADINGS` shows how each heading is read. A row whose name begins with Total is not a client.",
   accepted: ['{"Client","Total tax","Payments";"Alder",20000,15000}'],
   notAccepted: ['{"Client","Total tax"}'],
   takes: "range",
   whenBlank: { enter: "Select the whole client list with its headings." },
   read: (range, name) => {
-    const [first, ...rows] = rowsOf(range);
-    if (!first || rows.length === 0)
+    const [headings, ...rows] = rowsOf(range);
+    if (!headings || rows.length === 0)
       throw new InputError(
         name,
         "The range has no row below its headings. Select the whole client list."
       );
-    const columns = clientListColumns(name, first);
-    return rows.map((row) => {
-      const isBlank = [...columns.values()].every(
-        (index) => isEmptyCell(row[index]) || row[index] === 0
+    if (rows.length > MOST_ROWS)
+      throw new InputError(
+        name,
+        `The list has ${rows.length.toLocaleString("en-US")} rows. Use one formula for each ${MOST_ROWS.toLocaleString("en-US")} rows or fewer.`
       );
-      if (isBlank) return undefined;
-      return (field) => {
-        const index = columns.get(field);
-        return index === undefined ? null : row[index];
-      };
-    });
+    return { headings, rows };
   },
 };
+
+/** The payments of a row whose parts are in several columns: their sum in dollars, blank if all are blank. */
+function addedParts(row: readonly unknown[], parts: readonly HeadingReading[]): unknown {
+  const given = parts.filter(({ index }) => !isEmptyCell(row[index]));
+  if (given.length === 0) return null;
+  const amounts = given.map(({ index, heading }) =>
+    readArgument(optional(dollars, ZERO), `payments (${heading.trim()})`, row[index])
+  );
+  return amounts.reduce((sum, amount) => sum.plus(amount), ZERO).toNumber();
+}
+
+/**
+ * The clients of a list.
+ *
+ * @param list - The list.
+ * @param name - The argument, for the error message.
+ * @param taxYear - The tax year of the list, for headings with a year.
+ * @param own - The user's own headings.
+ * @returns The reading of the headings, and each row; `undefined` for a blank row.
+ * @throws InputError for headings that cannot be read.
+ */
+export function clientsOf(
+  list: ClientList,
+  name: string,
+  taxYear: number | undefined,
+  own: OwnHeadings
+): {
+  readonly reading: readonly HeadingReading[];
+  readonly clients: readonly (ClientListRow | undefined)[];
+} {
+  const reading = readHeadings(name, list.headings, taxYear, own);
+  const columns = new Map<ClientListField, HeadingReading[]>();
+  for (const one of reading) {
+    if (one.field === undefined) continue;
+    columns.set(one.field, [...(columns.get(one.field) ?? []), one]);
+  }
+  const used = [...columns.values()].flat();
+  const clients = list.rows.map((row) => {
+    if (used.every(({ index }) => isEmptyCell(row[index]) || row[index] === 0)) return undefined;
+    const cell = (field: ClientListField): unknown => {
+      const [first, ...others] = columns.get(field) ?? [];
+      if (!first) return null;
+      return others.length === 0 ? row[first.index] : addedParts(row, [first, ...others]);
+    };
+    return { cell, isTotal: /^\s*total/i.test(textOf(cell("client"))) };
+  });
+  return { reading, clients };
+}
+
+function textOf(cell: unknown): string {
+  return typeof cell === "string" ? cell : "";
+}
+
+/** Whether a cell of a date says yes or no instead, as a column "Extension filed" can; `undefined` if it says neither. */
+export function planInstead(cell: unknown): boolean | undefined {
+  const value = cellValue(cell);
+  return isBlankOrZero(value) || typeof value === "number" ? undefined : yesOrNo(value);
+}

@@ -38,6 +38,7 @@ export const CLIENT_LIST_HEADINGS = {
     "Prior year tax liability",
     "Prior year total tax liability",
   ],
+  validExtension: ["Valid extension"],
   requestedOn: [
     "Requested on",
     "Requested",
@@ -119,7 +120,7 @@ function keyOf(heading: string, taxYear: number): string {
   return words.length === 0 || words.join() === "checked" ? `line ${line ?? ""}` : words.join(" ");
 }
 
-/** No heading below names a year, so any will do. */
+/** No heading above names a year, so any will do. */
 const ANY_YEAR = 2000;
 const MEANINGS: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
   ...FIELDS.flatMap((field) =>
@@ -139,6 +140,9 @@ export interface HeadingReading {
   readonly isPart: boolean;
 }
 
+/** What the user enters for a heading that is not to be used. */
+const NOT_USED = "not used";
+
 /** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax". */
 export type OwnHeadings = ReadonlyMap<string, string>;
 
@@ -146,9 +150,20 @@ export type OwnHeadings = ReadonlyMap<string, string>;
 export const plainHeading = (heading: string): string =>
   heading.trim().toLowerCase().replace(/\s+/g, " ");
 
-function meaningOf(heading: string, taxYear: number, own: OwnHeadings): Meaning | undefined {
-  const key = keyOf(own.get(plainHeading(heading)) ?? heading, taxYear);
-  return MEANINGS.get(key);
+function meaningOf(
+  name: string,
+  heading: string,
+  taxYear: number,
+  own: OwnHeadings
+): Meaning | undefined {
+  const given = own.get(plainHeading(heading));
+  const meaning = MEANINGS.get(keyOf(given ?? heading, taxYear));
+  if (given === undefined || meaning !== undefined || plainHeading(given) === NOT_USED)
+    return meaning;
+  throw new InputError(
+    name,
+    `${shown(given)} is not a heading that is read, so ${shown(heading)} cannot mean it. Enter a heading such as Total tax, or not used.`
+  );
 }
 
 /**
@@ -156,7 +171,8 @@ function meaningOf(heading: string, taxYear: number, own: OwnHeadings): Meaning 
  *
  * @param name - The argument, for the error message.
  * @param headings - The first row of the list.
- * @param taxYear - The tax year of the list, by which "2024 total tax" is the tax of the year before.
+ * @param listYear - The tax year of the list, by which "2024 total tax" is the tax of the year before. `undefined` if each client
+ *   has a year of its own: then it is the latest year in the headings.
  * @param own - The user's own headings.
  * @returns How each heading is read, in order; blank ones are left out.
  * @throws InputError when two headings mean the same column, or a required one is missing.
@@ -164,13 +180,14 @@ function meaningOf(heading: string, taxYear: number, own: OwnHeadings): Meaning 
 export function readHeadings(
   name: string,
   headings: readonly unknown[],
-  taxYear: number,
+  listYear: number | undefined,
   own: OwnHeadings = new Map()
 ): readonly HeadingReading[] {
+  const taxYear = listYear ?? latestYearIn(headings);
   const read = headings.flatMap((cell, index) => {
     const value = cellValue(cell);
     if (typeof value !== "string" || value.trim() === "") return [];
-    const meaning = meaningOf(value, taxYear, own);
+    const meaning = meaningOf(name, value, taxYear, own);
     const isPart = meaning === "part of payments";
     return [{ index, heading: value, field: isPart ? ("payments" as const) : meaning, isPart }];
   });
@@ -186,6 +203,11 @@ export function readHeadings(
   }
   checkNeeded(name, found);
   return found;
+}
+
+function latestYearIn(headings: readonly unknown[]): number {
+  const years = headings.flatMap((cell) => String(cellValue(cell)).match(/\b20\d\d\b/g) ?? []);
+  return Math.max(ANY_YEAR, ...years.map(Number));
 }
 
 /** Parts of the payments are not added to a column that has their total. */

@@ -30,13 +30,14 @@ function fromText(text: string): Decimal | undefined {
   return isInParentheses || isSigned ? amount.negated() : amount;
 }
 
+/** The dollars that a cell has, as a number or as text; `undefined` if it has none. */
+export function readDollars(value: CellValue): Decimal | undefined {
+  if (typeof value === "number") return Number.isFinite(value) ? worksheetNumber(value) : undefined;
+  return typeof value === "string" ? fromText(value) : undefined;
+}
+
 function signedAmount(value: CellValue, name: string): Decimal {
-  const amount =
-    typeof value === "number" && Number.isFinite(value)
-      ? worksheetNumber(value)
-      : typeof value === "string"
-        ? fromText(value)
-        : undefined;
+  const amount = readDollars(value);
   if (amount === undefined)
     throw new InputError(
       name,

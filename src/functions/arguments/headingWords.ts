@@ -22,7 +22,7 @@ const SAME_WORDS: Readonly<Record<string, string>> = {
   payments: "payments payment pmts pmt pymts pymt paid pay paying pd",
   planned: "planned plan expected anticipated",
   postponement: "postponement disaster relief",
-  prior: "prior last-year previous",
+  prior: "prior previous",
   received: "received recd rcvd",
   rejected: "rejected reject",
   request: "request requested 4868 extension ext",
@@ -53,7 +53,7 @@ const WRITTEN_FORMS: readonly (readonly [written: RegExp, words: string])[] = [
   [/'s\b/g, " "],
   [/\be-?fil(ed?|ing)\b/g, " filed "],
   [/\bto date\b/g, " "],
-  [/\blast year\b/g, " prior "],
+  [/\blast[ -]year\b/g, " prior "],
   [/\bprior year\b/g, " prior "],
   [/\bnext year\b/g, " next "],
   [/\bfye\b/g, " fiscal year ends "],
@@ -90,14 +90,17 @@ export interface HeadingWords {
  * headingWords("2024 Total Tax ($)", 2025).words //=> ["prior", "tax", "total"]
  */
 export function headingWords(heading: string, taxYear: number): HeadingWords {
-  const lower = heading.toLowerCase().replace(/[’‘]/g, "'");
+  const lower = heading
+    .replace(/([a-z])([A-Z])/g, "$1 $2")
+    .toLowerCase()
+    .replace(/[’‘]/g, "'");
   const [, line] = /\bline (\d)\b/.exec(lower) ?? [];
   const plain = WRITTEN_FORMS.reduce(
     (text, [written, words]) => text.replace(written, words),
     lower.replace(/\bline \d\b/, LINE_WORDS[line ?? ""] ?? "")
   );
   const words = new Set<string>();
-  for (const word of plain.split(/[^a-z0-9-]+|(?<![a-z])-|-(?![a-z])/)) {
+  for (const word of plain.split(/[^a-z0-9]+/)) {
     if (word.length < 2 || FILLERS.has(word)) continue;
     const known = WORD_OF.get(word);
     if (known !== undefined) words.add(known);

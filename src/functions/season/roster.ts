@@ -1,12 +1,78 @@
-import { unread } from "../arguments/argumentKind";
-import { clientList } from "../arguments/clientList";
+import { yearOf } from "../../calendar/calendarDate";
+import { readArgument, unread } from "../arguments/argumentKind";
+import { answerColumns } from "../arguments/answerColumns";
+import { clientList, clientsOf, planInstead, type ClientListRow } from "../arguments/clientList";
+import type { ClientListField, HeadingReading } from "../arguments/clientListHeadings";
 import { date } from "../arguments/date";
+import { ownHeadings } from "../arguments/ownHeadings";
 import { assumedRate } from "../arguments/percent";
 import { taxYear } from "../arguments/taxYear";
-import { BLANK } from "../cells/answerCell";
+import { BLANK, type AnswerCell } from "../cells/answerCell";
 import { cellValue, isBlankOrZero } from "../cells/cellValue";
+import { hostError } from "../cells/hostError";
+import { InputError } from "../cells/inputError";
 import { tableFunction } from "../worksheetFunction";
-import { ROSTER_HEADINGS, rosterRow, rosterTables } from "./rosterRow";
+import { rosterClient, rosterTables, type RosterRules } from "./rosterClient";
+import {
+  DEFAULT_HEADINGS,
+  ROSTER_COLUMNS,
+  ROSTER_HEADINGS,
+  UNREADABLE,
+  type RosterHeading,
+} from "./rosterColumns";
+import { unreadableCells } from "./unreadableCells";
+
+/** The year of the list, for headings that name one; `undefined` where each client has a year. */
+function yearOfList(cell: unknown): number | undefined {
+  if (isBlankOrZero(cellValue(cell))) return undefined;
+  try {
+    return yearOf(readArgument(taxYear, "taxYear", cell).lastDay);
+  } catch (thrown) {
+    // Each client's row says that the year cannot be read.
+    if (thrown instanceof InputError) return undefined;
+    throw thrown;
+  }
+}
+
+/** A client's cell of an argument, from the row or, where the list has none, from the arguments of the whole list. */
+function cellOfClient(
+  row: ClientListRow,
+  list: Readonly<Record<string, unknown>>
+): (name: string) => unknown {
+  return (name) => {
+    if (name === "asOf" || name === "assumedRate") return list[name];
+    if (name === "requestedOn" || name === "validExtension") {
+      // A column such as "Extension filed" has dates, which are the record, or yes and no, which are a plan.
+      const requested = row.cell("requestedOn");
+      const plan = planInstead(requested);
+      if (name === "requestedOn") return plan === undefined ? requested : null;
+      return plan ?? row.cell("validExtension");
+    }
+    const own = row.cell(name as ClientListField);
+    const isOfList = name === "taxYear" && isBlankOrZero(cellValue(own));
+    return isOfList ? list[name] : own;
+  };
+}
+
+/** The client's answers, each calculated for itself: an answer that fails shows its own error. */
+function answersOf(
+  cell: (name: string) => unknown,
+  columns: readonly RosterHeading[],
+  reading: readonly HeadingReading[],
+  rowCell: (index: number) => unknown,
+  rules: RosterRules
+): AnswerCell[] {
+  const client = rosterClient(cell, rules);
+  return columns.map((heading) => {
+    try {
+      return heading === UNREADABLE
+        ? unreadableCells(client, reading, rowCell)
+        : ROSTER_COLUMNS[heading](client);
+    } catch (thrown) {
+      return hostError(thrown);
+    }
+  });
+}
 
 const ROSTER = tableFunction({
   arguments: {
@@ -14,6 +80,8 @@ const ROSTER = tableFunction({
     taxYear: unread(taxYear),
     asOf: unread(date),
     assumedRate: unread(assumedRate),
+    columns: answerColumns(ROSTER_HEADINGS, DEFAULT_HEADINGS),
+    headings: ownHeadings,
   },
   tables: rosterTables,
   law: [
@@ -26,38 +94,51 @@ const ROSTER = tableFunction({
       answer: "5,000.00",
       remark: "balance due",
     },
+    {
+      formula:
+        '=EXT.ROSTER({"Name","ST","Est. total tax","W/H","ES paid";"Cress","Maine","$12,400",6000,4000},2025,"4/10/2026",,{"Client","Balance due","Status"})',
+      answer: "2,400.00",
+      remark: "withholding and estimated tax payments are added",
+    },
   ],
-  note: "A blank row stays blank, and a cell that cannot be calculated shows its own error. The page on client list headings lists the headings that are read.",
-  calculate: ({ clientList: clients, ...list }, rules) => [
-    [...ROSTER_HEADINGS],
-    ...clients.map((row) => {
-      if (row === undefined) return ROSTER_HEADINGS.map(() => BLANK);
-      const cell = (name: string): unknown => {
-        if (name === "asOf" || name === "assumedRate") return list[name];
-        const own = row(name as Parameters<typeof row>[0]);
-        const isOfList = name === "taxYear" && isBlankOrZero(cellValue(own));
-        return isOfList ? list.taxYear : own;
-      };
-      return rosterRow(cell, rules);
-    }),
-  ],
+  note: "A blank row stays blank, and so does a row whose name begins with Total. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
+  calculate: ({ clientList: list, columns, headings, ...shared }, rules) => {
+    const year = yearOfList(shared.taxYear);
+    const { reading, clients } = clientsOf(list, "clientList", year, headings);
+    return [
+      [...columns],
+      ...clients.map((row, index): AnswerCell[] => {
+        if (row === undefined) return columns.map(() => BLANK);
+        if (row.isTotal)
+          return columns.map((heading) =>
+            heading === UNREADABLE ? "a total, not a client" : BLANK
+          );
+        const rowCell = (at: number): unknown => list.rows[index]?.[at];
+        return answersOf(cellOfClient(row, shared), columns, reading, rowCell, rules);
+      }),
+    ];
+  },
 });
 
 /**
  * Table with one row per client: due dates, balance due, suggested payment, penalties and interest, status, issues.
  *
  * @customfunction ROSTER
- * @param clientList A row of headings, then one row per client. Total tax and payments are required; the help lists the headings.
+ * @param clientList Your list: a row of headings, then one row per client. It needs total tax and payments, or parts of the payments.
  * @param taxYear Tax year of the list, such as 2025. A tax year column in the list is used instead.
  * @param asOf As-of date. Anything that happened later is ignored.
  * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
+ * @param [columns] Headings of the answers you want, in their order; blank is the usual ones.
+ * @param [headings] Two columns: a heading of your list, and the heading that it means or "not used".
  * @returns {any[][]} A row of headings, then one row per client. Fills several cells; not for use inside an Excel table.
  */
 export function roster(
   clientList: unknown[][],
   taxYear: unknown,
   asOf: unknown,
-  assumedRate?: unknown
+  assumedRate?: unknown,
+  columns?: unknown[][],
+  headings?: unknown[][]
 ): unknown[][];
 export function roster(...cells: unknown[]): unknown[][] {
   return ROSTER.answer(cells);

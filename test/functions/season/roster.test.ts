@@ -14,6 +14,7 @@ import {
 } from "../../../src/functions/arguments/clientListHeadings";
 import { daysLeft, nextDate, stage } from "../../../src/functions/season/status";
 import { plannedCost } from "./plannedCost";
+import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
 import { afterTable, answerOf, badInput, inCell, serial } from "../sheet";
 
 const ANSWERS = [
@@ -29,6 +30,7 @@ const ANSWERS = [
   "Next deadline",
   "Issues",
   "Confirm first",
+  "Unreadable",
 ];
 const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
 
@@ -76,6 +78,7 @@ describe("ROSTER", () => {
         "request or file, and pay, by 4/15/2026",
         0,
         "Ohio extension: text without a tax year",
+        "",
       ],
       [
         "Bramble",
@@ -90,6 +93,7 @@ describe("ROSTER", () => {
         "request or file, and pay, by 4/15/2026",
         1,
         "Maine extension: text for tax year 2019",
+        "",
       ],
       [
         "Cress",
@@ -104,6 +108,7 @@ describe("ROSTER", () => {
         "pay by 4/15/2026",
         0,
         "California extension: text for tax year 2024; text without a tax year",
+        "",
       ],
     ]);
   });
@@ -301,6 +306,7 @@ describe("a row that cannot be read", () => {
       "request or file, and pay, by 4/15/2026",
       1,
       "",
+      "",
     ]);
   });
 
@@ -312,6 +318,7 @@ describe("a row that cannot be read", () => {
     );
     const [client, dueDay, extendedDay, short, toPay, ...rest] = answers[1] ?? [];
     expect([client, short, toPay]).toEqual(["Alder", 5000, 5000]);
+    expect(rest.pop()).toBe('State: "ZZ"');
     for (const cell of [dueDay, extendedDay, ...rest]) expect(cell).toEqual(wrong);
   });
 
@@ -328,6 +335,7 @@ describe("a row that cannot be read", () => {
     expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
       ...answerFor("2026-04-10", {}),
       "Penalties and interest (planned)": badInput(`${field}: ${sentence}`),
+      Unreadable: `${CLIENT_LIST_HEADINGS[field][0]}: ${typeof cell === "string" ? `"${cell}"` : cell}`,
     });
   });
 
@@ -364,6 +372,7 @@ describe("a row that cannot be read", () => {
       ...answerFor("2026-04-10", {}),
       Issues: badInput(sentence),
       ...(field === "method" ? { "Confirm first": badInput(sentence) } : {}),
+      Unreadable: `${CLIENT_LIST_HEADINGS[field][0]}: ${typeof cell === "string" ? `"${cell}"` : cell}`,
     });
   });
 
@@ -389,7 +398,7 @@ describe("a row that cannot be read", () => {
   it("shows in each cell what is wrong beside the list", () => {
     const [, row = []] = roster(listOf(["totalTax", "payments"], ALDER), 2025, "");
     const empty = badInput("asOf: The cell is blank. Enter a date such as 4/15/2026.");
-    expect(row.slice(7)).toEqual([empty, empty, empty, empty, empty]);
+    expect(row.slice(7, -1)).toEqual([empty, empty, empty, empty, empty]);
     expect(row[3]).toBe(5000);
     const [, old = []] = roster(listOf(["totalTax", "payments"], ALDER), 2099, "2026-04-10");
     expect(old[1]).toEqual(afterTable("return-due-date", "12/31/2099", "12/31/2027"));
@@ -443,12 +452,12 @@ describe("the headings of the list", () => {
       "clientList: The first row has no heading for estimated total tax and total payments. Add those columns.",
     ],
     [
-      ["Total tax", "Paid"],
-      "clientList: The first row has no heading for total payments. Add that column.",
+      ["Total tax", "Settled"],
+      'clientList: The first row has no heading for total payments. The nearest is "Settled". Add that column.',
     ],
     [
-      ["Tax", "Payments"],
-      "clientList: The first row has no heading for estimated total tax. Add that column.",
+      ["Fax", "Payments"],
+      'clientList: The first row has no heading for estimated total tax. The nearest is "Fax". Add that column.',
     ],
     [
       [2025, 7],
@@ -626,6 +635,7 @@ function byTheFunctions(client: AnyClient, asOf: number): unknown[] {
       ...postponement
     ),
     standing === "filed" ? "" : toConfirm(client, asks, asOf),
+    "",
   ];
 }
 
@@ -662,7 +672,9 @@ describe("ROSTER beside the functions of the same names", () => {
           return known[(synonyms[FIELDS.indexOf(column.field)] ?? 0) % known.length];
         });
         const rows = clients.map((client) =>
-          columns.map((column) => ("field" in column ? (client?.[column.field] ?? "") : "by hand"))
+          columns.map((column) =>
+            "field" in column ? ((client as Client | undefined)?.[column.field] ?? "") : "by hand"
+          )
         );
         const expected = clients.map((client) =>
           client ? byTheFunctions(client, asOf) : ANSWERS.map(() => "")
@@ -689,5 +701,86 @@ describe("a list of 5,000 clients", () => {
     expect(answers.flat().filter((cell) => typeof cell === "object")).toEqual([]);
     for (const index of [0, 1, 2499, 4999])
       expect(answers[index]).toEqual(answersOf("2026-04-10", clients[index] ?? {})[0]);
+  });
+});
+
+describe("a list of the preparer's own", () => {
+  const HEADINGS = ["Balance due", "Suggested payment", "Status", "Days left", "Next deadline"];
+
+  it.each([...inventedLists, ...keptLists])(
+    "has the answers of the same clients under our headings: $title",
+    ({ cells, clients }) => {
+      const chosen = ["Client", ...HEADINGS].map((heading) => [heading]);
+      const own = roster(cells as unknown[][], 2025, "2026-04-20", "latest", chosen);
+      const fields = [...new Set(clients.flatMap((client) => Object.keys(client)))];
+      const ours = listOf(fields as ClientListField[], ...clients);
+      expect(own).toEqual(roster(ours, 2025, "2026-04-20", "latest", chosen));
+    }
+  );
+
+  it("names the cells that cannot be read under the preparer's headings", () => {
+    const list = [
+      ["Name", "ST", "Est. total tax", "W/H", "ES paid"],
+      ["Abbott", "Texass", "n/a", 6000, "TBD"],
+    ];
+    expect(
+      roster(list, 2025, "2026-04-10", "", [["Client"], ["Regular due date"], ["Unreadable"]])
+    ).toEqual([
+      ["Client", "Regular due date", "Unreadable"],
+      ["Abbott", expect.objectContaining({ code: "#VALUE!" }), expect.any(String)],
+    ]);
+    const [, [, , unreadable] = []] = roster(list, 2025, "2026-04-10", "", [
+      ["Client"],
+      ["Regular due date"],
+      ["Unreadable"],
+    ]);
+    expect(unreadable).toContain('ST: "Texass"');
+    expect(unreadable).toContain('Est. total tax: "n/a"');
+    expect(unreadable).toContain('ES paid: "TBD"');
+    expect(unreadable).not.toContain("W/H");
+  });
+
+  it("leaves out a row with totals, and says so", () => {
+    const list = [
+      ["Client", "Total tax", "Total payments"],
+      ["Alder", 20000, 15000],
+      ["TOTAL", 20000, 15000],
+    ];
+    expect(
+      roster(list, 2025, "2026-04-10", "", [["Client"], ["Balance due"], ["Unreadable"]])[2]
+    ).toEqual(["", "", "a total, not a client"]);
+  });
+
+  it("takes yes in a column of requests as a plan, and asks for the date once the due date has passed", () => {
+    const list = [
+      ["Client", "Total tax", "Total payments", "Extension filed", "Planned filing"],
+      ["Alder", 20000, 15000, "yes", "2026-10-15"],
+      ["Cress", 20000, 15000, "no", "2026-10-15"],
+    ];
+    const chosen = [["Penalties and interest (planned)"], ["Confirm first"]];
+    const [, [extended, toDo] = [], [late] = []] = roster(
+      list,
+      2025,
+      "2026-05-20",
+      "latest",
+      chosen
+    );
+    const with_ = (asked: string) =>
+      inCell(charges, 2025, 20000, 15000, "2026-10-15", "2026-10-15", asked, "", "", "latest");
+    expect(extended).toEqual(with_("yes"));
+    expect(late).toEqual(with_("no"));
+    expect(toDo).toBe("the extension is entered as yes, without the date of the request");
+  });
+
+  it("refuses an answer that it does not have, with the closest one", () => {
+    const list = [
+      ["Client", "Total tax", "Total payments"],
+      ["Alder", 20000, 15000],
+    ];
+    expect(answerOf(() => roster(list, 2025, "2026-04-10", "", [["Balance"]]))).toEqual(
+      badInput(
+        'columns: "Balance" is not an answer of this function. The closest is "Balance due".'
+      )
+    );
   });
 });

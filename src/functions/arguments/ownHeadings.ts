@@ -1,0 +1,35 @@
+import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
+import { InputError } from "../cells/inputError";
+import { pairedRows } from "../cells/pairedRows";
+import type { RangeKind } from "./argumentKind";
+import { plainHeading, type OwnHeadings } from "./clientListHeadings";
+
+/** The user's own headings: rows of two cells, the heading in the list and the heading that it means. */
+export const ownHeadings: RangeKind<OwnHeadings> = {
+  id: "own-headings",
+  title: "Own headings",
+  description:
+    "A range of two columns: a heading of your list, and beside it the heading that it means, such as Total tax. It is for headings that are not read, or not read as you mean them; beside a heading that is not to be used, enter `not used`. Blank rows are ignored.",
+  accepted: ['{"Fed liab 1040","Total tax";"Memo","not used"}'],
+  notAccepted: ['{"Fed liab 1040"}'],
+  takes: "range",
+  whenBlank: { means: new Map() },
+  read: (range, name) => {
+    const own = new Map<string, string>();
+    for (const { place, first, second } of pairedRows(
+      name,
+      range,
+      "your heading and its meaning"
+    )) {
+      const [heading, meaning] = [cellValue(first), cellValue(second)];
+      if (isBlankOrZero(heading) && isBlankOrZero(meaning)) continue;
+      if (isBlankOrZero(heading) || isBlankOrZero(meaning))
+        throw new InputError(
+          place,
+          `${shown(isBlankOrZero(heading) ? meaning : heading)} has no heading beside it. Enter your heading and the heading that it means.`
+        );
+      own.set(plainHeading(String(heading)), String(meaning));
+    }
+    return own;
+  },
+};

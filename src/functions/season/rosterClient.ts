@@ -1,0 +1,110 @@
+import { charges, type Charges } from "../../calculation/penalty/charges";
+import type { ClientDates } from "../../calculation/dueDate/clientDates";
+import { requestIssues, type WordedIssue } from "../../calculation/request/requestIssues";
+import { nextDate, type NextDate } from "../../calculation/season/nextDate";
+import { plannedReturn, type PlannedReturn } from "../../calculation/season/plannedReturn";
+import { requestStage, type Stage } from "../../calculation/season/requestStage";
+import type { RequestRecord } from "../../calculation/season/requestRecord";
+import type { Rulebook } from "../../rules/rulebook";
+import { lazily, optional, type Given } from "../arguments/argumentKind";
+import { chargesTables } from "../arguments/chargesInput";
+import { datesOf } from "../arguments/client";
+import { clientRequest, clientRequestOf } from "../arguments/clientRequest";
+import { date, dateAfterYear } from "../arguments/date";
+import { dollars } from "../arguments/dollars";
+import { assumedRate, cushion, target } from "../arguments/percent";
+import { recordOf } from "../arguments/record";
+import { yesNo } from "../arguments/yesNo";
+
+/** The rule tables that a client's row depends on. */
+export const rosterTables = [
+  ...chargesTables,
+  "estimateReview",
+  "installments",
+  "mailingAddresses",
+  "perfectionPeriod",
+  "privateDeliveryServices",
+  "refundClaims",
+  "requestIssues",
+  "requestMethods",
+  "serviceCenterStreets",
+  "stateExtensions",
+] as const satisfies readonly (keyof Rulebook)[];
+export type RosterRules = Pick<Rulebook, (typeof rosterTables)[number]>;
+
+/** The arguments of a client beyond those of the request. */
+export const clientPlan = {
+  ...clientRequest,
+  paidOn: optional(date),
+  target,
+  cushion,
+  plannedFilingDate: optional(dateAfterYear),
+  plannedPaymentDate: optional(dateAfterYear),
+  assumedRate,
+  validExtension: optional(yesNo),
+};
+/** The amounts without which there is no balance due. */
+const amounts = { totalTax: dollars, payments: dollars };
+
+/** A client of a list. Each value is calculated when a column first asks for it. */
+export interface RosterClient {
+  readonly cell: (name: string) => unknown;
+  readonly given: Given<typeof clientPlan>;
+  readonly amounts: Given<typeof amounts>;
+  readonly rules: RosterRules;
+  readonly dates: () => ClientDates;
+  readonly record: () => RequestRecord;
+  readonly stage: () => Stage;
+  readonly next: () => NextDate | undefined;
+  readonly plan: () => PlannedReturn;
+  readonly chargesWith: (validExtension: boolean) => Charges;
+  readonly issues: () => readonly WordedIssue[];
+}
+
+/** A value calculated when it is first asked for. Every column that asks gets the same error. */
+function once<Value>(work: () => Value): () => Value {
+  let known: { readonly value: Value } | undefined;
+  return () => (known ??= { value: work() }).value;
+}
+
+/**
+ * A client of a list, whose cells are each read when first used: a blank estimate does not hide the due date.
+ *
+ * @param cell - The client's cell of an argument.
+ * @param rules - The rule tables.
+ */
+export function rosterClient(cell: (name: string) => unknown, rules: RosterRules): RosterClient {
+  const given = lazily(clientPlan, cell);
+  const needed = lazily(amounts, cell);
+  const dates = once(() => datesOf(given));
+  const record = once(() => recordOf(given));
+  const plan = once(() => {
+    const { asOf, paidWithRequest, plannedFilingDate, plannedPaymentDate } = given;
+    const input = {
+      dates: dates(),
+      record: record(),
+      asOf,
+      totalTax: needed.totalTax,
+      payments: needed.payments,
+      paidWithRequest,
+      plannedFilingDate,
+      plannedPaymentDate,
+      assumedRate: given.assumedRate,
+      extensionPlanned: given.validExtension,
+    };
+    return plannedReturn(input, rules);
+  });
+  return {
+    cell,
+    given,
+    amounts: needed,
+    rules,
+    dates,
+    record,
+    stage: once(() => requestStage(dates(), record(), given.asOf, rules).stage),
+    next: once(() => nextDate(dates(), record(), given.asOf, rules)),
+    plan,
+    chargesWith: (validExtension) => charges({ ...plan(), validExtension }, rules),
+    issues: once(() => requestIssues(clientRequestOf(lazily(clientRequest, cell)), rules)),
+  };
+}

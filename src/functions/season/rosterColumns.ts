@@ -1,0 +1,169 @@
+import { requestMethods } from "../../calculation/request/requestMethods";
+import { shortfall } from "../../calculation/request/shortfall";
+import { suggestedPayment } from "../../calculation/request/suggestedPayment";
+import { entryOn } from "../../rules/datedTable";
+import { atLeastZero, toCents } from "../../money/dollars";
+import { BLANK, dateCell, moneyCell, percentCell, type AnswerCell } from "../cells/answerCell";
+import { cellValue } from "../cells/cellValue";
+import { bestMethod } from "../request/bestMethod";
+import { mailingFunctions } from "../request/mailing";
+import { letterFacts } from "../request/letterFacts";
+import { letterParagraphs } from "../request/letterParagraphs";
+import { stateFunctions } from "../stateReturn/stateDates";
+import type { WorksheetFunction } from "../worksheetFunction";
+import { confirmFirst } from "./confirmFirst";
+import { nextDateText } from "./nextDateText";
+import type { RosterClient } from "./rosterClient";
+
+/** What a single function answers for a client. */
+function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): AnswerCell {
+  return single.answer(cells.map((cell) => [[cell]]))[0]?.[0] ?? BLANK;
+}
+
+/** Dollars still to be paid after the payment with the request. */
+function remaining({ amounts, given }: RosterClient): AnswerCell {
+  const { totalTax, payments } = amounts;
+  return moneyCell(toCents(atLeastZero(totalTax.minus(payments).minus(given.paidWithRequest))));
+}
+
+function sharePaid({ amounts, given }: RosterClient) {
+  const { totalTax, payments } = amounts;
+  return totalTax.isZero() ? undefined : payments.plus(given.paidWithRequest).div(totalTax);
+}
+
+function percentPaid(client: RosterClient): AnswerCell {
+  const share = sharePaid(client);
+  return share ? percentCell(share) : BLANK;
+}
+
+/** Whether enough of the tax is paid for the reasonable-cause test. The rest of the test looks at what has not happened yet. */
+function enoughPaid(client: RosterClient): AnswerCell {
+  const { rules, dates } = client;
+  const { figures } = entryOn(rules.reasonableCauseTest, dates().regular.statutory);
+  const share = sharePaid(client);
+  return share === undefined || share.greaterThanOrEqualTo(figures.shareToPay) ? "yes" : "no";
+}
+
+function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
+  const { target, cushion, firstInstallment } = given;
+  return moneyCell(suggestedPayment({ ...amounts, target, cushion, firstInstallment }, rules));
+}
+
+function method({ given, dates, record, stage, rules }: RosterClient): AnswerCell {
+  if (stage() !== "not requested" && stage() !== "rejected") return BLANK;
+  const { taxYear, paidWithRequest, asOf } = given;
+  const { rejectedOn } = record();
+  const input = { taxYear, dates: dates(), paidWithRequest, asOf, rejectedOn };
+  return bestMethod(requestMethods(input, rules));
+}
+
+function nextDeadline({ next }: RosterClient): AnswerCell {
+  const due = next();
+  return due ? nextDateText(due) : BLANK;
+}
+
+function counted({ issues }: RosterClient): AnswerCell {
+  return issues().filter(({ severity }) => severity !== "reminder").length;
+}
+
+/** Whether the regular due date has passed, so that an extension needs a request by then. */
+function isPast({ dates, given }: RosterClient): boolean {
+  return given.asOf > dates().regular.lastDay;
+}
+
+function isToMail(client: RosterClient): boolean {
+  const best = method(client);
+  return best !== BLANK && (client.given.method ?? best) === "paper";
+}
+
+function toConfirm(client: RosterClient): AnswerCell {
+  const { given, record, stage, rules } = client;
+  if (stage() === "filed") return BLANK;
+  const noDate =
+    given.validExtension === true && record().requestedOn === undefined && isPast(client)
+      ? "the extension is entered as yes, without the date of the request"
+      : "";
+  const others = confirmFirst(given, () => isToMail(client), rules);
+  return [noDate, others].filter((part) => part !== "").join(". ");
+}
+
+/** The text of the letter, without the cost, which needs a planned date or a rate. */
+function letter(client: RosterClient): AnswerCell {
+  const { given, amounts, dates, record, rules } = client;
+  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: record() }, rules);
+  return letterParagraphs(facts, { cost: undefined, stillNeeded: "" })
+    .flatMap(({ sentences }) => sentences)
+    .join(" ");
+}
+
+/** The answers that ROSTER can give for a client, by their headings. */
+export const ROSTER_COLUMNS = {
+  Client: ({ cell }) => cellValue(cell("client")) ?? BLANK,
+  "Regular due date": ({ dates }) => dateCell(dates().regular.lastDay),
+  "Extended due date": ({ dates }) => dateCell(dates().extended.lastDay),
+  "Payment due date": ({ dates }) => dateCell(dates().payment.lastDay),
+  "Balance due": ({ amounts }) => moneyCell(toCents(shortfall(amounts.totalTax, amounts.payments))),
+  "Suggested payment": suggested,
+  "Remaining to pay": remaining,
+  "Percent paid": percentPaid,
+  "90% paid": enoughPaid,
+  "Penalties and interest (planned)": ({ plan, chargesWith }) =>
+    moneyCell(chargesWith(plan().validExtension).total),
+  "Penalties and interest with extension": ({ chargesWith }) => moneyCell(chargesWith(true).total),
+  "Penalties and interest without extension": ({ chargesWith }) =>
+    moneyCell(chargesWith(false).total),
+  Method: method,
+  Status: ({ stage }) => stage(),
+  "Days left": ({ next }) => next()?.daysLeft ?? BLANK,
+  "Next deadline": nextDeadline,
+  Issues: counted,
+  "Most serious issue": ({ issues }) => issues()[0]?.what ?? BLANK,
+  "What to do": ({ issues }) => issues()[0]?.remedy ?? BLANK,
+  "State due date": ({ cell }) => answerOf(stateFunctions.STATEDUE, cell("taxYear"), cell("state")),
+  "State extended due date": ({ cell, plan }) =>
+    answerOf(
+      stateFunctions.STATEEXTENDED,
+      cell("taxYear"),
+      cell("state"),
+      plan().validExtension ? "yes" : "no"
+    ),
+  "First installment": ({ given }) =>
+    given.firstInstallment === undefined ? BLANK : moneyCell(given.firstInstallment),
+  "Mailing address": ({ cell, given }) =>
+    answerOf(
+      mailingFunctions.MAILTO,
+      cell("taxYear"),
+      cell("state"),
+      given.paidWithRequest.greaterThan(0) ? "yes" : "no",
+      cell("carrier"),
+      cell("filerType")
+    ),
+  Letter: letter,
+  "Confirm first": toConfirm,
+} as const satisfies Readonly<Record<string, (client: RosterClient) => AnswerCell>>;
+
+/** The last column: cells of the row that cannot be read. */
+export const UNREADABLE = "Unreadable";
+
+/** A heading that ROSTER can answer under. */
+export type RosterHeading = keyof typeof ROSTER_COLUMNS | typeof UNREADABLE;
+
+/** Every heading that can be chosen. */
+export const ROSTER_HEADINGS = [...Object.keys(ROSTER_COLUMNS), UNREADABLE] as RosterHeading[];
+
+/** The headings of the answer if none are chosen. */
+export const DEFAULT_HEADINGS: readonly RosterHeading[] = [
+  "Client",
+  "Regular due date",
+  "Extended due date",
+  "Balance due",
+  "Suggested payment",
+  "Penalties and interest (planned)",
+  "Method",
+  "Status",
+  "Days left",
+  "Next deadline",
+  "Issues",
+  "Confirm first",
+  UNREADABLE,
+];
