@@ -27,6 +27,12 @@ addEventListener("unhandledrejection", ({ reason }) => {
   diagnosis.noteError(reason);
 });
 
+/** Whether the host is dark. Some hosts tell no theme, although the types promise one. */
+function themeOfHost(): boolean | undefined {
+  const { officeTheme } = Office.context as Partial<Office.Context>;
+  return officeTheme?.isDarkTheme;
+}
+
 /** Draws the guide, and draws it again whenever more is known of the host. */
 function show(): void {
   const place = document.getElementById("guide");
@@ -34,7 +40,7 @@ function show(): void {
   const draw = (state: HostState): void => {
     diagnosis.noteState(state);
     const isOpen = state === "excel";
-    followTheme(isOpen ? Office.context.officeTheme?.isDarkTheme : undefined);
+    followTheme(isOpen ? themeOfHost() : undefined);
     const workbook = isOpen ? excelWorkbook : undefined;
     render(
       <Guide

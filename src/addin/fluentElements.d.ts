@@ -7,15 +7,13 @@ interface FluentElements {
     readonly size?: "small" | "medium";
     readonly disabled?: boolean;
   };
-  "fluent-message-bar": HTMLAttributes<HTMLElement> & {
-    readonly intent?: "info" | "success" | "warning" | "error";
-  };
 }
 
 declare module "preact" {
   // The types of a JSX library are extended by merging into its namespace.
-  // eslint-disable-next-line @typescript-eslint/no-namespace
   namespace JSX {
-    interface IntrinsicElements extends FluentElements {}
+    interface IntrinsicElements {
+      "fluent-button": FluentElements["fluent-button"];
+    }
   }
 }

@@ -1,5 +1,4 @@
 import "@fluentui/web-components/button/define.js";
-import "@fluentui/web-components/message-bar/define.js";
 import { createDarkTheme, createLightTheme, type BrandVariants } from "@fluentui/tokens";
 import { setTheme } from "@fluentui/web-components";
 

@@ -55,7 +55,7 @@ const SURROUNDINGS = [
 const DATE = { name: "Date", message: "Use CalendarDate. Only src/calendar works with Date." };
 const EXCEL = {
   name: "Excel",
-  message: "Only src/addin/excelWorkbook.ts and excelFormulas.ts use the workbook.",
+  message: "Only the files src/addin/excel*.ts use the workbook.",
 };
 const ERRORS = {
   name: "CustomFunctions",
@@ -126,7 +126,9 @@ export const layers = [
   // A new client list starts with the date of the reader.
   without(["src/calendar/**", "src/addin/addin.tsx"], ERRORS, EXCEL),
   without(["src/functions/cells/hostError.ts"], DATE, EXCEL),
-  without(["src/addin/excelWorkbook.ts", "src/addin/excelFormulas.ts"], DATE, ERRORS),
+  without(["src/addin/excel*.ts"], DATE, ERRORS),
+  // The diagnosis counts the functions that the host knows.
+  without(["src/addin/hostFacts.ts"], DATE, EXCEL),
   // The script without a host defines an empty CustomFunctions, and the stand-in host a working one.
   without(["src/addin/outside.ts", "src/host/**"], DATE, EXCEL),
   // The page of the host recognizes a Date in a result, which is a fault of the function.

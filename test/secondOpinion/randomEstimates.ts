@@ -42,16 +42,22 @@ type Share = typeof shares extends fc.Arbitrary<infer Value> ? Value : never;
 const ofAmount = (amount: number, { tenths, more }: Share): number =>
   Math.max(0, Math.floor((amount * tenths) / 10) + more);
 
-const harbors = fc.record({
-  status: fc.constantFrom("single", "joint", "separate", "head", "survivor"),
-  tax: amounts,
-  priorYearTax: fc.oneof(fc.constant(undefined), amounts, shares),
-  priorIncome: fc.oneof(
-    fc.constantFrom(7_500_000, 7_500_001, 15_000_000, 15_000_001),
-    fc.integer({ min: 0, max: 40_000_000 })
-  ),
-  farmerOrFisherman: fc.integer({ min: 0, max: 5 }).map((sixth) => sixth === 5),
-});
+/** Without last year's return there is no income on it, and a return has some: a tax of 0 counts only beside an income. */
+const harbors = fc
+  .record({
+    status: fc.constantFrom("single", "joint", "separate", "head", "survivor"),
+    tax: amounts,
+    priorYearTax: fc.oneof(fc.constant(undefined), amounts, shares),
+    priorIncome: fc.oneof(
+      fc.constantFrom(7_500_000, 7_500_001, 15_000_000, 15_000_001),
+      fc.integer({ min: 0, max: 40_000_000 })
+    ),
+    farmerOrFisherman: fc.integer({ min: 0, max: 5 }).map((sixth) => sixth === 5),
+  })
+  .map((drawn) => ({
+    ...drawn,
+    priorIncome: drawn.priorYearTax === undefined ? 0 : Math.max(1, drawn.priorIncome),
+  }));
 
 /** Random estimated tax payments of a year, with the facts for its required annual payment. */
 export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
@@ -108,7 +114,8 @@ export const yearsOfEstimates: fc.Arbitrary<DrawnEstimates> = fc
     const withheld = of.withheld ? ofAmount(Math.floor(required / 2), of.withheld) : 0;
     const tax = {
       no: undefined,
-      yes: drawn.tax,
+      // A tax of 0 counts as not entered, because some versions of Excel send it for a blank cell.
+      yes: drawn.tax === 0 ? undefined : drawn.tax,
       "just below": withheld + 99_999,
       "at the limit": withheld + 100_000,
     }[of.tellsTax];

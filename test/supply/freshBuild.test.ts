@@ -19,12 +19,12 @@ function differing(one: Files, other: Files): string[] {
 }
 
 const far = freshBuild("elsewhere/and much/deeper", isLongRun, FAR_AWAY);
-/** What it is compared with: a second full build in the long run, otherwise dist without the help and the demo sheet. */
+/** What it is compared with: a second full build in the long run, otherwise dist without the help, the demo sheet and the sample workbook. */
 const near: Files = isLongRun
   ? freshBuild("", isLongRun, AT_HOME).files
   : new Map(
       [...filesOf(fileURLToPath(new URL("../../dist/", import.meta.url)))].filter(
-        ([file]) => !/^(help|sheet)\//.test(file)
+        ([file]) => !/^(help|sheet)\/|\.xlsx$/.test(file)
       )
     );
 

@@ -1,14 +1,14 @@
 /** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
   "functions.js": 470_000,
-  "addin.js": 133_000,
+  "addin.js": 138_000,
   "outside.js": 380,
   "functions.json": 110_000,
   "addin.html": 2_600,
-  "addin.css": 4_100,
+  "addin.css": 4_300,
   "manifest.xml": 6_200,
   "icons/": 3_000,
-  "help/": 740_000,
+  "help/": 750_000,
   ".LICENSE.txt": 9_900,
 };
 

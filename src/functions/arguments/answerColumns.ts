@@ -3,7 +3,7 @@ import { shown, cellValue } from "../cells/cellValue";
 import { filledCells } from "../cells/columns";
 import { InputError } from "../cells/inputError";
 import type { RangeKind } from "./argumentKind";
-import { plainHeading } from "./clientListHeadings";
+import { plainHeading } from "./readHeadings";
 
 /** Longer headings are cut before they are compared, which takes time by the square of their length. */
 const LONGEST_COMPARED = 60;

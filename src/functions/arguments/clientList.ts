@@ -2,12 +2,8 @@ import { ZERO } from "../../money/dollars";
 import { cellValue, isBlankOrZero, isEmptyCell } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { optional, readArgument, type RangeKind } from "./argumentKind";
-import {
-  readHeadings,
-  type ClientListField,
-  type HeadingReading,
-  type OwnHeadings,
-} from "./clientListHeadings";
+import { type ClientListField } from "./clientListHeadings";
+import { readHeadings, type HeadingReading, type OwnHeadings } from "./readHeadings";
 import { dollars } from "./dollars";
 import { yesOrNo } from "./yesNo";
 

@@ -2,7 +2,7 @@ import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { pairedRows } from "../cells/pairedRows";
 import type { RangeKind } from "./argumentKind";
-import { plainHeading, type OwnHeadings } from "./clientListHeadings";
+import { plainHeading, type OwnHeadings } from "./readHeadings";
 
 /** The user's own headings: rows of two cells, the heading in the list and the heading that it means. */
 export const ownHeadings: RangeKind<OwnHeadings> = {

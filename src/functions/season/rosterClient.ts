@@ -30,6 +30,7 @@ export const rosterTables = [
   "serviceCenterStreets",
   "stateExtensions",
 ] as const satisfies readonly (keyof Rulebook)[];
+/** The rule tables of a client's row. */
 export type RosterRules = Pick<Rulebook, (typeof rosterTables)[number]>;
 
 /** The arguments of a client beyond those of the request. */

@@ -1,11 +1,8 @@
 import { yearOf } from "../../calendar/calendarDate";
 import { optional } from "../arguments/argumentKind";
 import { clientList, type ClientList } from "../arguments/clientList";
-import {
-  CLIENT_LIST_HEADINGS,
-  readHeadings,
-  type HeadingReading,
-} from "../arguments/clientListHeadings";
+import { CLIENT_LIST_HEADINGS } from "../arguments/clientListHeadings";
+import { readHeadings, type HeadingReading } from "../arguments/readHeadings";
 import { readDate } from "../arguments/date";
 import { readDollars } from "../arguments/dollars";
 import { ownHeadings } from "../arguments/ownHeadings";

@@ -2,7 +2,7 @@ import { cellValue, isBlank, shown } from "../cells/cellValue";
 import { ErrorCell } from "../cells/hostError";
 import { InputError } from "../cells/inputError";
 import { optional, readArgument } from "../arguments/argumentKind";
-import type { HeadingReading } from "../arguments/clientListHeadings";
+import type { HeadingReading } from "../arguments/readHeadings";
 import { dollars } from "../arguments/dollars";
 import { clientPlan, type RosterClient } from "./rosterClient";
 

@@ -2,9 +2,9 @@ import { describe, expect, it } from "vitest";
 import {
   CLIENT_LIST_HEADINGS,
   PAYMENT_PARTS,
-  readHeadings,
   type ClientListField,
 } from "../../../src/functions/arguments/clientListHeadings";
+import { readHeadings } from "../../../src/functions/arguments/readHeadings";
 import { InputError } from "../../../src/functions/cells/inputError";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
 

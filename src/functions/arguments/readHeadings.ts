@@ -1,0 +1,152 @@
+import { closest } from "fastest-levenshtein";
+import { cellValue, shown } from "../cells/cellValue";
+import { InputError } from "../cells/inputError";
+import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS, type ClientListField } from "./clientListHeadings";
+import { headingWords } from "./headingWords";
+
+/** The columns that a client list must have. */
+const NEEDED: readonly ClientListField[] = ["totalTax", "payments"];
+const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
+/** Longer headings are cut before they are compared, which takes time by the square of their length. */
+const LONGEST_COMPARED = 60;
+
+type Meaning = ClientListField | "part of payments";
+
+function keyOf(heading: string, taxYear: number): string {
+  const { words, line } = headingWords(heading, taxYear);
+  return words.length === 0 || words.join() === "checked" ? `line ${line ?? ""}` : words.join(" ");
+}
+
+/** No heading above names a year, so any will do. */
+const ANY_YEAR = 2000;
+const MEANINGS: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
+  ...FIELDS.flatMap((field) =>
+    CLIENT_LIST_HEADINGS[field].map((heading) => [keyOf(heading, ANY_YEAR), field] as const)
+  ),
+  ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
+]);
+
+/** How one heading of a client list is read. */
+export interface HeadingReading {
+  /** Position of the column, counted from 0. */
+  readonly index: number;
+  readonly heading: string;
+  /** The column that it is read as; `undefined` if it is not used. */
+  readonly field?: ClientListField | undefined;
+  /** Whether it is added to others to give the payments. */
+  readonly isPart: boolean;
+}
+
+/** What the user enters for a heading that is not to be used. */
+const NOT_USED = "not used";
+
+/** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax". */
+export type OwnHeadings = ReadonlyMap<string, string>;
+
+/** A heading as one is compared with another of the user's. */
+export const plainHeading = (heading: string): string =>
+  heading.trim().toLowerCase().replace(/\s+/g, " ");
+
+function meaningOf(
+  name: string,
+  heading: string,
+  taxYear: number,
+  own: OwnHeadings
+): Meaning | undefined {
+  const given = own.get(plainHeading(heading));
+  const meaning = MEANINGS.get(keyOf(given ?? heading, taxYear));
+  if (given === undefined || meaning !== undefined || plainHeading(given) === NOT_USED)
+    return meaning;
+  throw new InputError(
+    name,
+    `${shown(given)} is not a heading that is read, so ${shown(heading)} cannot mean it. Enter a heading such as Total tax, or not used.`
+  );
+}
+
+/**
+ * Reads the headings of a client list.
+ *
+ * @param name - The argument, for the error message.
+ * @param headings - The first row of the list.
+ * @param listYear - The tax year of the list, by which "2024 total tax" is the tax of the year before. `undefined` if each client
+ *   has a year of its own: then it is the latest year in the headings.
+ * @param own - The user's own headings.
+ * @returns How each heading is read, in order; blank ones are left out.
+ * @throws InputError when two headings mean the same column, or a required one is missing.
+ */
+export function readHeadings(
+  name: string,
+  headings: readonly unknown[],
+  listYear: number | undefined,
+  own: OwnHeadings = new Map()
+): readonly HeadingReading[] {
+  const taxYear = listYear ?? latestYearIn(headings);
+  const read = headings.flatMap((cell, index) => {
+    const value = cellValue(cell);
+    if (typeof value !== "string" || value.trim() === "") return [];
+    const meaning = meaningOf(name, value, taxYear, own);
+    const isPart = meaning === "part of payments";
+    return [{ index, heading: value, field: isPart ? ("payments" as const) : meaning, isPart }];
+  });
+  const withTotal = dropCounted(name, read);
+  const found = dropNumbers(withTotal);
+  for (const [position, { field, heading, isPart }] of found.entries()) {
+    const same = found.slice(0, position).find((one) => one.field === field);
+    if (field !== undefined && same && !isPart)
+      throw new InputError(
+        name,
+        `The headings ${shown(same.heading)} and ${shown(heading)} mean the same column. Keep one of them.`
+      );
+  }
+  checkNeeded(name, found);
+  return found;
+}
+
+function latestYearIn(headings: readonly unknown[]): number {
+  const years = headings.flatMap((cell) => String(cellValue(cell)).match(/\b20\d\d\b/g) ?? []);
+  return Math.max(ANY_YEAR, ...years.map(Number));
+}
+
+/** Parts of the payments are not added to a column that has their total. */
+function dropCounted(name: string, read: readonly HeadingReading[]): readonly HeadingReading[] {
+  const whole = read.find(({ field, isPart }) => field === "payments" && !isPart);
+  const part = read.find(({ isPart }) => isPart);
+  if (!whole || !part) return read;
+  if (!/\b(tot|total)\b|\bline 5\b/i.test(whole.heading))
+    throw new InputError(
+      name,
+      `${shown(whole.heading)} may include ${shown(part.heading)}. Change the first heading to "Total payments" or to "Other payments".`
+    );
+  return read.map((one) => (one.isPart ? { ...one, field: undefined, isPart: false } : one));
+}
+
+/** A column with the clients' numbers names the clients only if no other does. */
+function dropNumbers(read: readonly HeadingReading[]): readonly HeadingReading[] {
+  const isNumber = ({ heading }: HeadingReading): boolean =>
+    headingWords(heading, ANY_YEAR).words.includes("number");
+  const isNamed = read.some((one) => one.field === "client" && !isNumber(one));
+  return read.map((one) =>
+    isNamed && one.field === "client" && isNumber(one) ? { ...one, field: undefined } : one
+  );
+}
+
+function checkNeeded(name: string, read: readonly HeadingReading[]): void {
+  const missing = NEEDED.filter((needed) => !read.some(({ field }) => field === needed));
+  if (missing.length === 0) return;
+  const wanted = missing.map((field) => CLIENT_LIST_HEADINGS[field][0].toLowerCase());
+  const unused = read.filter(({ field }) => field === undefined).map(({ heading }) => heading);
+  const nearest =
+    unused.length === 0
+      ? ""
+      : ` The nearest is ${shown(
+          closest(
+            wanted[0] ?? "",
+            unused.map((one) => one.slice(0, LONGEST_COMPARED))
+          )
+        )}.`;
+  const column = missing.length > 1 ? "those columns" : "that column";
+  throw new InputError(
+    name,
+    `The first row has no heading for ${wanted.join(" and ")}.${nearest} Add ${column}.`
+  );
+}
