@@ -29,8 +29,8 @@ addEventListener("unhandledrejection", ({ reason }) => {
 
 /** Whether the host is dark. Some hosts tell no theme, although the types promise one. */
 function themeOfHost(): boolean | undefined {
-  const { officeTheme } = Office.context as Partial<Office.Context>;
-  return officeTheme?.isDarkTheme;
+  const theme = Office.context.officeTheme as Office.OfficeTheme | undefined;
+  return theme?.isDarkTheme;
 }
 
 /** Draws the guide, and draws it again whenever more is known of the host. */
