@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import { FILER_TYPES } from "../calculation/filerType";
 import { STATES } from "../calculation/state";
 import { ruleTables } from "../rules/ruleTables";
@@ -43,6 +43,7 @@ export function Deadlines() {
   // What is no year is passed as text, so that the function says what to enter.
   const asked = /^\d{1,4}$/.test(year) ? year : `"${year.replaceAll('"', '""')}"`;
   const formula = `=EXT.CALENDAR(${asked},"${state}","${filerType}")`;
+  const rows = useMemo(() => liveAnswer(formula), [formula]);
   return (
     <>
       <div class="fields">
@@ -73,7 +74,7 @@ export function Deadlines() {
         />
       </div>
       <div aria-live="polite">
-        <AnswerView rows={liveAnswer(formula)} caption={`Deadlines for tax year ${year}`} />
+        <AnswerView rows={rows} caption={`Deadlines for tax year ${year}`} />
       </div>
     </>
   );

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useMemo, useState } from "preact/hooks";
 import type { CatalogFunction } from "../functions/catalog";
 import { AnswerView } from "./answerView";
 import type { FunctionText } from "./functionText";
@@ -48,6 +48,35 @@ function ArgumentList({ name, parameters }: FunctionText) {
   );
 }
 
+/** An answered example. The page is drawn again at every letter of a search, but the answer stays the same. */
+function ExampleView({
+  formula,
+  insert,
+}: {
+  readonly formula: string;
+  readonly insert: InsertFormula;
+}) {
+  const rows = useMemo(() => liveAnswer(formula), [formula]);
+  return (
+    <div class="example">
+      <p>
+        <code>{formula}</code>
+      </p>
+      <AnswerView rows={rows} caption={`Answer of ${formula}`} />
+      {insert && (
+        <fluent-button
+          size="small"
+          onClick={() => {
+            insert(formula);
+          }}
+        >
+          Insert in selected cell
+        </fluent-button>
+      )}
+    </div>
+  );
+}
+
 /** A function with its arguments and its answered examples, folded. */
 export function FunctionEntry({ text, definition, folder, insert, hidden }: FunctionEntryProps) {
   // The examples are answered when the entry is first opened, so that the page appears at once.
@@ -71,22 +100,7 @@ export function FunctionEntry({ text, definition, folder, insert, hidden }: Func
           </p>
           <ArgumentList {...text} />
           {definition.examples.map(({ formula }) => (
-            <div class="example">
-              <p>
-                <code>{formula}</code>
-              </p>
-              <AnswerView rows={liveAnswer(formula)} caption={`Answer of ${formula}`} />
-              {insert && (
-                <fluent-button
-                  size="small"
-                  onClick={() => {
-                    insert(formula);
-                  }}
-                >
-                  Insert in selected cell
-                </fluent-button>
-              )}
-            </div>
+            <ExampleView formula={formula} insert={insert} />
           ))}
           <p>
             <a href={`${folder}help/${text.name}.html`} target="_blank" rel="noopener">

@@ -23,6 +23,7 @@ const BRAND: BrandVariants = {
 };
 const LIGHT = createLightTheme(BRAND);
 const DARK = createDarkTheme(BRAND);
+const PREFERENCE = matchMedia("(prefers-color-scheme: dark)");
 
 /**
  * Gives the page the light or dark theme. The host's theme decides if the host tells it, otherwise the settings of the computer.
@@ -30,12 +31,11 @@ const DARK = createDarkTheme(BRAND);
  * @param isHostDark - Whether the host is dark; `undefined` if it does not say.
  */
 export function followTheme(isHostDark: boolean | undefined): void {
-  const preference = matchMedia("(prefers-color-scheme: dark)");
   const follow = (): void => {
-    const isDark = isHostDark ?? preference.matches;
+    const isDark = isHostDark ?? PREFERENCE.matches;
     setTheme(isDark ? DARK : LIGHT);
     document.documentElement.dataset["theme"] = isDark ? "dark" : "light";
   };
-  preference.onchange = follow;
+  PREFERENCE.onchange = follow;
   follow();
 }

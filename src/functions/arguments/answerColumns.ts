@@ -1,12 +1,8 @@
-import { closest } from "fastest-levenshtein";
 import { shown, cellValue } from "../cells/cellValue";
 import { filledCells } from "../cells/columns";
 import { InputError } from "../cells/inputError";
-import type { RangeKind } from "./argumentKind";
-import { plainHeading } from "./readHeadings";
-
-/** Longer headings are cut before they are compared, which takes time by the square of their length. */
-const LONGEST_COMPARED = 60;
+import { plainText, type RangeKind } from "./argumentKind";
+import { closestName } from "./closestName";
 
 /**
  * The answers of a list that the user wants, by their headings, in the order of the cells.
@@ -18,7 +14,7 @@ export function answerColumns<Heading extends string>(
   headings: readonly Heading[],
   usual: readonly Heading[]
 ): RangeKind<readonly Heading[]> {
-  const known = new Map(headings.map((heading) => [plainHeading(heading), heading]));
+  const known = new Map(headings.map((heading) => [plainText(heading), heading]));
   return {
     id: "answer-columns",
     title: "Answer columns",
@@ -30,9 +26,9 @@ export function answerColumns<Heading extends string>(
     read: (range, name) => {
       const chosen = filledCells(name, range).map((cell) => {
         const text = String(cellValue(cell));
-        const heading = known.get(plainHeading(text));
+        const heading = known.get(plainText(text));
         if (heading !== undefined) return heading;
-        const nearest = closest(plainHeading(text).slice(0, LONGEST_COMPARED), [...known.keys()]);
+        const nearest = closestName(plainText(text), [...known.keys()]);
         throw new InputError(
           name,
           `${shown(text)} is not an answer of this function. The closest is "${known.get(nearest) ?? ""}".`

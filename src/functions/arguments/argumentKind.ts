@@ -89,11 +89,14 @@ export function readArgument<Value>(
 
 const LONGEST_WORD = 200;
 
-/** A word as it is compared: lower case, single spaces. A text too long for any word stays as it is. */
+/** A text as it is compared: lower case, single spaces. */
+export function plainText(text: string): string {
+  return text.trim().toLowerCase().replace(/\s+/g, " ");
+}
+
+/** A word as it is compared. A text too long for any word stays as it is. */
 export function plainWord(value: CellValue): CellValue {
-  return typeof value === "string" && value.length <= LONGEST_WORD
-    ? value.trim().toLowerCase().replace(/\s+/g, " ")
-    : value;
+  return typeof value === "string" && value.length <= LONGEST_WORD ? plainText(value) : value;
 }
 
 /**

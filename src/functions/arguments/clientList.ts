@@ -1,8 +1,9 @@
 import { ZERO } from "../../money/dollars";
 import { cellValue, isBlankOrZero, isEmptyCell } from "../cells/cellValue";
+import { rowsOf } from "../cells/columns";
 import { InputError } from "../cells/inputError";
 import { optional, readArgument, type RangeKind } from "./argumentKind";
-import { type ClientListField } from "./clientListHeadings";
+import type { ClientListField } from "./clientListHeadings";
 import { readHeadings, type HeadingReading, type OwnHeadings } from "./readHeadings";
 import { dollars } from "./dollars";
 import { yesOrNo } from "./yesNo";
@@ -22,11 +23,6 @@ export interface ClientListRow {
   readonly cell: (field: ClientListField) => unknown;
   /** Whether the row has the total of the list, which is no client. */
   readonly isTotal: boolean;
-}
-
-function rowsOf(range: unknown): readonly (readonly unknown[])[] {
-  const rows = Array.isArray(range) ? (range as readonly unknown[]) : [range];
-  return rows.map((row) => (Array.isArray(row) ? (row as readonly unknown[]) : [row]));
 }
 
 /** A client list: a row of headings, then one row per client. */

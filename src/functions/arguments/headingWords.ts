@@ -111,6 +111,11 @@ export function headingWords(heading: string, taxYear: number): HeadingWords {
   return { words: [...words].toSorted(), line };
 }
 
+/** Whether a heading is that of a number which names a client, such as "Client #". It has no year. */
+export function namesNumber(heading: string): boolean {
+  return headingWords(heading, 0).words.includes("number");
+}
+
 function addYear(words: Set<string>, yearsLater: number, written: string): void {
   if (yearsLater === -1) words.add("prior");
   else if (yearsLater === 1) words.add("next");

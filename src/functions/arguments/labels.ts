@@ -1,9 +1,6 @@
-import { closest } from "fastest-levenshtein";
 import { shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
-
-/** Longer labels are cut before they are compared, which takes time by the square of their length. */
-const LONGEST_COMPARED = 60;
+import { closestName } from "./closestName";
 
 /** A label as it is compared: lower case, with a space for everything but letters and digits. */
 function plainLabel(label: string): string {
@@ -32,7 +29,7 @@ export function labelReader<Name extends string>(
     const label = plainLabel(text);
     const found = names.get(label);
     if (found) return found.name;
-    const nearest = names.get(closest(label.slice(0, LONGEST_COMPARED), known));
+    const nearest = names.get(closestName(label, known));
     throw new InputError(
       place,
       `${shown(text)} is not a recognized label. The closest label is "${nearest?.first ?? ""}".`

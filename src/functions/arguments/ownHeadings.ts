@@ -1,8 +1,8 @@
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { pairedRows } from "../cells/pairedRows";
-import type { RangeKind } from "./argumentKind";
-import { plainHeading, type OwnHeadings } from "./readHeadings";
+import { plainText, type RangeKind } from "./argumentKind";
+import type { OwnHeadings } from "./readHeadings";
 
 /** The user's own headings: rows of two cells, the heading in the list and the heading that it means. */
 export const ownHeadings: RangeKind<OwnHeadings> = {
@@ -28,7 +28,7 @@ export const ownHeadings: RangeKind<OwnHeadings> = {
           place,
           `${shown(isBlankOrZero(heading) ? meaning : heading)} has no heading beside it. Enter your heading and the heading that it means.`
         );
-      own.set(plainHeading(String(heading)), String(meaning));
+      own.set(plainText(String(heading)), String(meaning));
     }
     return own;
   },

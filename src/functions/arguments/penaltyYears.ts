@@ -6,6 +6,7 @@ import {
 import type { TaxYear } from "../../calculation/taxYear";
 import { shortDate } from "../../calendar/writtenDate";
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
+import { rowsOf } from "../cells/columns";
 import { InputError } from "../cells/inputError";
 import { plainWord, readArgument, type RangeKind } from "./argumentKind";
 import { taxYear } from "./taxYear";
@@ -38,11 +39,13 @@ function kindOf(place: string, cell: unknown): PenaltyKind {
 }
 
 /** The rows of a range, each with its cells and its place for an error message. */
-function rowsOf(name: string, range: unknown): readonly { place: string; cells: unknown[] }[] {
-  const rows = Array.isArray(range) ? (range as readonly unknown[]) : [range];
-  return rows.map((row, index) => ({
+function placedRows(
+  name: string,
+  range: unknown
+): readonly { readonly place: string; readonly cells: readonly unknown[] }[] {
+  return rowsOf(range).map((cells, index) => ({
     place: `${name} row ${String(index + 1)}`,
-    cells: Array.isArray(row) ? (row as unknown[]) : [row],
+    cells,
   }));
 }
 
@@ -61,7 +64,7 @@ export const penaltyYears: RangeKind<readonly PastPenalty[]> = {
   whenBlank: { means: [] },
   read: (range, name, { taxYear: penalized }) => {
     const found: PastPenalty[] = [];
-    for (const { place, cells } of rowsOf(name, range)) {
+    for (const { place, cells } of placedRows(name, range)) {
       if (cells.length > 2)
         throw new InputError(
           name,
@@ -93,7 +96,7 @@ export const lateYears: RangeKind<readonly TaxYear[]> = {
   whenBlank: { means: [] },
   read: (range, name, { taxYear: penalized }) => {
     const found = new Map<string, TaxYear>();
-    for (const { place, cells } of rowsOf(name, range))
+    for (const { place, cells } of placedRows(name, range))
       for (const cell of cells) {
         if (isBlankRow([cell])) continue;
         const year = readArgument(taxYear, place, cell);

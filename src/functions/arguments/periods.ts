@@ -4,6 +4,7 @@ import { calendarTaxYear } from "../../calculation/taxYear";
 import { ZERO, type Decimal } from "../../money/dollars";
 import { rulebook } from "../../rules/rulebook";
 import { cellValue, isBlank, isEmptyCell } from "../cells/cellValue";
+import { rowsOf } from "../cells/columns";
 import { InputError } from "../cells/inputError";
 import { readArgument, type RangeKind } from "./argumentKind";
 import { dollars, signedDollars } from "./dollars";
@@ -37,10 +38,12 @@ const itemOf = labelReader(PERIOD_LABELS);
 const COLUMNS = 4;
 const MAY_BE_NEGATIVE: readonly PeriodItem[] = ["adjustedGrossIncome", "netEarnings"];
 
-function rowsOf(name: string, range: unknown, headings: readonly string[]): readonly unknown[][] {
-  const rows = (Array.isArray(range) ? (range as readonly unknown[]) : [range]).map((row) =>
-    Array.isArray(row) ? (row as unknown[]) : [row]
-  );
+function checkedRows(
+  name: string,
+  range: unknown,
+  headings: readonly string[]
+): readonly (readonly unknown[])[] {
+  const rows = rowsOf(range);
   const wrong = rows.find((row) => row.length !== COLUMNS + 1);
   if (wrong)
     throw new InputError(
@@ -99,7 +102,7 @@ export const periods: RangeKind<readonly PeriodAmounts[]> = {
   read: (range, name, { taxYear = calendarTaxYear(2025) }) => {
     const ends = annualizationPeriods(taxYear, "resident", rulebook);
     const headings = periodHeadings(taxYear, ends);
-    const [first = [], ...rows] = rowsOf(name, range, headings);
+    const [first = [], ...rows] = checkedRows(name, range, headings);
     requireHeadings(name, first.slice(1), taxYear, ends);
     const found: Partial<Record<PeriodItem, readonly Decimal[]>> = {};
     rows.forEach(([label, ...cells], index) => {

@@ -1,14 +1,13 @@
-import { closest } from "fastest-levenshtein";
 import { cellValue, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
+import { plainText } from "./argumentKind";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS, type ClientListField } from "./clientListHeadings";
-import { headingWords } from "./headingWords";
+import { closestName } from "./closestName";
+import { headingWords, namesNumber } from "./headingWords";
 
 /** The columns that a client list must have. */
 const NEEDED: readonly ClientListField[] = ["totalTax", "payments"];
 const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
-/** Longer headings are cut before they are compared, which takes time by the square of their length. */
-const LONGEST_COMPARED = 60;
 
 type Meaning = ClientListField | "part of payments";
 
@@ -43,20 +42,15 @@ const NOT_USED = "not used";
 /** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax". */
 export type OwnHeadings = ReadonlyMap<string, string>;
 
-/** A heading as one is compared with another of the user's. */
-export const plainHeading = (heading: string): string =>
-  heading.trim().toLowerCase().replace(/\s+/g, " ");
-
 function meaningOf(
   name: string,
   heading: string,
   taxYear: number,
   own: OwnHeadings
 ): Meaning | undefined {
-  const given = own.get(plainHeading(heading));
+  const given = own.get(plainText(heading));
   const meaning = MEANINGS.get(keyOf(given ?? heading, taxYear));
-  if (given === undefined || meaning !== undefined || plainHeading(given) === NOT_USED)
-    return meaning;
+  if (given === undefined || meaning !== undefined || plainText(given) === NOT_USED) return meaning;
   throw new InputError(
     name,
     `${shown(given)} is not a heading that is read, so ${shown(heading)} cannot mean it. Enter a heading such as Total tax, or not used.`
@@ -122,8 +116,7 @@ function dropCounted(name: string, read: readonly HeadingReading[]): readonly He
 
 /** A column with the clients' numbers names the clients only if no other does. */
 function dropNumbers(read: readonly HeadingReading[]): readonly HeadingReading[] {
-  const isNumber = ({ heading }: HeadingReading): boolean =>
-    headingWords(heading, ANY_YEAR).words.includes("number");
+  const isNumber = ({ heading }: HeadingReading): boolean => namesNumber(heading);
   const isNamed = read.some((one) => one.field === "client" && !isNumber(one));
   return read.map((one) =>
     isNamed && one.field === "client" && isNumber(one) ? { ...one, field: undefined } : one
@@ -136,14 +129,7 @@ function checkNeeded(name: string, read: readonly HeadingReading[]): void {
   const wanted = missing.map((field) => CLIENT_LIST_HEADINGS[field][0].toLowerCase());
   const unused = read.filter(({ field }) => field === undefined).map(({ heading }) => heading);
   const nearest =
-    unused.length === 0
-      ? ""
-      : ` The nearest is ${shown(
-          closest(
-            wanted[0] ?? "",
-            unused.map((one) => one.slice(0, LONGEST_COMPARED))
-          )
-        )}.`;
+    unused.length === 0 ? "" : ` The nearest is ${shown(closestName(wanted[0] ?? "", unused))}.`;
   const column = missing.length > 1 ? "those columns" : "that column";
   throw new InputError(
     name,

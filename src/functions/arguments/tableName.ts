@@ -1,11 +1,8 @@
-import { closest } from "fastest-levenshtein";
 import { ruleTables, type RuleTable } from "../../rules/ruleTables";
 import { isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
-
-/** Longer texts are cut before they are compared, which takes time by the square of their length. */
-const LONGEST_COMPARED = 60;
+import { closestName } from "./closestName";
 
 /** The name of a rule table. A blank cell returns an error. */
 export const tableName: CellKind<RuleTable> = {
@@ -26,7 +23,7 @@ export const tableName: CellKind<RuleTable> = {
     const byTitle = [...ruleTables.values()].find(({ title }) => plainWord(title) === word);
     const table = ruleTables.get(id) ?? byTitle;
     if (table) return table;
-    const nearest = closest(id.slice(0, LONGEST_COMPARED), [...ruleTables.keys()]);
+    const nearest = closestName(id, [...ruleTables.keys()]);
     throw new InputError(
       name,
       `${shown(value)} is not a rule table. The closest name is ${nearest}. EXT.RULETABLES lists them all.`

@@ -8,6 +8,12 @@ export interface Column {
   readonly direction: "down" | "across";
 }
 
+/** The rows of a range as the host passes it; one row of one cell for a single value. */
+export function rowsOf(argument: unknown): readonly (readonly unknown[])[] {
+  const rows = Array.isArray(argument) ? (argument as readonly unknown[]) : [argument];
+  return rows.map((row) => (Array.isArray(row) ? (row as readonly unknown[]) : [row]));
+}
+
 /**
  * The cells of an argument that is one cell, a column or a row.
  *
@@ -18,8 +24,7 @@ export interface Column {
  */
 export function columnOf(name: string, argument: unknown): Column {
   if (!Array.isArray(argument)) return { name, cells: [argument ?? null], direction: "down" };
-  const block = argument as readonly unknown[];
-  const rows = block.map((row) => (Array.isArray(row) ? (row as readonly unknown[]) : [row]));
+  const rows = rowsOf(argument);
   const width = rows[0]?.length ?? 0;
   if (width <= 1) return { name, cells: rows.map((row) => row[0] ?? null), direction: "down" };
   if (rows.length === 1) return { name, cells: rows[0] ?? [], direction: "across" };

@@ -1,3 +1,4 @@
+import { rowsOf } from "./columns";
 import { InputError } from "./inputError";
 
 /** A row of two cells. */
@@ -18,9 +19,7 @@ export interface PairedRow {
  * @throws InputError where a row does not have two cells.
  */
 export function pairedRows(name: string, argument: unknown, columns: string): readonly PairedRow[] {
-  const rows = Array.isArray(argument) ? (argument as readonly unknown[]) : [argument];
-  return rows.map((row, index) => {
-    const cells = Array.isArray(row) ? (row as readonly unknown[]) : [row];
+  return rowsOf(argument).map((cells, index) => {
     if (cells.length !== 2) {
       throw new InputError(
         name,

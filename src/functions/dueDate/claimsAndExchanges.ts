@@ -16,7 +16,7 @@ const EXCHANGEBY = rowFunction({
   arguments: {
     soldOn: date,
     taxYear,
-    validExtension: optional(yesNo, false),
+    validExtension: yesNo,
     ...residence,
     ...postponement,
   },
@@ -73,7 +73,7 @@ const REFUNDBY = rowFunction({
   arguments: {
     taxYear,
     filedOn: optional(dateAfterYear),
-    validExtension: optional(yesNo, false),
+    validExtension: yesNo,
     ...residence,
     ...postponement,
   },

@@ -2,7 +2,7 @@ import { requestMethods } from "../../calculation/request/requestMethods";
 import { shortfall } from "../../calculation/request/shortfall";
 import { suggestedPayment } from "../../calculation/request/suggestedPayment";
 import { entryOn } from "../../rules/datedTable";
-import { atLeastZero, toCents } from "../../money/dollars";
+import { toCents } from "../../money/dollars";
 import { BLANK, dateCell, moneyCell, percentCell, type AnswerCell } from "../cells/answerCell";
 import { cellValue } from "../cells/cellValue";
 import { bestMethod } from "../request/bestMethod";
@@ -23,7 +23,7 @@ function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): Answ
 /** Dollars still to be paid after the payment with the request. */
 function remaining({ amounts, given }: RosterClient): AnswerCell {
   const { totalTax, payments } = amounts;
-  return moneyCell(toCents(atLeastZero(totalTax.minus(payments).minus(given.paidWithRequest))));
+  return moneyCell(toCents(shortfall(totalTax, payments.plus(given.paidWithRequest))));
 }
 
 function sharePaid({ amounts, given }: RosterClient) {

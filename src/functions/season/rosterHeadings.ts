@@ -10,7 +10,7 @@ import { taxYear } from "../arguments/taxYear";
 import { BLANK, type AnswerCell } from "../cells/answerCell";
 import { cellValue, isBlank, type CellValue } from "../cells/cellValue";
 import { ErrorCell } from "../cells/hostError";
-import { headingWords } from "../arguments/headingWords";
+import { namesNumber } from "../arguments/headingWords";
 import { tableFunction } from "../worksheetFunction";
 
 /** The value of a cell, or a blank for an error. */
@@ -35,8 +35,7 @@ function looksLike({ rows }: ClientList, index: number): "money" | "dates" | und
 function rowOf(list: ClientList, { heading, field, isPart, index }: HeadingReading): AnswerCell[] {
   if (field !== undefined)
     return [heading, CLIENT_LIST_HEADINGS[field][0], isPart ? "added to the others" : BLANK];
-  const isNumber = headingWords(heading, 0).words.includes("number");
-  const looks = isNumber ? undefined : looksLike(list, index);
+  const looks = namesNumber(heading) ? undefined : looksLike(list, index);
   return [heading, "not used", looks === undefined ? BLANK : `Check: it looks like ${looks}`];
 }
 
