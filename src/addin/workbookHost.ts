@@ -51,6 +51,45 @@ export interface Inserted {
   readonly isWideEnough: boolean;
 }
 
+/** A list of clients on a sheet: the table that the user has selected, or the filled cells around the selected one. */
+export interface SelectedList {
+  readonly sheet: string;
+  /** The name of the table; `undefined` for plain cells. */
+  readonly table?: string;
+  /** The row of the headings, counted from 1. */
+  readonly headingRow: number;
+  /** The first column, counted from 1. */
+  readonly firstColumn: number;
+  readonly headings: readonly unknown[];
+  /** The cells below the headings as Excel passes them to a function: a date is a number, an error is its text such as #N/A. */
+  readonly rows: readonly (readonly unknown[])[];
+  /** The formulas of the same cells; empty text for a cell without one. */
+  readonly formulas: readonly (readonly string[])[];
+  /** The index in `rows` of the selected cell; `undefined` if the headings are selected. */
+  readonly selectedRow: number | undefined;
+}
+
+/** A column that a formula fills beside or in a list. */
+export interface FormulaColumn {
+  readonly heading: string;
+  /** The formula of each row of the list, with its equals sign and A1 references; empty text for a row that gets none. */
+  readonly formulas: readonly string[];
+  /** The number format; empty for none. */
+  readonly format: string;
+  /** In characters. */
+  readonly width: number;
+}
+
+/** What was written beside a list. */
+export interface FilledColumns {
+  /** The cells that were written, such as H1:K12. */
+  readonly address: string;
+  /** How many columns were there before, from this tool, and got new formulas. */
+  readonly updated: number;
+  /** How many steps of Undo take the change back; `undefined` if the host does not tell. */
+  readonly undoSteps: number | undefined;
+}
+
 /** Says in one sentence why the workbook was not changed. */
 export class NotDone extends Error {
   override readonly name = "NotDone";
@@ -73,6 +112,47 @@ export interface WorkbookHost {
    * @returns How many formulas were entered again.
    */
   recalculate?(): Promise<number>;
+  /**
+   * The list around the selected cell.
+   *
+   * @throws NotDone when there is none: an empty cell, a pivot table, merged headings, too many rows.
+   */
+  selectedList?(): Promise<SelectedList>;
+  /**
+   * Tells whenever another cell is selected or a cell of the workbook changes, at most a few times a second.
+   *
+   * @param moved - Called without arguments.
+   * @returns Ends it.
+   */
+  followSelection?(moved: () => void): () => void;
+  /**
+   * Enters a value in one cell, if the cell still has the content that was read before.
+   *
+   * @param cell - Sheet and address, such as B7.
+   * @param value - A number (a date is a worksheet date) or a text.
+   * @param format - The number format, for a cell that has none; empty for none.
+   * @throws NotDone when the cell has another content, or the sheet is protected.
+   */
+  enterValue?(
+    cell: { readonly sheet: string; readonly address: string; readonly was: unknown },
+    value: string | number,
+    format: string
+  ): Promise<void>;
+  /**
+   * Writes columns of formulas: in a table as new columns of it, elsewhere beside the list. A column of the same heading that this tool
+   * wrote before gets the new formulas. Nothing else is overwritten.
+   *
+   * @throws NotDone when a cell that would be written is not empty.
+   */
+  fillColumns?(list: SelectedList, columns: readonly FormulaColumn[]): Promise<FilledColumns>;
+  /** Selects a cell and shows its sheet. */
+  goTo?(cell: { readonly sheet: string; readonly address: string }): Promise<void>;
+  /**
+   * Marks cells that cannot be read, so that they are seen, and takes the mark from those marked before.
+   *
+   * @param addresses - Addresses on the sheet, such as B7.
+   */
+  markCells?(sheet: string, addresses: readonly string[]): Promise<void>;
   /** Calculates formulas on a sheet of their own, from A1 to the right, and removes it. Returns what their cells show. */
   calculateApart?(formulas: readonly string[]): Promise<readonly unknown[]>;
   /** The version of the add-in that last changed or calculated the workbook here; `undefined` if none did. */
