@@ -3,7 +3,7 @@ import { tmpdir } from "node:os";
 import { basename, extname, join, resolve } from "node:path";
 import { strFromU8, unzipSync, zipSync } from "fflate";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
-import { formulaPieces } from "../../src/demo/workbook/formulaPieces";
+import { formulaPieces } from "../../src/host/formulaPieces";
 import { OwnFunctionNames } from "../../src/demo/workbook/ownFunctionNames";
 import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
 import { readWorkbook } from "../../src/demo/workbook/readWorkbook";

@@ -7,18 +7,13 @@ import type { Recalculation } from "./recalculation";
 import type { SheetStore, StoredFormula } from "./sheetStore";
 
 /** A call that is the whole formula sets the number formats of the cells; a nested call cannot. */
-function wholeCall(formula: StoredFormula, recalculation: Recalculation): AnsweredCall | undefined {
-  const pieces = recalculation.names.pieces(formula.text).filter(({ kind }) => kind !== "space");
-  const [first] = pieces;
-  if (first?.kind !== "call" || recalculation.names.find(first.text) === undefined)
-    return undefined;
-  let depth = 0;
-  for (const [index, piece] of pieces.entries()) {
-    if (piece.text === "(") depth += 1;
-    if (piece.text === ")") depth -= 1;
-    if (index > 0 && depth === 0 && index < pieces.length - 1) return undefined;
-  }
-  return recalculation.bridge.calls.get(formula.site)?.at(-1);
+function wholeCall(
+  { site }: StoredFormula,
+  recalculation: Recalculation
+): AnsweredCall | undefined {
+  const tree = recalculation.analysed[site]?.tree;
+  const isOwn = tree?.type === 9 && recalculation.names.find(tree.name) !== undefined;
+  return isOwn ? recalculation.bridge.calls.get(site)?.at(-1) : undefined;
 }
 
 class SheetAnswers {

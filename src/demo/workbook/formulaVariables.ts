@@ -1,4 +1,4 @@
-import type { FormulaPiece } from "./formulaPieces";
+import type { FormulaPiece } from "../../host/formulaPieces";
 
 const FILE_PREFIX = "_xlpm.";
 

@@ -6,7 +6,7 @@ import {
   OMITTED,
 } from "../../host/cellValues";
 import { nativeCorrections } from "./nativeCorrections";
-import { OMITTED_MARK } from "./calculationText";
+import { OMITTED_MARK } from "./engineFormula";
 import type { StandInHost } from "../../host/standInHost";
 
 /** A call of one of our functions and its result, for the messages and number formats of its cells. */

@@ -1,5 +1,5 @@
 import { columnLetters, columnNumber } from "../../host/cellAddress";
-import { formulaPieces } from "./formulaPieces";
+import { formulaPieces } from "../../host/formulaPieces";
 import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
 
 const CELL = /^(\$?)([A-Z]{1,3})(\$?)(\d+)$/i;
