@@ -19,6 +19,9 @@ export const SEARCH_BY_HALVES: Readonly<Record<string, number>> = { XLOOKUP: 5, 
 /** Corrected: these compare numbers to the last bit; Excel compares fifteen digits. */
 export const COMPARISONS = new Set(["=", "<>", "<", ">", "<=", ">="]);
 
+/** Corrected: these do not read a text such as "$1,000" as a number. */
+export const ARITHMETIC = new Set(["+", "-", "*", "/", "^"]);
+
 /** Functions that calculate with each cell of a block. In other formulas of older workbooks, Excel reads the cell of the same row or column. */
 export const READS_BLOCKS = words(
   `AGGREGATE CHISQ.TEST CHITEST CORREL COVAR COVARIANCE.P COVARIANCE.S F.TEST FORECAST FREQUENCY FTEST
@@ -69,17 +72,22 @@ const MAY_DIFFER: Readonly<Record<string, string>> = {
   AGGREGATE: "AGGREGATE may count results of other such functions",
   DCOUNT: "DCOUNT may read its conditions otherwise",
   DEVSQ: "DEVSQ may count text otherwise",
-  "ERF.PRECISE": "ERF.PRECISE has seven correct digits",
-  "F.DIST": "F.DIST has seven correct digits",
   FREQUENCY: "FREQUENCY may fill other cells",
   HLOOKUP: "HLOOKUP may find another column where the first row is not sorted",
-  "LOGNORM.DIST": "LOGNORM.DIST has seven correct digits",
   LOOKUP: "LOOKUP may find another cell where the cells are not sorted",
   MODE: "MODE may return another of several values",
-  "NORM.DIST": "NORM.DIST has seven correct digits",
-  "NORM.S.DIST": "NORM.S.DIST has seven correct digits",
   SUMX2PY2: "SUMX2PY2 may count text otherwise",
 };
+
+/** Named: results with seven correct digits. */
+const SEVEN_DIGITS = words(
+  "ERF ERF.PRECISE ERFC ERFC.PRECISE F.DIST GAUSS LOGNORM.DIST LOGNORMDIST NORM.DIST NORM.S.DIST NORMDIST NORMSDIST"
+);
+
+/** Named: these count by conditions, and do not find a number that a cell has as text. */
+export const BY_CONDITION = words(
+  "AVERAGEIF AVERAGEIFS COUNTIF COUNTIFS MAXIFS MINIFS SUMIF SUMIFS"
+);
 
 function ownReason(node: FormulaNode): string | undefined {
   if (node.type === 7 && (node.op === ":" || node.op === " "))
@@ -92,17 +100,8 @@ function ownReason(node: FormulaNode): string | undefined {
   if (name === "OFFSET" && start?.type !== 5) return "OFFSET may return other cells of a block";
   if (name === "TEXT" && format !== undefined && format.type !== 2)
     return "TEXT receives a format from a cell, which may have marks that are shown otherwise";
+  if (SEVEN_DIGITS.has(name)) return `${name} has seven correct digits`;
   return Object.hasOwn(MAY_DIFFER, name) ? MAY_DIFFER[name] : undefined;
-}
-
-/** A sum or difference smaller than this, in which no digit of the numbers is left. */
-const NO_DIGIT_LEFT = 1e-9;
-
-/** Why a result that is nearly 0 may differ from Excel's. */
-export function reasonOfResult(tree: FormulaNode | undefined, result: unknown): string | undefined {
-  const isSum = tree?.type === 7 && (tree.op === "+" || tree.op === "-");
-  const isNearZero = typeof result === "number" && result !== 0 && Math.abs(result) < NO_DIGIT_LEFT;
-  return isSum && isNearZero ? "it is nearly 0, where Excel may show 0" : undefined;
 }
 
 /** Why the result of a formula may differ from Excel's; undefined if nothing is known that makes it differ. */

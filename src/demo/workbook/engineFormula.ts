@@ -1,5 +1,6 @@
 import { columnLetters, columnNumber } from "../../host/cellAddress";
 import {
+  ARITHMETIC,
   COMPARISONS,
   COUNTS_TEXT_IN_CELLS,
   READS_BLOCKS,
@@ -14,6 +15,7 @@ import {
   withChildren,
 } from "./formulaTree";
 import { FIFTEEN_DIGITS } from "./nativeCorrections";
+import { NEARLY_WHOLE } from "./nativeRounding";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 import type { Area, CellPosition, ReferenceWorld } from "./referenceWorld";
 import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
@@ -94,10 +96,17 @@ export class EngineFormula {
       ![node.left, node.right].some(({ type }) => type === 2 || type === 3);
     return withChildren(node, (child) => {
       const operand = this.#oneCell(this.#node(child, readsBlocks), readsBlocks);
-      return isComparison && operand.type !== 1
-        ? { type: 9, name: FIFTEEN_DIGITS, args: [operand] }
-        : operand;
+      if (operand.type === 2 && ARITHMETIC.has(node.op))
+        return { type: 9, name: "VALUE", args: [operand] };
+      if (!isComparison || operand.type === 1) return operand;
+      const isSum = operand.type === 7 && (operand.op === "+" || operand.op === "-");
+      const args: FormulaNode[] = isSum ? [operand, this.#site()] : [operand];
+      return { type: 9, name: FIFTEEN_DIGITS, args };
     });
+  }
+
+  #site(): FormulaNode {
+    return { type: 1, value: this.site };
   }
 
   #call(node: Extract<FormulaNode, { args: FormulaNode[] }>, given: boolean): FormulaNode {
@@ -120,11 +129,8 @@ export class EngineFormula {
         : child;
     });
     if (own !== undefined)
-      return {
-        type: 9,
-        name: this.world.names.typedName(own.name),
-        args: [{ type: 1, value: this.site }, ...args],
-      };
+      return { type: 9, name: this.world.names.typedName(own.name), args: [this.#site(), ...args] };
+    if (Object.hasOwn(NEARLY_WHOLE, name)) return { ...node, args: [this.#site(), ...args] };
     const [only] = args;
     return name === "SINGLE" && only !== undefined ? only : { ...node, args };
   }

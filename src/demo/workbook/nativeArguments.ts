@@ -27,7 +27,7 @@ export function decimal(number: number): Decimal {
 }
 
 /** A text as a number, as VALUE reads it in the United States. */
-function numberOfText(given: string): number {
+export function numberOfText(given: string): number {
   const text = given.trim();
   const negative = /^\((.*)\)$/.exec(text)?.[1];
   if (negative !== undefined) return -numberOfText(negative);

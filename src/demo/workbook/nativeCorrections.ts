@@ -1,6 +1,7 @@
 import { Decimal } from "decimal.js";
 import type { EngineFunction, EngineValue } from "./functionBridge";
 import { atFifteenDigits, decimal, FunctionError, number } from "./nativeArguments";
+import { NEARLY_WHOLE } from "./nativeRounding";
 import { dateOfParts, datePart, networkDays, weekday, workday } from "./nativeDates";
 
 /** The function of this bridge that gives a number the digits that Excel compares. */
@@ -51,11 +52,6 @@ function numberOfPeriods(values: readonly EngineValue[]): number {
   return finite(Math.log((due - future * rate) / (due + present * rate)) / Math.log(1 + rate));
 }
 
-function fifteenDigits(value: EngineValue): EngineValue {
-  if (value.kind === 5) return { ...value, rows: value.rows.map((row) => row.map(fifteenDigits)) };
-  return value.kind === 1 ? { kind: 1, value: atFifteenDigits(value.value) } : value;
-}
-
 type Calculate = (values: readonly EngineValue[]) => number;
 type Corrected = [name: string, least: number, most: number, of: Calculate];
 
@@ -75,26 +71,59 @@ const CORRECTED: readonly Corrected[] = [
   ["YEAR", 1, 1, datePart(({ year }) => year)],
 ];
 
-function invoked(of: Calculate, values: readonly EngineValue[]): EngineValue {
+function answered(calculate: () => number): EngineValue {
   try {
-    return { kind: 1, value: of(values) };
+    return { kind: 1, value: calculate() };
   } catch (error) {
     if (!(error instanceof FunctionError)) throw error;
     return { kind: 4, code: error.code };
   }
 }
 
-/** Functions of the calculating library whose results differ from those of Excel, in versions that do not. */
-export function nativeCorrections(): Map<string, EngineFunction> {
-  const functions = new Map<string, EngineFunction>(
-    CORRECTED.map(([name, minArity, maxArity, of]) => [
-      name,
-      { minArity, maxArity, invoke: (values) => invoked(of, values as EngineValue[]) },
-    ])
-  );
-  return functions.set(FIFTEEN_DIGITS, {
-    minArity: 1,
-    maxArity: 1,
-    invoke: ([value]) => fifteenDigits(value as EngineValue),
-  });
+const TINY = 1e-9;
+
+/** Versions of functions of the calculating library that return what Excel does, where the library does not. */
+export class NativeCorrections {
+  /** The formulas in which a number is so nearly whole or 0 that Excel may read it otherwise. */
+  readonly doubtful = new Set<number>();
+
+  /** The functions by name. */
+  functions(): Map<string, EngineFunction> {
+    const functions = new Map<string, EngineFunction>();
+    for (const [name, minArity, maxArity, of] of CORRECTED)
+      functions.set(name, {
+        minArity,
+        maxArity,
+        invoke: (values) => answered(() => of(values as EngineValue[])),
+      });
+    for (const [name, { least, most, of }] of Object.entries(NEARLY_WHOLE))
+      functions.set(name, {
+        minArity: least + 1,
+        maxArity: most + 1,
+        invoke: ([site, ...values]) =>
+          answered(() => {
+            const [plain, result] = of(values as EngineValue[]);
+            if (Math.abs(plain - result) > TINY) this.#doubt(site as EngineValue);
+            return result;
+          }),
+      });
+    const invoke = ([value, site]: unknown[]): EngineValue =>
+      this.#fifteenDigits(value as EngineValue, site as EngineValue | undefined);
+    return functions.set(FIFTEEN_DIGITS, { minArity: 1, maxArity: 2, invoke });
+  }
+
+  #doubt(site: EngineValue): void {
+    if (site.kind === 1) this.doubtful.add(site.value);
+  }
+
+  /** A value of a comparison; the second argument is the formula, if the value is a sum or difference. */
+  #fifteenDigits(value: EngineValue, site: EngineValue | undefined): EngineValue {
+    if (value.kind === 5) {
+      const rows = value.rows.map((row) => row.map((cell) => this.#fifteenDigits(cell, site)));
+      return { ...value, rows };
+    }
+    if (value.kind !== 1) return value;
+    if (site !== undefined && value.value !== 0 && Math.abs(value.value) < TINY) this.#doubt(site);
+    return { kind: 1, value: atFifteenDigits(value.value) };
+  }
 }

@@ -2,7 +2,6 @@ import { CalculationPasses, type PassesOutcome } from "./calculationPasses";
 import { calculationView } from "./calculationView";
 import { calculationWorld } from "./definedNames";
 import { dependencyOrder } from "./dependencyOrder";
-import { reasonOfResult } from "./engineFaults";
 import { ErrorAnswers } from "./errorAnswers";
 import { type AnalysedFormula, analyseFormulas } from "./formulaAnalysis";
 import { FormulaIndex, type FormulaPlace } from "./formulaIndex";
@@ -11,6 +10,7 @@ import { neededFormulas } from "./neededFormulas";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 import type { LoadedWorkbook } from "./readWorkbook";
 import type { RecalculationReport } from "./recalculationReport";
+import { resultsThatDiffer } from "./resultsThatDiffer";
 import type { StoredFormula } from "./sheetStore";
 import type { HostFault, StandInHost } from "../../host/standInHost";
 import { uncalculatedFormulas } from "./uncalculated";
@@ -121,13 +121,12 @@ export function recalculate(
     spills: formulas.filter(({ height, width }) => height > 1 || width > 1).length,
     errors: new ErrorAnswers({ sheets, formulas, analysed, bridge }).all(),
     notCalculated,
-    mayDiffer: formulas.flatMap(({ site, sheet, row, column, text }) => {
-      if (!calculated.has(site)) return [];
-      const content = sheets.find(({ name }) => name === sheet)?.find(row, column)?.content;
-      const { mayDiffer, tree } = analysed[site] ?? {};
-      const reason = mayDiffer ?? reasonOfResult(tree, content);
-      return reason === undefined ? [] : [{ sheet, row, column, text, reason }];
-    }),
+    mayDiffer: resultsThatDiffer(
+      formulas.filter(({ site }) => calculated.has(site)),
+      analysed,
+      sheets,
+      bridge.corrections.doubtful
+    ),
     faults: withoutRepeats(host.faults.slice(faultsBefore)),
     lostSignature: false,
   };
