@@ -26,17 +26,25 @@ export const CELLS: Readonly<Record<string, number | string | boolean>> = {
   K6: 46127,
   H7: "Adams",
   I7: 77.005,
-  J7: "",
+  J7: 60,
   K7: 46310,
   H8: "=sum",
   I8: "12",
-  J8: true,
+  J8: 75,
   K8: 45762,
+  M1: "Paid",
+  M2: ">500",
   L2: 0.1,
   L3: 0.2,
   L4: 0.3,
   L5: -2.5,
   L6: 1e-7,
+};
+
+/** Formulas whose results in LibreOffice are not those of Excel, with the result of Excel. */
+export const OTHERWISE_IN_EXCEL: Readonly<Record<string, string>> = {
+  // Excel joins a truth value as a word (documentation of CONCATENATE).
+  'CONCATENATE("a",1,TRUE)': "a1TRUE",
 };
 
 const lines = (text: string): string[] => text.trim().split(/\s*\n\s*/);
@@ -82,7 +90,6 @@ export const EVERYDAY: readonly string[] = lines(`
   COUNTIF(H2:H8,"?aker")
   COUNTIF(I2:I8,"<>0")
   COUNTIF(I2:I8,"12")
-  COUNTIF(J2:J8,"")
   COUNTIFS(H2:H8,"Adams",J2:J8,">0")
   AVERAGEIF(H2:H8,"Adams",J2:J8)
   AVERAGEIFS(J2:J8,K2:K8,46127)
@@ -145,7 +152,7 @@ export const EVERYDAY: readonly string[] = lines(`
   1/0
   I6+1
   I8+1
-  J7&"x"
+  A30&"x"
   "3"*2
   "$1,000"+1
   TRUE+1
@@ -169,8 +176,8 @@ export const EVERYDAY: readonly string[] = lines(`
   ISBLANK(A30)
   ISERROR(1/0)
   ISNA(NA())
-  ISLOGICAL(J8)
-  N(J8)
+  ISLOGICAL(TRUE)
+  N(TRUE)
   T(I2)
   TYPE(I6)
   VLOOKUP("Baker",H2:J8,2,FALSE)

@@ -13,6 +13,7 @@ export default defineConfig({
       "test/secondOpinion/**/*.test.ts",
       "test/functions/fuzz.test.ts",
       "test/demo/hostile*.test.ts",
+      "test/otherLibraries/libreOffice.test.ts",
       "test/supply/freshBuild.test.ts",
     ],
     env: { RUN_LENGTH: "long" },

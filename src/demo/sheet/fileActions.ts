@@ -18,8 +18,11 @@ function download(content: Blob, name: string): void {
   URL.revokeObjectURL(link.href);
 }
 
-function copyName(name: string): string {
-  return name.replace(/(\.xls[xm]|\.xlt[xm])?$/i, (ending) => `.copy${ending || ".xlsx"}`);
+/** The name of a copy. A file that was made anew has no macros and is no template, so it has the ordinary ending. */
+function copyName(name: string, isNew: boolean): string {
+  return name.replace(/(\.xls[xm]|\.xlt[xm])?$/i, (ending) =>
+    isNew || ending === "" ? ".copy.xlsx" : `.copy${ending}`
+  );
 }
 
 /**
@@ -63,10 +66,10 @@ export function offerFiles(files: GridFiles, controls: FileControls): void {
   });
   save.addEventListener("click", () => {
     doing(async () => {
-      const copy = copyName(name);
-      const content = await files.content((sentence) => window.confirm(sentence));
-      if (content === undefined) return "Nothing was saved.";
-      download(content, copy);
+      const saved = await files.content((sentence) => window.confirm(sentence));
+      if (saved === undefined) return "Nothing was saved.";
+      const copy = copyName(name, saved.isNew);
+      download(saved.blob, copy);
       return `Saved as ${copy} in the downloads of the browser.`;
     });
   });

@@ -30,7 +30,7 @@ export const READS_BLOCKS = words(
 );
 
 /** Not calculated: of several cells these read only the first, where Excel returns a result for every cell. */
-const ONE_VALUE = words(
+export const ONE_VALUE = words(
   `ABS ACOSH ASIN ATAN2 CEILING CEILING.MATH CHAR CLEAN CODE COMBIN CONCATENATE COS COSH DATE DATEDIF DATEVALUE DAY DAYS DAYS360
   DEGREES DOLLAR EDATE EOMONTH ERROR.TYPE EVEN EXACT EXP FACT FIND FIXED FLOOR FLOOR.MATH HOUR
   HYPERLINK IFS INT ISBLANK ISERR ISERROR ISEVEN ISLOGICAL ISNA ISNONTEXT ISNUMBER ISODD ISOWEEKNUM
@@ -42,7 +42,8 @@ const ONE_VALUE = words(
 const first = (position: number): boolean => position === 0;
 const second = (position: number): boolean => position === 1;
 const conditions = (position: number): boolean => position > 0 && position % 2 === 0;
-const ONE_VALUE_AT: Readonly<Record<string, (position: number) => boolean>> = {
+/** The same for some of their arguments. */
+export const ONE_VALUE_AT: Readonly<Record<string, (position: number) => boolean>> = {
   AVERAGEIF: second,
   AVERAGEIFS: conditions,
   CHOOSE: first,
@@ -68,7 +69,7 @@ export function takesOneValue(name: string, position: number): boolean {
 }
 
 /** Named: results that differ from Excel's in cases that the formula does not show. */
-const MAY_DIFFER: Readonly<Record<string, string>> = {
+export const MAY_DIFFER: Readonly<Record<string, string>> = {
   AGGREGATE: "AGGREGATE may count results of other such functions",
   DCOUNT: "DCOUNT may read its conditions otherwise",
   DEVSQ: "DEVSQ may count text otherwise",
@@ -80,7 +81,7 @@ const MAY_DIFFER: Readonly<Record<string, string>> = {
 };
 
 /** Named: results with seven correct digits. */
-const SEVEN_DIGITS = words(
+export const SEVEN_DIGITS = words(
   "ERF ERF.PRECISE ERFC ERFC.PRECISE F.DIST GAUSS LOGNORM.DIST LOGNORMDIST NORM.DIST NORM.S.DIST NORMDIST NORMSDIST"
 );
 
