@@ -37,7 +37,7 @@ function readOnlyFolder(): string {
 }
 
 describe("an output that cannot be written", () => {
-  it.runIf(process.platform === "linux")("is in a read-only folder", async () => {
+  it("is in a read-only folder", async () => {
     const out = join(readOnlyFolder(), "out.xlsx");
     const { code, printed, complaints } = await run(await goodWorkbook(), "-o", out);
     expect([code, printed, existsSync(out)]).toEqual([REFUSED, "", false]);
@@ -46,11 +46,17 @@ describe("an output that cannot be written", () => {
     ]);
   });
 
-  it.runIf(hasSmallDisk)("is on a full disk", async () => {
+  it("is on a full disk", () => {
     const out = join(disk, "out.xlsx");
-    const { code, printed, complaints } = await run(await goodWorkbook(), "-o", out);
-    expect([code, printed, readdirSync(disk)]).toEqual([REFUSED, "", []]);
-    expect(complaints).toEqual([`${out} could not be written: the disk is full.`]);
+    const full = (): void => {
+      throw Object.assign(new Error(), { code: "ENOSPC" });
+    };
+    // Where no small disk can be made, the system's error stands for it.
+    const write = hasSmallDisk ? undefined : full;
+    expect(() => {
+      writeOutput(out, new Uint8Array(100_000), false, write);
+    }).toThrow(`${out} could not be written: the disk is full.`);
+    expect(readdirSync(disk)).toEqual([]);
   });
 
   it.each([

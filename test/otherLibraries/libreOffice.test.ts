@@ -1,4 +1,4 @@
-import { execFileSync, spawnSync } from "node:child_process";
+import { execFileSync } from "node:child_process";
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { Workbook } from "@cj-tech-master/excelts";
@@ -6,15 +6,13 @@ import { describe, expect, it } from "vitest";
 import { fileSpelling } from "../../src/demo/workbook/fileSpelling";
 import { OwnFunctionNames } from "../../src/demo/workbook/ownFunctionNames";
 import { readWorkbook } from "../../src/demo/workbook/readWorkbook";
-import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
+import { recalculateFile } from "../../src/demo/workbook/workbook";
 import type { SheetStore } from "../../src/demo/workbook/sheetStore";
 import { unpackedParts } from "../../src/demo/workbook/unpackedParts";
 import { newFolder } from "../demo/workbookFixture";
 import { fixtureHost } from "../host/fixtureAddIn";
-import { isLongRun } from "../soak/runLength";
 import { CELLS, EVERYDAY, OTHERWISE_IN_EXCEL } from "./everydayFormulas";
 
-const hasLibreOffice = spawnSync("soffice", ["--version"], { stdio: "ignore" }).status === 0;
 const NO_FUNCTIONS = new OwnFunctionNames("NONE", []);
 
 const sheetOf = (path: string): SheetStore | undefined =>
@@ -35,7 +33,7 @@ function isSame(first: unknown, second: unknown): boolean {
   return Math.abs(first - second) <= 1e-9 * Math.max(1, Math.abs(second));
 }
 
-describe.runIf(hasLibreOffice && isLongRun)("an everyday formula", () => {
+describe("an everyday formula", () => {
   it("has the result of LibreOffice, or is listed as one that may differ", async () => {
     const workbook = new Workbook();
     workbook.calcProperties.fullCalcOnLoad = true;

@@ -5,7 +5,7 @@ import { strFromU8, unzipSync, zipSync } from "fflate";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 import { formulaPieces } from "../../src/host/formulaPieces";
 import { OwnFunctionNames } from "../../src/demo/workbook/ownFunctionNames";
-import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
+import { recalculateFile } from "../../src/demo/workbook/workbook";
 import { readWorkbook } from "../../src/demo/workbook/readWorkbook";
 import type { RecalculationReport } from "../../src/demo/workbook/recalculationReport";
 import { unpackedParts } from "../../src/demo/workbook/unpackedParts";

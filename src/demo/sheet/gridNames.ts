@@ -57,7 +57,7 @@ function namesOf({ resources }: IWorkbookData): readonly GridName[] {
 export function hasSameNames(present: IWorkbookData, opened: IWorkbookData): boolean {
   const texts = (data: IWorkbookData): string[] =>
     namesOf(data)
-      .map(({ name, formulaOrRefString, localSheetId = EVERY_SHEET }) =>
+      .map(({ name, formulaOrRefString, localSheetId }) =>
         [name, formulaOrRefString.replace(/^=/, ""), localSheetId].join(" ")
       )
       .sort();

@@ -79,7 +79,7 @@ function addMetadata(parts: PackageParts, workbook: string): string {
     )?.[1] ?? "";
   const change = (name: string, parent: string, child: string): void => {
     const made = (prefix: string): string => `<${prefix}${child}/>`;
-    putText(parts, name, withChild(partText(parts, name), parent, made));
+    if (parts.has(name)) putText(parts, name, withChild(partText(parts, name), parent, made));
   };
   putText(
     parts,

@@ -1,10 +1,11 @@
 import { firstOf, type FormulaNode, plainFunctionName } from "./formulaTree";
 
-/**
- * All that the calculating library, in version 10.2, calculates otherwise than Excel, as far as it is known. What is listed here is corrected
- * in `engineFormula.ts` or named in the report; `nativeCorrections.ts` has own versions of whole functions. test/demo/engineFaults.test.ts
- * has an example of each. A new version of the library may make all three files unnecessary.
+/*
+ * All that the calculating library, in version 10.2, calculates otherwise than Excel, as far as it is known. What is listed here is
+ * corrected in `engineFormula.ts` or named in the report; `nativeCorrections.ts` has own versions of whole functions.
+ * test/demo/engineFaults.test.ts has an example of each. A new version of the library may make most of it unnecessary.
  */
+
 const words = (text: string): ReadonlySet<string> => new Set(text.split(/\s+/));
 
 /** Corrected: these count text in a single cell, where Excel counts text only if it is an argument itself. */

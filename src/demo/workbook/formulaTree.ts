@@ -1,8 +1,18 @@
 import { parse, tokenize } from "@cj-tech-master/excelts/formula";
 import { columnNumber } from "../../host/cellAddress";
 
-/** A formula as the library has parsed it. Its kinds of node are numbers, which the library does not export. */
-export type FormulaNode = ReturnType<typeof parse>;
+type PlainNumber<Kind extends number> = `${Kind}` extends `${infer Plain extends number}`
+  ? Plain
+  : never;
+/** The library names the kinds of node by an enumeration that it does not export; here they are its numbers. */
+type Numbered<Value> = Value extends (infer Item)[]
+  ? Numbered<Item>[]
+  : Value extends { type: infer Kind extends number }
+    ? { [Key in keyof Value]: Key extends "type" ? PlainNumber<Kind> : Numbered<Value[Key]> }
+    : Value;
+
+/** A formula as the library has parsed it. */
+export type FormulaNode = Numbered<ReturnType<typeof parse>>;
 /** A reference to a cell in a parsed formula. */
 export type CellNode = Extract<FormulaNode, { colAbsolute: boolean }>;
 /** A reference to a block of cells in a parsed formula. */
@@ -13,7 +23,7 @@ export type TableNode = Extract<FormulaNode, { tableName: string }>;
 /** Parses a formula with the parser of the calculating library; undefined when that fails. */
 export function parseFormula(text: string): FormulaNode | undefined {
   try {
-    return parse(tokenize(text));
+    return parse(tokenize(text)) as FormulaNode;
   } catch {
     return undefined;
   }

@@ -1,3 +1,4 @@
+import { dateFromSerial } from "../../calendar/dateSerial";
 import { cellsOf, FunctionError, number } from "./nativeArguments";
 import type { EngineValue } from "./functionBridge";
 
@@ -64,6 +65,8 @@ const DAY = 86_400_000;
 const ZERO = Date.UTC(1899, 11, 30);
 /** February 29, 1900, which Excel counts although it did not exist. */
 const NO_DATE = 60;
+/** The days of January. */
+const JANUARY = 31;
 /** December 31, 9999. */
 const LAST = 2_958_465;
 
@@ -72,11 +75,14 @@ export function datePart(part: (date: { year: number; month: number; day: number
   return (values: readonly EngineValue[]): number => {
     const serial = Math.floor(number(values[0]));
     if (serial < 0 || serial > LAST) throw new FunctionError("#NUM!");
-    if (serial === 0 || serial === NO_DATE)
-      return part({ year: 1900, month: serial === 0 ? 1 : 2, day: serial === 0 ? 0 : 29 });
-    const date = new Date(ZERO + (serial < NO_DATE ? serial + 1 : serial) * DAY);
-    const [year, month] = [date.getUTCFullYear(), date.getUTCMonth() + 1];
-    return part({ year, month, day: date.getUTCDate() });
+    const [year = 1900, month = 1, day = 0] = (dateFromSerial(serial) ?? "").split("-").map(Number);
+    if (serial > NO_DATE) return part({ year, month, day });
+    const isJanuary = serial <= JANUARY;
+    return part({
+      year: 1900,
+      month: isJanuary ? 1 : 2,
+      day: isJanuary ? serial : serial - JANUARY,
+    });
   };
 }
 
