@@ -62,6 +62,7 @@ export class EngineFormula {
     readonly world: ReferenceWorld & { readonly names: OwnFunctionNames }
   ) {}
 
+  /** The formula for the library. */
   of(tree: FormulaNode): FormulaNode {
     return this.#oneCell(this.#node(tree, this.readsBlocks), this.readsBlocks);
   }
@@ -105,6 +106,7 @@ export class EngineFormula {
     });
   }
 
+  /** The number of the formula, by which functions of the bridge know it. */
   #site(): FormulaNode {
     return { type: 1, value: this.site };
   }
@@ -164,7 +166,8 @@ export class EngineFormula {
 
   /** The cell of a block in the row or column of the formula, which Excel reads where a formula of an older workbook needs one value. */
   #oneCell(node: FormulaNode, readsBlocks: boolean): FormulaNode {
-    if (readsBlocks || ("endSheet" in node && node.endSheet !== undefined)) return node;
+    const { sheet, endSheet } = node as { sheet?: string; endSheet?: string };
+    if (readsBlocks || endSheet !== undefined) return node;
     const { row, column } = this.place;
     const [top, left, bottom, right] =
       node.type === 6
@@ -181,7 +184,6 @@ export class EngineFormula {
             : [];
     if (top === undefined || left === undefined || bottom === undefined || right === undefined)
       return node;
-    const { sheet } = node as BlockNode;
     if (left === right && row >= Math.min(top, bottom) && row <= Math.max(top, bottom))
       return cellNode(sheet, row, left);
     if (top === bottom && column >= Math.min(left, right) && column <= Math.max(left, right))

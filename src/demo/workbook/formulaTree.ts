@@ -23,7 +23,7 @@ export type TableNode = Extract<FormulaNode, { tableName: string }>;
 /** Parses a formula with the parser of the calculating library; undefined when that fails. */
 export function parseFormula(text: string): FormulaNode | undefined {
   try {
-    return parse(tokenize(text)) as FormulaNode;
+    return parse(tokenize(text));
   } catch {
     return undefined;
   }
