@@ -1,4 +1,4 @@
-import { UTCDate } from "@date-fns/utc";
+import { UTCDateMini } from "@date-fns/utc/date/mini";
 import {
   addMonths as addMonthsToInstant,
   getDay,
@@ -16,7 +16,7 @@ const WRITTEN = /^(\d{4})-(\d{2})-(\d{2})$/;
 const MILLISECONDS_A_DAY = 86_400_000;
 
 const written = (instant: Date): CalendarDate => instant.toISOString().slice(0, 10) as CalendarDate;
-const midnight = (date: CalendarDate): UTCDate => new UTCDate(Date.parse(date));
+const midnight = (date: CalendarDate): UTCDateMini => new UTCDateMini(Date.parse(date));
 
 /**
  * Reads a date written "YYYY-MM-DD".
@@ -28,7 +28,7 @@ export function parseCalendarDate(text: string): CalendarDate | undefined {
   if (!WRITTEN.test(text)) return undefined;
   const instant = Date.parse(text);
   if (Number.isNaN(instant)) return undefined;
-  const date = written(new UTCDate(instant));
+  const date = written(new UTCDateMini(instant));
   return date === text ? date : undefined;
 }
 
@@ -62,7 +62,7 @@ export function weekdayOf(date: CalendarDate): number {
 
 /** The date `days` later; earlier if negative. */
 export function addDays(date: CalendarDate, days: number): CalendarDate {
-  return written(new UTCDate(Date.parse(date) + days * MILLISECONDS_A_DAY));
+  return written(new UTCDateMini(Date.parse(date) + days * MILLISECONDS_A_DAY));
 }
 
 /** Days from `from` to `to` as a difference: April 15 to April 16 is one. */
