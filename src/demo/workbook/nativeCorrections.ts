@@ -1,5 +1,4 @@
 import { Decimal } from "decimal.js";
-import { serialFromDate } from "../../calendar/dateSerial";
 import { parseUsDate } from "../../calendar/parseUsDate";
 import type { EngineFunction, EngineValue } from "./functionBridge";
 
@@ -38,7 +37,7 @@ function numberOfText(given: string): number {
   }
   const date = parseUsDate(text);
   if (date === undefined) throw new FunctionError("#VALUE!");
-  return serialFromDate(date);
+  return date;
 }
 
 function cellsOf(value: EngineValue | undefined): readonly EngineValue[] {

@@ -4,6 +4,7 @@ import {
   type PenaltyKind,
 } from "../../calculation/penalty/pastPenalty";
 import type { TaxYear } from "../../calculation/taxYear";
+import type { CalendarDate } from "../../calendar/calendarDate";
 import { shortDate } from "../../calendar/writtenDate";
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { rowsOf } from "../cells/columns";
@@ -95,7 +96,7 @@ export const lateYears: RangeKind<readonly TaxYear[]> = {
   takes: "range",
   whenBlank: { means: [] },
   read: (range, name, { taxYear: penalized }) => {
-    const found = new Map<string, TaxYear>();
+    const found = new Map<CalendarDate, TaxYear>();
     for (const { place, cells } of placedRows(name, range))
       for (const cell of cells) {
         if (isBlankRow([cell])) continue;
