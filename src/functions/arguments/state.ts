@@ -3,19 +3,18 @@ import { isState, STATE_NAMES, type State } from "../../calculation/state";
 import { isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
+import { nearName } from "./closestName";
+import { CODE_OF_NAME, postalCode } from "./stateNames";
 
-const CODES = new Map(
-  Object.entries(STATE_NAMES).map(([code, name]) => [name.toLowerCase(), code] as const)
-);
+const ENTER = "Enter a postal code or a name, such as ME or Maine, or foreign.";
 
 function stateOf(value: CellValue, name: string): State {
   const word = String(plainWord(value));
-  const code = word === "foreign" ? word : (CODES.get(word) ?? word.toUpperCase());
+  const code = word === "foreign" ? word : postalCode(word);
   if (isState(code)) return code;
-  throw new InputError(
-    name,
-    `${shown(value)} is not a state. Enter a postal code or a name, such as ME or Maine, or foreign.`
-  );
+  const near = CODE_OF_NAME.get(nearName(word, [...CODE_OF_NAME.keys()]) ?? "");
+  const closest = near === undefined ? "" : ` The closest is ${STATE_NAMES[near] ?? near}.`;
+  throw new InputError(name, `${shown(value)} is not a state.${closest} ${ENTER}`);
 }
 
 /** The state of residence. A blank cell is a place without a legal holiday of its own. */
@@ -23,8 +22,8 @@ export const state: CellKind<State | undefined> = {
   id: "state",
   title: "State",
   description:
-    "The postal code or the name of the state where the client lives, including possessions and military mail areas, or `foreign`, in any case. If it is blank, state holidays such as Patriots' Day do not move a date.",
-  accepted: ['"ME"', '"oh"', '"Maine"', '"foreign"', '""'],
+    "The postal code, the name or the usual abbreviation of the state where the client lives, including possessions and military mail areas, or `foreign`, in any case. If it is blank, state holidays such as Patriots' Day do not move a date.",
+  accepted: ['"ME"', '"oh"', '"Maine"', '"N.Y."', '"Calif."', '"foreign"', '""'],
   notAccepted: ['"XX"', '"New England"'],
   takes: "cell",
   isEmpty: isBlankOrZero,
