@@ -1,7 +1,13 @@
 import { yearOf } from "../../calendar/calendarDate";
 import { readArgument, unread } from "../arguments/argumentKind";
 import { answerColumns } from "../arguments/answerColumns";
-import { clientList, clientsOf, planInstead, type ClientListRow } from "../arguments/clientList";
+import {
+  clientList,
+  clientsOf,
+  planInstead,
+  recordCell,
+  type ClientListRow,
+} from "../arguments/clientList";
 import type { ClientListField } from "../arguments/clientListHeadings";
 import type { HeadingReading } from "../arguments/readHeadings";
 import { date } from "../arguments/date";
@@ -35,6 +41,9 @@ function yearOfList(cell: unknown): number | undefined {
   }
 }
 
+/** Dates of what happened, in whose columns "no" and FALSE say that it has not. */
+const RECORD: readonly string[] = ["confirmedOn", "rejectedOn", "filedOn", "paidOn"];
+
 /** A client's cell of an argument, from the row or, where the list has none, from the arguments of the whole list. */
 function cellOfClient(
   row: ClientListRow,
@@ -50,6 +59,7 @@ function cellOfClient(
       return plan ?? row.cell("validExtension");
     }
     const own = row.cell(name as ClientListField);
+    if (RECORD.includes(name)) return recordCell(own);
     const isOfList = name === "taxYear" && isBlankOrZero(cellValue(own));
     return isOfList ? list[name] : own;
   };
@@ -110,10 +120,10 @@ const ROSTER = tableFunction({
       [...columns],
       ...clients.map((row, index): AnswerCell[] => {
         if (row === undefined) return columns.map(() => BLANK);
-        if (row.isTotal)
-          return columns.map((heading) =>
-            heading === UNREADABLE ? "a total, not a client" : BLANK
-          );
+        if (row.isTotal || row.isHeadings) {
+          const what = row.isTotal ? "a total, not a client" : "headings, not a client";
+          return columns.map((heading) => (heading === UNREADABLE ? what : BLANK));
+        }
         const rowCell = (at: number): unknown => list.rows[index]?.[at];
         return answersOf(cellOfClient(row, shared), columns, reading, rowCell, rules);
       }),

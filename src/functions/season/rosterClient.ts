@@ -54,7 +54,9 @@ export interface RosterClient {
   readonly amounts: Given<typeof amounts>;
   readonly rules: RosterRules;
   readonly dates: () => ClientDates;
+  /** What was done about the request, without the payment of the balance. */
   readonly record: () => RequestRecord;
+  readonly paidRecord: () => RequestRecord;
   readonly stage: () => Stage;
   readonly next: () => NextDate | undefined;
   readonly plan: () => PlannedReturn;
@@ -78,12 +80,17 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
   const given = lazily(clientPlan, cell);
   const needed = lazily(amounts, cell);
   const dates = once(() => datesOf(given));
-  const record = once(() => recordOf(given));
+  const record = once(() => {
+    const { requestedOn, confirmedOn, rejectedOn, filedOn } = given;
+    return recordOf({ requestedOn, confirmedOn, rejectedOn, filedOn });
+  });
+  /** The record with the payment. A payment date that cannot be read does not hide the status. */
+  const paidRecord = once(() => ({ ...record(), paidOn: given.paidOn }));
   const plan = once(() => {
     const { asOf, paidWithRequest, plannedFilingDate, plannedPaymentDate } = given;
     const input = {
       dates: dates(),
-      record: record(),
+      record: paidRecord(),
       asOf,
       totalTax: needed.totalTax,
       payments: needed.payments,
@@ -102,8 +109,9 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
     rules,
     dates,
     record,
+    paidRecord,
     stage: once(() => requestStage(dates(), record(), given.asOf, rules).stage),
-    next: once(() => nextDate(dates(), record(), given.asOf, rules)),
+    next: once(() => nextDate(dates(), paidRecord(), given.asOf, rules)),
     plan,
     chargesWith: (validExtension) => charges({ ...plan(), validExtension }, rules),
     issues: once(() => requestIssues(clientRequestOf(lazily(clientRequest, cell)), rules)),

@@ -89,8 +89,8 @@ function toConfirm(client: RosterClient): AnswerCell {
 
 /** The text of the letter, without the cost, which needs a planned date or a rate. */
 function letter(client: RosterClient): AnswerCell {
-  const { given, amounts, dates, record, rules } = client;
-  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: record() }, rules);
+  const { given, amounts, dates, paidRecord, rules } = client;
+  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: paidRecord() }, rules);
   return letterParagraphs(facts, { cost: undefined, stillNeeded: "" })
     .flatMap(({ sentences }) => sentences)
     .join(" ");

@@ -461,7 +461,7 @@ describe("the headings of the list", () => {
     ],
     [
       [2025, 7],
-      "clientList: The first row has no heading for estimated total tax and total payments. Add those columns.",
+      "clientList: The first row looks like a client, not like headings. Add a row of headings above the clients, and select it with them.",
     ],
     [
       ["Total tax", "Payments", "Line 4"],
