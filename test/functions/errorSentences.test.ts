@@ -148,6 +148,18 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     'target: "all" is not a target. Enter full, reasonable cause, or a percent of total tax such as 95%.',
   ],
   [
+    '=EXT.SUGGEST(20000,15000,"reasonble cause")',
+    'target: "reasonble cause" is not a target. The closest is reasonable cause. Enter full, reasonable cause, or a percent of total tax such as 95%.',
+  ],
+  [
+    '=EXT.UNDERPAYRATE("1/1/2098","lastest")',
+    'assumedRate: "lastest" is not an annual rate. The closest is latest. Enter a percent such as 7%, or the word latest.',
+  ],
+  [
+    '=EXT.MAILTO(2025,"nonresidant",0)',
+    'state: "nonresidant" is not a state. The closest is nonresident. Enter a postal code or a name, such as ME or Maine, or foreign.',
+  ],
+  [
     '=EXT.SUGGEST(20000,15000,,"100%")',
     'cushion: "100%" is not a cushion. Enter a percent of total tax such as 5%, or dollars.',
   ],

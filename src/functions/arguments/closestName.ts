@@ -15,6 +15,12 @@ export function closestName(text: string, names: readonly string[]): string {
   return names.find((name) => compared(name) === nearest) ?? nearest;
 }
 
+/** A sentence with the word that a misspelled cell probably means, for an error message; empty if there is none. */
+export function closestSentence(cell: unknown, words: readonly string[]): string {
+  const near = typeof cell === "string" ? nearName(cell, words) : undefined;
+  return near === undefined ? "" : ` The closest is ${near}.`;
+}
+
 /**
  * The name that a misspelled text probably means.
  *

@@ -8,12 +8,14 @@ import { CODE_OF_NAME, postalCode } from "./stateNames";
 
 const ENTER = "Enter a postal code or a name, such as ME or Maine, or foreign.";
 
-function stateOf(value: CellValue, name: string): State {
+/** A state, by its code or its name. `others` are words that are accepted as well, for the closest one in the error message. */
+function stateOf(value: CellValue, name: string, others: readonly string[] = []): State {
   const word = String(plainWord(value));
   const code = word === "foreign" ? word : postalCode(word);
   if (isState(code)) return code;
-  const near = CODE_OF_NAME.get(nearName(word, [...CODE_OF_NAME.keys()]) ?? "");
-  const closest = near === undefined ? "" : ` The closest is ${STATE_NAMES[near] ?? near}.`;
+  const near = nearName(word, [...CODE_OF_NAME.keys(), "foreign", ...others]);
+  const spelled = STATE_NAMES[CODE_OF_NAME.get(near ?? "") ?? ""] ?? near;
+  const closest = spelled === undefined ? "" : ` The closest is ${spelled}.`;
   throw new InputError(name, `${shown(value)} is not a state.${closest} ${ENTER}`);
 }
 
@@ -28,7 +30,7 @@ export const state: CellKind<State | undefined> = {
   takes: "cell",
   isEmpty: isBlankOrZero,
   whenBlank: { means: undefined },
-  read: stateOf,
+  read: (value, name) => stateOf(value, name),
 };
 
 /** The state whose return is asked about. A blank cell returns an error. */
@@ -41,7 +43,7 @@ export const stateOfReturn: CellKind<State> = {
   accepted: ['"NY"', '"new york"'],
   notAccepted: ['"XX"', '""'],
   whenBlank: { enter: "Enter a postal code or a name, such as ME or Maine." },
-  read: stateOf,
+  read: (value, name) => stateOf(value, name),
 };
 
 /** The residence as the form's chart of addresses has it. A blank cell is read with the filer type. */
@@ -57,6 +59,8 @@ export const mailingResidence: CellKind<MailingResidence | undefined> = {
   whenBlank: { means: undefined },
   read: (value, name) => {
     const word = plainWord(value);
-    return word === "estate" || word === "nonresident" ? word : stateOf(value, name);
+    return word === "estate" || word === "nonresident"
+      ? word
+      : stateOf(value, name, ["estate", "nonresident"]);
   },
 };

@@ -27,6 +27,7 @@ import {
   UNREADABLE,
   type RosterHeading,
 } from "./rosterColumns";
+import { suggestedHeading } from "./suggestedHeading";
 import { unreadableCells } from "./unreadableCells";
 
 /** The year of the list, for headings that name one; `undefined` where each client has a year. */
@@ -85,6 +86,9 @@ function answersOf(
   });
 }
 
+const isClient = (row: ClientListRow | undefined): row is ClientListRow =>
+  row !== undefined && !row.isTotal && !row.isHeadings;
+
 const ROSTER = tableFunction({
   arguments: {
     clientList,
@@ -112,12 +116,16 @@ const ROSTER = tableFunction({
       remark: "withholding and estimated tax payments are added",
     },
   ],
-  note: "A blank row stays blank, and so does a row whose name begins with Total. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
+  note: "A blank row stays blank, and so does a row whose name begins with Total. 90% paid counts what is paid by the payment due date. If the list has a target or a cushion, the heading of the suggested payment says so. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
   calculate: ({ clientList: list, columns, headings, ...shared }, rules) => {
     const year = yearOfList(shared.taxYear);
     const { reading, clients } = clientsOf(list, "clientList", year, headings);
     return [
-      [...columns],
+      columns.map((heading) =>
+        heading === "Suggested payment"
+          ? suggestedHeading(heading, clients.filter(isClient))
+          : heading
+      ),
       ...clients.map((row, index): AnswerCell[] => {
         if (row === undefined) return columns.map(() => BLANK);
         if (row.isTotal || row.isHeadings) {

@@ -36,12 +36,14 @@ function percentPaid(client: RosterClient): AnswerCell {
   return share ? percentCell(share) : BLANK;
 }
 
-/** Whether enough of the tax is paid for the reasonable-cause test. The rest of the test looks at what has not happened yet. */
-function enoughPaid(client: RosterClient): AnswerCell {
-  const { rules, dates } = client;
+/**
+ * Whether enough of the tax is paid by the payment due date for the reasonable-cause test. The rest of the test, a valid extension and
+ * the balance paid with the return, looks at what has not happened yet, so the heading does not say that the test is met.
+ */
+function enoughPaid({ amounts, plan, rules, dates }: RosterClient): AnswerCell {
   const { figures } = entryOn(rules.reasonableCauseTest, dates().regular.statutory);
-  const share = sharePaid(client);
-  return share === undefined || share.greaterThanOrEqualTo(figures.shareToPay) ? "yes" : "no";
+  const needed = amounts.totalTax.times(figures.shareToPay);
+  return plan().paidOnTime.greaterThanOrEqualTo(needed) ? "yes" : "no";
 }
 
 function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
