@@ -71,7 +71,7 @@ export function topics(help: Help): readonly Topic[] {
         "Lived apart is yes or no: whether a client filing separately lived apart from the spouse all year. Social Security benefits are then taxed as those of a single filer.",
         "A net operating loss carryforward is the amount that this year may deduct, after the limit of 80% of taxable income. A capital loss carryover counts as long-term unless it is entered as short-term. A qualified charitable distribution is part of the retirement distributions entered.",
         "The foreign tax credit, education credits and the credit for the elderly are entered as amounts, after their own limits. The refundable part of the American opportunity credit is a refundable credit.",
-        "A note of your own can follow a label, in parentheses or after a dash with spaces around it: `W-2 (Ana)`, `wages - Ana`. LIABILITYLINES then lists the rows of an item one by one. A note that may change what the label means, such as `withholding (state)`, is not accepted.",
+        "A note of your own can follow a label, in parentheses or after a dash with spaces around it: `W-2 (Ana)`, `wages - Ana`. If an item is entered in several rows, LIABILITYLINES lists them one by one. A note that may change what the label means, such as `withholding (state)`, is not accepted.",
         ...ITEM_KINDS.map(({ title, items }) => ({
           title,
           terms: nameTerms(Object.values<readonly string[]>(items)),

@@ -10,8 +10,8 @@ import library from "../fixtures/library/total-tax.json";
 type Cells = (string | number)[][];
 
 const { cells: blank, headingRow, widths, formats, choices } = estimateSheet(2025);
-const labelsOf = (cells: readonly (readonly unknown[])[]): string[] =>
-  cells.slice(headingRow).map(([, label]) => String(label ?? ""));
+const labelsOf = (cells: readonly (readonly (string | number)[])[]): string[] =>
+  cells.slice(headingRow).map(([, label = ""]) => String(label));
 
 /** The sheet with amounts beside their labels; a label that is not laid out goes into a row for others. */
 function filled(

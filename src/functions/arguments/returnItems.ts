@@ -81,10 +81,11 @@ export function labeledRows<Value>(
   range: unknown,
   read: (row: LabeledRow) => Value
 ): readonly Value[] {
-  return readRows(name, pairedRows(name, range, "label and amount"), (pair) => {
+  const pairs = pairedRows(name, range, "label and amount");
+  return readRows(name, pairs, (pair): readonly { readonly value: Value }[] => {
     const row = labeledRow(pair);
-    return row === undefined ? [] : [read(row)];
-  }).flat(1) as Value[];
+    return row === undefined ? [] : [{ value: read(row) }];
+  }).flatMap((found) => found.map(({ value }) => value));
 }
 
 /** An amount of a return as it was entered. */

@@ -30,7 +30,7 @@ function cost(client: RecordedClient, asOf: number): unknown {
   const dates = DATES.map((name) => client[name] ?? "");
   const isRead =
     amounts.every((amount) => amount === "" || (typeof amount === "number" && amount >= 0)) &&
-    dates.every((date) => date === "" || ISO_DATE.test(String(date)));
+    dates.every((date) => date === "" || (typeof date === "string" && ISO_DATE.test(date)));
   if (!isRead) return "#VALUE!";
   const planned = {
     state: "",
@@ -41,7 +41,10 @@ function cost(client: RecordedClient, asOf: number): unknown {
     ...client,
     ...Object.fromEntries(AMOUNTS.map((name, index) => [name, amounts[index]])),
     ...Object.fromEntries(
-      DATES.map((name, index) => [name, dates[index] === "" ? "" : serial(String(dates[index]))])
+      DATES.map((name, index) => {
+        const date = dates[index];
+        return [name, typeof date === "string" && date !== "" ? serial(date) : ""];
+      })
     ),
   };
   return plannedCost(planned as unknown as PlannedClient, asOf);
