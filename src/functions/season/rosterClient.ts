@@ -54,9 +54,9 @@ export interface RosterClient {
   readonly amounts: Given<typeof amounts>;
   readonly rules: RosterRules;
   readonly dates: () => ClientDates;
-  /** What was done about the request, without the payment of the balance. */
   readonly record: () => RequestRecord;
-  readonly paidRecord: () => RequestRecord;
+  /** The record without the payment of the balance: a payment date that cannot be read does not hide the status. */
+  readonly requestRecord: () => RequestRecord;
   readonly stage: () => Stage;
   readonly next: () => NextDate | undefined;
   readonly plan: () => PlannedReturn;
@@ -80,17 +80,16 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
   const given = lazily(clientPlan, cell);
   const needed = lazily(amounts, cell);
   const dates = once(() => datesOf(given));
-  const record = once(() => {
+  const requestRecord = once(() => {
     const { requestedOn, confirmedOn, rejectedOn, filedOn } = given;
     return recordOf({ requestedOn, confirmedOn, rejectedOn, filedOn });
   });
-  /** The record with the payment. A payment date that cannot be read does not hide the status. */
-  const paidRecord = once(() => ({ ...record(), paidOn: given.paidOn }));
+  const record = once(() => ({ ...requestRecord(), paidOn: given.paidOn }));
   const plan = once(() => {
     const { asOf, paidWithRequest, plannedFilingDate, plannedPaymentDate } = given;
     const input = {
       dates: dates(),
-      record: paidRecord(),
+      record: record(),
       asOf,
       totalTax: needed.totalTax,
       payments: needed.payments,
@@ -109,9 +108,9 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
     rules,
     dates,
     record,
-    paidRecord,
-    stage: once(() => requestStage(dates(), record(), given.asOf, rules).stage),
-    next: once(() => nextDate(dates(), paidRecord(), given.asOf, rules)),
+    requestRecord,
+    stage: once(() => requestStage(dates(), requestRecord(), given.asOf, rules).stage),
+    next: once(() => nextDate(dates(), record(), given.asOf, rules)),
     plan,
     chargesWith: (validExtension) => charges({ ...plan(), validExtension }, rules),
     issues: once(() => requestIssues(clientRequestOf(lazily(clientRequest, cell)), rules)),

@@ -51,10 +51,10 @@ function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
   return moneyCell(suggestedPayment({ ...amounts, target, cushion, firstInstallment }, rules));
 }
 
-function method({ given, dates, record, stage, rules }: RosterClient): AnswerCell {
+function method({ given, dates, requestRecord, stage, rules }: RosterClient): AnswerCell {
   if (stage() !== "not requested" && stage() !== "rejected") return BLANK;
   const { taxYear, paidWithRequest, asOf } = given;
-  const { rejectedOn } = record();
+  const { rejectedOn } = requestRecord();
   const input = { taxYear, dates: dates(), paidWithRequest, asOf, rejectedOn };
   return bestMethod(requestMethods(input, rules));
 }
@@ -79,10 +79,10 @@ function isToMail(client: RosterClient): boolean {
 }
 
 function toConfirm(client: RosterClient): AnswerCell {
-  const { given, record, stage, rules } = client;
+  const { given, requestRecord, stage, rules } = client;
   if (stage() === "filed") return BLANK;
   const noDate =
-    given.validExtension === true && record().requestedOn === undefined && isPast(client)
+    given.validExtension === true && requestRecord().requestedOn === undefined && isPast(client)
       ? "the extension is entered as yes, without the date of the request"
       : "";
   const others = confirmFirst(given, () => isToMail(client), rules);
@@ -91,8 +91,8 @@ function toConfirm(client: RosterClient): AnswerCell {
 
 /** The text of the letter, without the cost, which needs a planned date or a rate. */
 function letter(client: RosterClient): AnswerCell {
-  const { given, amounts, dates, paidRecord, rules } = client;
-  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: paidRecord() }, rules);
+  const { given, amounts, dates, record, rules } = client;
+  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: record() }, rules);
   return letterParagraphs(facts, { cost: undefined, stillNeeded: "" })
     .flatMap(({ sentences }) => sentences)
     .join(" ");
