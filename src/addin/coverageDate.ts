@@ -1,8 +1,8 @@
-import type { CalendarDate } from "../calendar/calendarDate";
+import { calendarDate, type CalendarDate } from "../calendar/calendarDate";
 import { shortDate } from "../calendar/writtenDate";
 
 /** The date that rule tables have if the law has no end date. */
-const NO_END_DATE = "9999-12-31";
+const NO_END_DATE = calendarDate("9999-12-31");
 
 /**
  * The first or last date that a rule table covers, as a cell shows it.

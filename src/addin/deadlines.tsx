@@ -1,12 +1,13 @@
 import { useMemo, useState } from "preact/hooks";
+import { yearOf } from "../calendar/calendarDate";
 import { FILER_TYPES } from "../calculation/filerType";
 import { STATES } from "../calculation/state";
-import { ruleTables } from "../rules/ruleTables";
+import { rulebook } from "../rules/rulebook";
 import { AnswerView } from "./answerView";
 import { liveAnswer } from "./liveAnswer";
 
 /** The tax year whose deadlines are shown first: that of the latest Form 4868 in the rule tables. */
-const LATEST_YEAR = Number(ruleTables.get("mailing-addresses")?.knownThrough.slice(0, 4));
+const LATEST_YEAR = yearOf(rulebook.mailingAddresses.knownThrough);
 
 interface ChoiceProps {
   readonly id: string;

@@ -4,6 +4,7 @@ import {
   calendarDate,
   daysBetween,
   lastDayOfMonth,
+  yearOf,
   type CalendarDate,
 } from "../calendar/calendarDate";
 
@@ -83,5 +84,5 @@ export function includesYear({ firstDay, lastDay }: TaxYear, other: TaxYear): bo
 
 /** Whether a tax year is a fiscal year. A 52/53-week year is one even if it ends near December 31 (section 441(e)). */
 export function isFiscalYear({ lastDay, closesOn }: TaxYear): boolean {
-  return closesOn !== undefined || !lastDay.endsWith("-12-31");
+  return closesOn !== undefined || yearOf(addDays(lastDay, 1)) === yearOf(lastDay);
 }

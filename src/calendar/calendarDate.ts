@@ -1,22 +1,37 @@
-import { UTCDate } from "@date-fns/utc";
-import {
-  addMonths as addMonthsToInstant,
-  getDay,
-  lastDayOfMonth as lastInstantDayOfMonth,
-} from "date-fns";
+import { UTCDateMini } from "@date-fns/utc/date/mini";
+import { addMonths as addMonthsToInstant, lastDayOfMonth as lastInstantDayOfMonth } from "date-fns";
 
 /**
- * A calendar date written "YYYY-MM-DD", without time or time zone. Two dates compare as text.
+ * A calendar date, without time or time zone: days from 1899-12-30. From 61 on, March 1, 1900, it equals the worksheet's own serial.
  *
+ * Two dates compare and subtract as numbers. A text never shows the number: `written`, `shortDate` and `longDate` write the date.
  * Only this folder converts one to an instant, always midnight UTC, so that no answer depends on where the workbook is open.
  */
-export type CalendarDate = string & { readonly calendarDate: unique symbol };
+export type CalendarDate = number & { readonly calendarDate: unique symbol };
 
-const WRITTEN = /^(\d{4})-(\d{2})-(\d{2})$/;
+const WRITTEN = /^\d{4}-\d{2}-\d{2}$/;
 const MILLISECONDS_A_DAY = 86_400_000;
+const DATE_ZERO = Date.UTC(1899, 11, 30);
+/** The weekday of date zero, a Saturday, and the days of a week. */
+const WEEKDAY_ZERO = 6;
+const DAYS_A_WEEK = 7;
 
-const written = (instant: Date): CalendarDate => instant.toISOString().slice(0, 10) as CalendarDate;
-const midnight = (date: CalendarDate): UTCDate => new UTCDate(Date.parse(date));
+const millisecondsOf = (date: CalendarDate): number => DATE_ZERO + date * MILLISECONDS_A_DAY;
+const midnight = (date: CalendarDate): Date => new Date(millisecondsOf(date));
+/** Midnight for the library, whose functions otherwise take the time zone of the computer. */
+const libraryMidnight = (date: CalendarDate): Date => new UTCDateMini(millisecondsOf(date));
+const dateAt = (milliseconds: number): CalendarDate =>
+  ((milliseconds - DATE_ZERO) / MILLISECONDS_A_DAY) as CalendarDate;
+
+/**
+ * Writes a date as rules, tests and code write it.
+ *
+ * @param date - The date.
+ * @returns Year, month and day with hyphens: "2026-04-15".
+ */
+export function written(date: CalendarDate): string {
+  return midnight(date).toISOString().slice(0, 10);
+}
 
 /**
  * Reads a date written "YYYY-MM-DD".
@@ -28,8 +43,8 @@ export function parseCalendarDate(text: string): CalendarDate | undefined {
   if (!WRITTEN.test(text)) return undefined;
   const instant = Date.parse(text);
   if (Number.isNaN(instant)) return undefined;
-  const date = written(new UTCDate(instant));
-  return date === text ? date : undefined;
+  const date = dateAt(instant);
+  return written(date) === text ? date : undefined;
 }
 
 /**
@@ -47,27 +62,33 @@ export function calendarDate(text: string): CalendarDate {
 
 /** The calendar year of a date. */
 export function yearOf(date: CalendarDate): number {
-  return Number(date.slice(0, 4));
+  return midnight(date).getUTCFullYear();
 }
 
 /** The month of a date, 1 to 12. */
 export function monthOf(date: CalendarDate): number {
-  return Number(date.slice(5, 7));
+  return midnight(date).getUTCMonth() + 1;
+}
+
+/** The day of the month of a date, 1 to 31. */
+export function dayOfMonthOf(date: CalendarDate): number {
+  return midnight(date).getUTCDate();
 }
 
 /** Day of the week, 0 = Sunday to 6 = Saturday. */
 export function weekdayOf(date: CalendarDate): number {
-  return getDay(midnight(date));
+  const weekday = (date + WEEKDAY_ZERO) % DAYS_A_WEEK;
+  return weekday < 0 ? weekday + DAYS_A_WEEK : weekday;
 }
 
 /** The date `days` later; earlier if negative. */
 export function addDays(date: CalendarDate, days: number): CalendarDate {
-  return written(new UTCDate(Date.parse(date) + days * MILLISECONDS_A_DAY));
+  return (date + days) as CalendarDate;
 }
 
 /** Days from `from` to `to` as a difference: April 15 to April 16 is one. */
 export function daysBetween(from: CalendarDate, to: CalendarDate): number {
-  return (Date.parse(to) - Date.parse(from)) / MILLISECONDS_A_DAY;
+  return to - from;
 }
 
 /**
@@ -76,12 +97,12 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
  * Always count from the first date: January 31 plus one month, plus one month, is not January 31 plus two months.
  */
 export function addMonths(date: CalendarDate, months: number): CalendarDate {
-  return written(addMonthsToInstant(midnight(date), months));
+  return dateAt(addMonthsToInstant(libraryMidnight(date), months).getTime());
 }
 
 /** Sorts dates, earliest first. */
 export function compareDates(one: CalendarDate, other: CalendarDate): number {
-  return one < other ? -1 : one > other ? 1 : 0;
+  return one - other;
 }
 
 /** The earlier of two dates. */
@@ -96,7 +117,7 @@ export function laterDate(one: CalendarDate, other: CalendarDate): CalendarDate 
 
 /** The last day of the month of a date. */
 export function lastDayOfMonth(date: CalendarDate): CalendarDate {
-  return written(lastInstantDayOfMonth(midnight(date)));
+  return dateAt(lastInstantDayOfMonth(libraryMidnight(date)).getTime());
 }
 
 /** Days in a calendar year, the divisor of a daily interest rate (26 CFR 301.6622-1(a)). */

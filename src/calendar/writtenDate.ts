@@ -1,4 +1,4 @@
-import { monthOf, yearOf, type CalendarDate } from "./calendarDate";
+import { dayOfMonthOf, monthOf, yearOf, type CalendarDate } from "./calendarDate";
 
 /** Names of the months, January first. */
 export const MONTHS = [
@@ -16,8 +16,6 @@ export const MONTHS = [
   "December",
 ];
 
-const dayOfMonth = (date: CalendarDate): number => Number(date.slice(8));
-
 /**
  * A date as cells and error messages show it: month first, no leading zeros.
  *
@@ -25,7 +23,7 @@ const dayOfMonth = (date: CalendarDate): number => Number(date.slice(8));
  * shortDate("2026-04-15") //=> "4/15/2026"
  */
 export function shortDate(date: CalendarDate): string {
-  return `${String(monthOf(date))}/${String(dayOfMonth(date))}/${String(yearOf(date))}`;
+  return `${String(monthOf(date))}/${String(dayOfMonthOf(date))}/${String(yearOf(date))}`;
 }
 
 /**
@@ -36,5 +34,5 @@ export function shortDate(date: CalendarDate): string {
  */
 export function longDate(date: CalendarDate): string {
   const month = MONTHS[monthOf(date) - 1] ?? "";
-  return `${month} ${String(dayOfMonth(date))}, ${String(yearOf(date))}`;
+  return `${month} ${String(dayOfMonthOf(date))}, ${String(yearOf(date))}`;
 }

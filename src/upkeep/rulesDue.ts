@@ -1,6 +1,11 @@
 import { parseArgs } from "node:util";
 import { logErrorMessage } from "office-addin-cli";
-import { compareDates, parseCalendarDate, type CalendarDate } from "../calendar/calendarDate";
+import {
+  compareDates,
+  parseCalendarDate,
+  written,
+  type CalendarDate,
+} from "../calendar/calendarDate";
 import { ruleTables, summarize, type RuleTableSummary } from "../rules/ruleTables";
 
 /** Tables that do not cover a date, in the order in which they ran out. */
@@ -18,10 +23,11 @@ function main(): void {
   if (date === undefined)
     throw new Error("Enter a date, such as: npm run rules:due -- --on 2027-01-01");
   const due = runOutBy(date);
-  if (due.length === 0) console.log(`Every rule table covers dates through ${date} or later.`);
+  if (due.length === 0)
+    console.log(`Every rule table covers dates through ${written(date)} or later.`);
   for (const { id, title, keyedBy, knownThrough } of due) {
     console.log(
-      `rules/${id}.json  covers dates through ${knownThrough}  ${title} (looked up by ${keyedBy})`
+      `rules/${id}.json  covers dates through ${written(knownThrough)}  ${title} (looked up by ${keyedBy})`
     );
   }
 }

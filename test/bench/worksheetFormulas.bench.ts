@@ -1,6 +1,5 @@
 import { bench, describe } from "vitest";
 import { interest } from "../../src/functions/penalty/interest";
-import { serialFromDate } from "../../src/calendar/dateSerial";
 import { ratePeriods } from "../../src/calculation/penalty/ratePeriods";
 import { rulebook } from "../../src/rules/rulebook";
 import { calendarDate } from "../../src/calendar/calendarDate";
@@ -14,8 +13,8 @@ const LAST = "2026-12-31";
 const periods = ratePeriods(calendarDate("2026-04-15"), calendarDate(LAST), {
   table: rulebook.underpaymentRate,
 });
-const starts = periods.map(({ from }) => serialFromDate(from));
-const ends = periods.map(({ to }) => serialFromDate(to));
+const starts = periods.map(({ from }) => from);
+const ends = periods.map(({ to }) => to);
 const daily = periods.map(({ rate, divisor }) => Math.log(1 + rate.toNumber() / divisor));
 const rows = String(periods.length);
 const [start, end, logarithm] = ["H", "I", "J"].map((column) => `${column}1:${column}${rows}`);

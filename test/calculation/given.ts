@@ -1,4 +1,4 @@
-import { calendarDate } from "../../src/calendar/calendarDate";
+import { calendarDate, written, type CalendarDate } from "../../src/calendar/calendarDate";
 import type { DueDate } from "../../src/calculation/dueDate/dueDate";
 import type { Payment } from "../../src/calculation/penalty/underpaymentInterest";
 import { isState, type State } from "../../src/calculation/state";
@@ -11,6 +11,10 @@ import type { Source } from "../../src/rules/source";
 
 /** A date written YYYY-MM-DD. */
 export const day = calendarDate;
+
+/** A date as tests write it, if there is one. */
+export const dateText = (date: CalendarDate | undefined): string | undefined =>
+  date === undefined ? undefined : written(date);
 
 /** Dollars, or a rate, written as text. */
 export const usd = (text: string | number): Decimal => new Decimal(text);

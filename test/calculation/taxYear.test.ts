@@ -12,7 +12,10 @@ import { day, fiscalYear } from "./given";
 
 describe("a tax year", () => {
   it("of the calendar runs from January 1 to December 31", () => {
-    expect(calendarTaxYear(2025)).toEqual({ firstDay: "2025-01-01", lastDay: "2025-12-31" });
+    expect(calendarTaxYear(2025)).toEqual({
+      firstDay: day("2025-01-01"),
+      lastDay: day("2025-12-31"),
+    });
   });
 
   // 26 U.S.C. 441(e): a fiscal year is twelve months ending on the last day of a month.
@@ -22,7 +25,7 @@ describe("a tax year", () => {
     ["2025-02-28", "2024-03-01"],
     ["2025-12-31", "2025-01-01"],
   ])("may end on %s, having begun on %s", (last, first) => {
-    expect(fiscalTaxYear(day(last))).toEqual({ firstDay: first, lastDay: last });
+    expect(fiscalTaxYear(day(last))).toEqual({ firstDay: day(first), lastDay: day(last) });
   });
 
   // 26 CFR 1.441-2(a)(2): as many as six days before the end of the month, or three days after it.
@@ -38,16 +41,16 @@ describe("a tax year", () => {
     "of 52 or 53 weeks that ends on %s is treated as ending on May 31",
     (last) => {
       expect(fiscalTaxYear(day(last))).toEqual({
-        firstDay: "2024-06-01",
-        lastDay: "2025-05-31",
-        closesOn: last,
+        firstDay: day("2024-06-01"),
+        lastDay: day("2025-05-31"),
+        closesOn: day(last),
       });
     }
   );
 
   // 26 CFR 1.441-2(a)(4), Example: the last Saturday in November 2001, and the Saturday nearest to its end.
   it.each(["2001-11-24", "2001-12-01"])("ends with November 2001 if it ends on %s", (last) => {
-    expect(fiscalTaxYear(day(last))?.lastDay).toBe("2001-11-30");
+    expect(fiscalTaxYear(day(last))?.lastDay).toBe(day("2001-11-30"));
   });
 
   // 26 U.S.C. 441(e), second sentence: the elected 52/53-week year is a fiscal year.

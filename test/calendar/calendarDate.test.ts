@@ -6,6 +6,7 @@ import {
   calendarDate,
   compareDates,
   daysBetween,
+  dayOfMonthOf,
   daysInYear,
   earlierDate,
   lastDayOfMonth,
@@ -13,9 +14,12 @@ import {
   monthOf,
   parseCalendarDate,
   weekdayOf,
+  written,
   yearOf,
+  type CalendarDate,
 } from "../../src/calendar/calendarDate";
 import { daysFrom, RUNS } from "../calculation/arbitrary";
+import { civil, daysInMonth, weekday, written as civilText } from "../secondOpinion/civilDays";
 import dayCounts from "../fixtures/published/day-counts.json";
 
 const anyDay = daysFrom("1900-03-01", "2199-12-31");
@@ -24,8 +28,8 @@ describe("reading a day", () => {
   it.each(["2026-04-15", "2024-02-29", "2000-02-29", "1970-01-01", "9999-12-31"])(
     "takes %s",
     (text) => {
-      expect(parseCalendarDate(text)).toBe(text);
-      expect(calendarDate(text)).toBe(text);
+      expect(parseCalendarDate(text)).toBe(calendarDate(text));
+      expect(written(calendarDate(text))).toBe(text);
     }
   );
 
@@ -45,9 +49,30 @@ describe("reading a day", () => {
     expect(() => calendarDate(text)).toThrow(RangeError);
   });
 
-  it("gives the year and the month", () => {
-    expect(yearOf(calendarDate("2026-04-15"))).toBe(2026);
-    expect(monthOf(calendarDate("2026-04-15"))).toBe(4);
+  it("gives the year, the month and the day of the month", () => {
+    const date = calendarDate("2026-04-15");
+    expect([yearOf(date), monthOf(date), dayOfMonthOf(date)]).toEqual([2026, 4, 15]);
+  });
+
+  it("is the inverse of writing, and agrees with an independent calendar, for every worksheet date", () => {
+    // The independent calendar counts from January 1, 1970, which is worksheet date 25569.
+    const wrong = [];
+    for (let serial = 61; serial <= 109_574; serial++) {
+      const date = serial as CalendarDate;
+      const { year, month, date: dayOfMonth } = civil(serial - 25_569);
+      const last = daysInMonth(year, month);
+      const isSame =
+        written(date) === civilText(serial - 25_569) &&
+        parseCalendarDate(written(date)) === date &&
+        yearOf(date) === year &&
+        monthOf(date) === month &&
+        dayOfMonthOf(date) === dayOfMonth &&
+        weekdayOf(date) === weekday(serial - 25_569) &&
+        lastDayOfMonth(date) === addDays(date, last - dayOfMonth);
+      if (!isSame) wrong.push(serial);
+    }
+    expect(wrong).toEqual([]);
+    expect(written(109_574 as CalendarDate)).toBe("2199-12-31");
   });
 });
 
@@ -68,7 +93,10 @@ describe("days between", () => {
   it("order as the text of the days does", () => {
     fc.assert(
       fc.property(anyDay, anyDay, (one, other) => {
-        expect(Math.sign(daysBetween(one, other))).toBe(one < other ? 1 : one > other ? -1 : 0);
+        const [earlier, later] = [written(one), written(other)];
+        expect(Math.sign(daysBetween(one, other))).toBe(
+          earlier < later ? 1 : earlier > later ? -1 : 0
+        );
       }),
       RUNS
     );
@@ -96,14 +124,14 @@ describe("adding months", () => {
     ["2026-11-15", 2, "2027-01-15"],
     ["2024-02-29", 12, "2025-02-28"],
   ])("%s and %i is %s", (from, months, to) => {
-    expect(addMonths(calendarDate(from), months)).toBe(to);
+    expect(written(addMonths(calendarDate(from), months))).toBe(to);
   });
 
   it("keeps the day number or falls on the last day of a shorter month", () => {
     fc.assert(
       fc.property(anyDay, fc.integer({ min: 0, max: 120 }), (from, months) => {
         const to = addMonths(from, months);
-        const sameNumber = to.slice(8) === from.slice(8);
+        const sameNumber = dayOfMonthOf(to) === dayOfMonthOf(from);
         expect(sameNumber || to === lastDayOfMonth(to)).toBe(true);
         expect((yearOf(to) - yearOf(from)) * 12 + monthOf(to) - monthOf(from)).toBe(months);
       }),
@@ -153,6 +181,6 @@ describe("the calendar", () => {
     ["2026-12-31", "2026-12-31"],
     ["2026-04-15", "2026-04-30"],
   ])("the month of %s ends %s", (from, last) => {
-    expect(lastDayOfMonth(calendarDate(from))).toBe(last);
+    expect(written(lastDayOfMonth(calendarDate(from)))).toBe(last);
   });
 });

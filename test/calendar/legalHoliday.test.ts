@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, calendarDate, weekdayOf, yearOf } from "../../src/calendar/calendarDate";
+import { written, addDays, calendarDate, weekdayOf, yearOf } from "../../src/calendar/calendarDate";
 import { legalHolidayOn } from "../../src/calendar/legalHoliday";
 import { rulebook } from "../../src/rules/rulebook";
 import { daysFrom, RUNS } from "../calculation/arbitrary";
@@ -12,7 +12,7 @@ function holidaysOf(year: number): readonly string[] {
   const found: string[] = [];
   let day = calendarDate(`${String(year)}-01-01`);
   for (; yearOf(day) === year; day = addDays(day, 1))
-    if (legalHolidayOn(day, rules)) found.push(day);
+    if (legalHolidayOn(day, rules)) found.push(written(day));
   return found;
 }
 

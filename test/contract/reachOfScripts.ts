@@ -22,6 +22,7 @@ const STORAGE = "storage of client data";
 export const PAGE = "storage, network or code through the page";
 const CLOCK = "the clock";
 export const LATER = "results that come later";
+const SLOW_TEXT = "text in the language of the user, slow to load";
 const CHANCE = "chance";
 const OTHERS = "messages to or from other pages";
 
@@ -60,6 +61,7 @@ const looked: readonly (readonly [pattern: RegExp, why: string, sample: string])
   [/\bDate\.now\b/, CLOCK, "Date.now()"],
   [/\bperformance\b/, CLOCK, "performance.now()"],
   [/\bTemporal\b/, CLOCK, "Temporal.Now.instant()"],
+  [/\bIntl\b/, SLOW_TEXT, "new Intl.DateTimeFormat"],
   [/\bset(Timeout|Interval)\b/, LATER, "setTimeout(work,1)"],
   [/\brequest(AnimationFrame|IdleCallback)\b/, LATER, "requestAnimationFrame(work)"],
   [/\bMath\.random\b/, CHANCE, "Math.random()"],
@@ -79,7 +81,7 @@ export const BROUGHT_ALONG: readonly Allowance[] = [
   {
     where: /0===arguments\.length\?Date\.now\(\)/g,
     times: 1,
-    why: "@date-fns/utc: a UTCDate without arguments, which src/calendar never makes",
+    why: "@date-fns/utc: a UTCDateMini without arguments, which src/calendar never makes",
   },
   {
     where: /!crypto\.getRandomValues&&!crypto\.randomBytes/g,

@@ -25,6 +25,20 @@ export function one(of: "a" | "b"): number {
     ]);
   });
 
+  it("fails a date in a text that is not written as one", async () => {
+    const text = (
+      date: string
+    ): string => `import { written, type CalendarDate } from "./calendarDate";
+/** A sentence. */
+export const sentence = (date: CalendarDate): string => \`From \${written(date)} to \${${date}}\`;
+`;
+    const file = "src/calendar/dateSerial.ts";
+    expect(await faultsWithTypes(file, text("written(date)"))).toEqual([]);
+    expect(await faultsWithTypes(file, text("date"))).toEqual([
+      "@typescript-eslint/restrict-template-expressions",
+    ]);
+  });
+
   it.each([
     ["a list", "export const all = (rest: string[]) => [...['a', 'b'], ...rest];\n"],
     ["an object", "export const all = (rest: object) => ({ ...{ a: 1, b: 2 }, ...rest });\n"],

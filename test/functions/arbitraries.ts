@@ -1,4 +1,5 @@
 import fc from "fast-check";
+import { written } from "../../src/calendar/calendarDate";
 import { dateFromSerial } from "../../src/calendar/dateSerial";
 import type { ArgumentKind } from "../../src/functions/arguments/argumentKind";
 import { clientRequest } from "../../src/functions/arguments/clientRequest";
@@ -62,10 +63,12 @@ const maybe = (arbitrary: fc.Arbitrary<unknown>): fc.Arbitrary<unknown> =>
   fc.option(arbitrary, { freq: 2 });
 
 /** Ways to write a worksheet date: as a number, with a time of day, as US text, as ISO text. */
-function written(serial: number): unknown[] {
-  const iso = String(dateFromSerial(serial));
-  const [year = "", month = "", date = ""] = iso.split("-");
-  return [serial, serial + 0.25, iso, `${month}/${date}/${year}`, `${month}-${date}-${year}`];
+function writings(serial: number): unknown[] {
+  const date = dateFromSerial(serial);
+  const iso = date === undefined ? "" : written(date);
+  const [year = "", month = "", dayOfMonth = ""] = iso.split("-");
+  const parts = [month, dayOfMonth, year];
+  return [serial, serial + 0.25, iso, parts.join("/"), parts.join("-")];
 }
 
 const dates = (from: number, span: number): fc.Arbitrary<unknown> =>
@@ -74,7 +77,7 @@ const dates = (from: number, span: number): fc.Arbitrary<unknown> =>
     fc.constantFrom(...BOUNDARY_DAYS),
     fc
       .tuple(fc.nat({ max: span - 1 }), fc.nat({ max: 4 }))
-      .map(([days, way]) => written(from + days)[way])
+      .map(([days, way]) => writings(from + days)[way])
   );
 
 const cents = fc.nat({ max: 10_000_000 }).map((amount) => amount / 100);
@@ -234,7 +237,7 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
       "Interest",
       "business profit",
       "long-term gain",
-      "K-1",
+      "K-1 ordinary income (Smith)",
       "SALT",
       "withholding",
       "children under 17",
@@ -243,6 +246,8 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
       "1040-ES",
       "qualified tips"
     ),
+  "payment-item-rows": (story) =>
+    labeled(story, "withholding", "W-2 box 2 (Ana)", "1040-ES", "overpayment applied", "wages"),
   "change-rows": (story) =>
     rows(
       story,

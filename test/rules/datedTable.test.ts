@@ -24,7 +24,11 @@ const withFirst = (change: object) => ({
 describe("reading a dated table", () => {
   it("takes figures exactly as written, with the source of each entry", () => {
     const table = readDatedTable(written);
-    expect(table).toMatchObject({ ...head, knownFrom: "2020-01-01" });
+    expect(table).toMatchObject({
+      ...head,
+      knownFrom: calendarDate("2020-01-01"),
+      knownThrough: calendarDate(head.knownThrough),
+    });
     expect(table.entries.map(({ figures }) => figures.rate.toString())).toEqual(["0.1", "0.07"]);
     expect(table.entries[1]?.source).toEqual({
       document: "usc-26",

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { rulebook } from "../../src/rules/rulebook";
+import { written } from "../../src/calendar/calendarDate";
 import published from "../fixtures/published/underpayment-rates.json";
 
 const quarters = (from: string, through: string): string[] => {
@@ -15,14 +16,17 @@ describe("the underpayment rates", () => {
 
   // Source: Rev. Rul. 2024-18 and the later rulings, as the fixture says.
   it("are those published, quarter by quarter", () => {
-    const held = entries.map(({ from, figures }) => ({ from, rate: figures.rate.toNumber() }));
+    const held = entries.map(({ from, figures }) => ({
+      from: written(from),
+      rate: figures.rate.toNumber(),
+    }));
     expect(held).toEqual(published.values);
   });
 
   // 26 U.S.C. 6621(b): the rates are set for each calendar quarter.
   it("miss no quarter through the last one known", () => {
-    const first = entries[0]?.from ?? "";
-    expect(entries.map(({ from }) => from)).toEqual(quarters(first, knownThrough));
+    const begins = entries.map(({ from }) => written(from));
+    expect(begins).toEqual(quarters(begins[0] ?? "", written(knownThrough)));
   });
 
   // 26 U.S.C. 6621(a)(2): a whole per cent plus three.

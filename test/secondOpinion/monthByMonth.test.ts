@@ -4,6 +4,7 @@
  */
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { written as isoText } from "../../src/calendar/calendarDate";
 import { clientDates } from "../../src/calculation/dueDate/clientDates";
 import type { DueDate } from "../../src/calculation/dueDate/dueDate";
 import { charges } from "../../src/calculation/penalty/charges";
@@ -109,9 +110,9 @@ const anyLateReturn: fc.Arbitrary<LateReturn> = fc
 
 describe("dates by the statute", () => {
   const both = (due: DueDate): ActDate => ({
-    fifteenth: dayWritten(due.statutory),
-    named: dayWritten(due.countedFrom),
-    last: dayWritten(due.lastDay),
+    fifteenth: dayWritten(isoText(due.statutory)),
+    named: dayWritten(isoText(due.countedFrom)),
+    last: dayWritten(isoText(due.lastDay)),
   });
 
   it("are the same for every tax year of 2009 to 2027, every filer type and every state", () => {

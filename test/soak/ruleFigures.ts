@@ -1,5 +1,5 @@
 import { isDeepStrictEqual } from "node:util";
-import { addDays, calendarDate } from "../../src/calendar/calendarDate";
+import { written, addDays, calendarDate } from "../../src/calendar/calendarDate";
 
 /** A value of a rules file and how it is changed a little. */
 export interface RuleFigure {
@@ -61,9 +61,9 @@ function changedALittle(key: string, was: unknown, words: readonly unknown[]): u
   if (typeof was === "boolean") return !was;
   if (typeof was === "number") return was === 12 ? 11 : was + 1;
   if (typeof was !== "string") throw new TypeError(`${String(was)} is no value of a rules file`);
-  if (DAY.test(was)) return addDays(calendarDate(was), MOVED_EARLIER.test(key) ? -1 : 1);
+  if (DAY.test(was)) return written(addDays(calendarDate(was), MOVED_EARLIER.test(key) ? -1 : 1));
   if (DAY_OF_YEAR.test(was))
-    return addDays(calendarDate(`${String(LEAP_YEAR)}-${was}`), 1).slice(5);
+    return written(addDays(calendarDate(`${String(LEAP_YEAR)}-${was}`), 1)).slice(5);
   if (DECIMAL.test(was)) return decimalAfter(was);
   return anotherWord(was, words);
 }
@@ -78,7 +78,7 @@ function* leaves(node: unknown, path: readonly string[]): Generator<readonly [st
 
 const isPosition = (key: string): boolean => /^\d+$/.test(key);
 
-function written(path: readonly string[]): string {
+function pathText(path: readonly string[]): string {
   return path
     .map((key) => (isPosition(key) ? `[${key}]` : `.${key}`))
     .join("")
@@ -109,7 +109,7 @@ export function ruleFigures(file: unknown): readonly RuleFigure[] {
     .map(([path, was]) => ({ path, was, column: path.filter((key) => !isPosition(key)).join() }));
   return found.map(({ path, was, column }) => {
     const words = found.filter((other) => other.column === column).map((other) => other.was);
-    const place = written(path);
+    const place = pathText(path);
     const becomes = changedALittle(path.at(-1) ?? "", was, words);
     if (isDeepStrictEqual(was, becomes)) throw new RangeError(`${place} is not changed`);
     return { place, path, was, becomes };

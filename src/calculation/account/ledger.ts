@@ -98,11 +98,12 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
   const { excused } = charges({ ...whole, through: last }, rules);
   const outcome = { excused, timely: filedOn <= filingDue.lastDay };
   const notice =
-    noticeOn &&
-    noticeAndDemand(
-      { noticeOn, totalTax, payments, state, atNotice: chargesThrough(noticeOn) },
-      rules
-    );
+    noticeOn === undefined
+      ? undefined
+      : noticeAndDemand(
+          { noticeOn, totalTax, payments, state, atNotice: chargesThrough(noticeOn) },
+          rules
+        );
 
   let paid = ZERO;
   return dated.map(({ date, event, amount, source }) => {

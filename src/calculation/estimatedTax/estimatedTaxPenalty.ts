@@ -2,6 +2,7 @@ import {
   daysBetween,
   earlierDate,
   laterDate,
+  written,
   type CalendarDate,
 } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
@@ -117,7 +118,7 @@ export function estimatedTaxPenalty(
       const begins = laterDate(from, due.countedFrom);
       const ends = earlierDate(to, stops);
       if (begins >= ends) continue;
-      const key = `${String(installment)}|${begins}|${ends}`;
+      const key = `${String(installment)}|${written(begins)}|${written(ends)}`;
       const lineAmount = amount.plus(lines.get(key)?.amount ?? ZERO);
       const days = daysBetween(begins, ends);
       const penalty = toCents(lineAmount.times(days).times(rate).div(divisor));

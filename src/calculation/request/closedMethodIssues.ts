@@ -21,7 +21,8 @@ export function closedMethodIssues(request: ClientRequest, rules: ResendRules): 
   const { regular } = dates;
   const { requestedOn, confirmedOn, rejectedOn } = record;
   const isRejected = rejectedOn !== undefined && rejectedOn <= asOf;
-  const resentOn = isRejected && confirmedOn && confirmedOn >= rejectedOn ? confirmedOn : undefined;
+  const isResent = isRejected && confirmedOn !== undefined && confirmedOn >= rejectedOn;
+  const resentOn = isResent ? confirmedOn : undefined;
   const lastMadeOn = isRejected ? resentOn : requestedOn;
   const isMade = lastMadeOn !== undefined && lastMadeOn <= asOf;
   const madeOn = isMade ? lastMadeOn : asOf;

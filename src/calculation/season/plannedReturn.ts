@@ -73,13 +73,13 @@ export function plannedReturn(input: PlanInput, rules: ResendRules): PlannedRetu
   const withRequestOn = paidLater && withRequest.greaterThan(0) ? record.requestedOn : undefined;
   const balance = atLeastZero(totalTax.minus(payments).minus(withRequest));
   const later = [
-    ...(withRequestOn ? [{ date: withRequestOn, amount: withRequest }] : []),
+    ...(withRequestOn === undefined ? [] : [{ date: withRequestOn, amount: withRequest }]),
     ...(balance.greaterThan(0) ? [{ date: paidOn, amount: balance }] : []),
   ];
   return {
     dates,
     totalTax,
-    paidOnTime: withRequestOn ? payments : payments.plus(withRequest),
+    paidOnTime: withRequestOn === undefined ? payments.plus(withRequest) : payments,
     payments: later.toSorted((one, other) => (one.date < other.date ? -1 : 1)),
     filedOn,
     validExtension,

@@ -1,5 +1,4 @@
 import { Decimal } from "decimal.js";
-import { serialFromDate } from "../../calendar/dateSerial";
 import { parseUsDate } from "../../calendar/parseUsDate";
 import type { EngineValue } from "./functionBridge";
 
@@ -44,7 +43,7 @@ export function numberOfText(given: string): number {
   }
   const date = parseUsDate(text);
   if (date === undefined) throw new FunctionError("#VALUE!");
-  return serialFromDate(date);
+  return date;
 }
 
 /** The cells of an argument. */

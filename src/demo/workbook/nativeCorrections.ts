@@ -2,7 +2,7 @@ import { Decimal } from "decimal.js";
 import type { EngineFunction, EngineValue } from "./functionBridge";
 import { atFifteenDigits, decimal, FunctionError, number } from "./nativeArguments";
 import { NEARLY_WHOLE } from "./nativeRounding";
-import { dateOfParts, datePart, networkDays, weekday, workday } from "./nativeDates";
+import { dateOfParts, day, month, networkDays, weekday, workday, year } from "./nativeDates";
 
 /** The function of this bridge that gives a number the digits that Excel compares. */
 export const FIFTEEN_DIGITS = "FIFTEEN.DIGITS";
@@ -58,17 +58,17 @@ type Corrected = [name: string, least: number, most: number, of: Calculate];
 const CORRECTED: readonly Corrected[] = [
   ["CEILING", 2, 2, multiple((quotient) => quotient.ceil(), 0)],
   ["DATE", 3, 3, dateOfParts],
-  ["DAY", 1, 1, datePart(({ day }) => day)],
+  ["DAY", 1, 1, day],
   ["FLOOR", 2, 2, multiple((quotient) => quotient.floor(), undefined)],
   ["FV", 3, 5, futureValue],
-  ["MONTH", 1, 1, datePart(({ month }) => month)],
+  ["MONTH", 1, 1, month],
   ["NETWORKDAYS.INTL", 2, 4, networkDays],
   ["NPER", 3, 5, numberOfPeriods],
   ["ROUND", 2, 2, roundedAt],
   ["VALUE", 1, 1, (values) => number(values[0])],
   ["WEEKDAY", 1, 2, weekday],
   ["WORKDAY.INTL", 2, 4, workday],
-  ["YEAR", 1, 1, datePart(({ year }) => year)],
+  ["YEAR", 1, 1, year],
 ];
 
 function answered(calculate: () => number): EngineValue {

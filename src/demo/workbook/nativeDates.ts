@@ -1,3 +1,4 @@
+import { type CalendarDate, dayOfMonthOf, monthOf, yearOf } from "../../calendar/calendarDate";
 import { dateFromSerial } from "../../calendar/dateSerial";
 import { cellsOf, FunctionError, number } from "./nativeArguments";
 import type { EngineValue } from "./functionBridge";
@@ -71,27 +72,34 @@ const JANUARY = 31;
 const LAST = 2_958_465;
 
 /** A part of the date with a serial number: YEAR, MONTH and DAY. */
-export function datePart(part: (date: { year: number; month: number; day: number }) => number) {
+function datePart(
+  part: (date: CalendarDate) => number,
+  partBefore: (isJanuary: boolean, serial: number) => number
+) {
   return (values: readonly EngineValue[]): number => {
     const serial = Math.floor(number(values[0]));
+    const date = dateFromSerial(serial);
+    if (date !== undefined) return part(date);
     if (serial < 0 || serial > LAST) throw new FunctionError("#NUM!");
-    const [year = 1900, month = 1, day = 0] = (dateFromSerial(serial) ?? "").split("-").map(Number);
-    if (serial > NO_DATE) return part({ year, month, day });
-    const isJanuary = serial <= JANUARY;
-    return part({
-      year: 1900,
-      month: isJanuary ? 1 : 2,
-      day: isJanuary ? serial : serial - JANUARY,
-    });
+    return partBefore(serial <= JANUARY, serial);
   };
 }
 
+/** YEAR of a worksheet date; like MONTH and DAY, it has a day 0 and a February 29 in 1900. */
+export const year = datePart(yearOf, () => 1900);
+/** MONTH of a worksheet date. */
+export const month = datePart(monthOf, (isJanuary) => (isJanuary ? 1 : 2));
+/** DAY of a worksheet date. */
+export const day = datePart(dayOfMonthOf, (isJanuary, serial) =>
+  isJanuary ? serial : serial - JANUARY
+);
+
 /** DATE: the serial number of a date. */
 export function dateOfParts(values: readonly EngineValue[]): number {
-  const [given = 0, month = 0, day = 0] = values.map((value) => Math.floor(number(value)));
-  const year = given >= 0 && given < 1900 ? given + 1900 : given;
-  const first = (Date.UTC(year, month - 1, 1) - ZERO) / DAY;
-  const serial = (first > NO_DATE ? first : first - 1) + day - 1;
+  const [given = 0, months = 0, days = 0] = values.map((value) => Math.floor(number(value)));
+  const years = given >= 0 && given < 1900 ? given + 1900 : given;
+  const first = (Date.UTC(years, months - 1, 1) - ZERO) / DAY;
+  const serial = (first > NO_DATE ? first : first - 1) + days - 1;
   if (given < 0 || given > 9999 || serial < 0 || serial > LAST) throw new FunctionError("#NUM!");
   return serial;
 }

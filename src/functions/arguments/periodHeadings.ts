@@ -34,7 +34,8 @@ function isPeriod(value: CellValue, firstMonth: number, lastDay: CalendarDate): 
   if (typeof value === "string" && value.length <= LONGEST_HEADING) {
     const [, begins, end, year] = DATES.exec(value.replace(/\s/g, "")) ?? [];
     if (end !== undefined) {
-      const [sameEnd, sameYear] = [shortDate(lastDay).slice(0, -5), lastDay.slice(2, 4)];
+      const same = shortDate(lastDay);
+      const [sameEnd, sameYear] = [same.slice(0, -5), same.slice(-2)];
       return Number(begins) === firstMonth && end === sameEnd && (year ?? sameYear) === sameYear;
     }
     const names = value.toLowerCase().match(MONTH_NAME) ?? [];

@@ -1,5 +1,4 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { serialFromDate } from "../../calendar/dateSerial";
 import type { Decimal } from "../../money/dollars";
 import type { Source } from "../../rules/source";
 import { formattedNumbers } from "./numberFormats";
@@ -40,7 +39,7 @@ function formatted(value: number, numberFormat: string): AnswerCell {
 
 /** A date as a worksheet date. */
 export function dateCell(date: CalendarDate): AnswerCell {
-  return formatted(serialFromDate(date), DATE_FORMAT);
+  return formatted(date, DATE_FORMAT);
 }
 
 /** Dollars and cents. The amount is rounded already. */

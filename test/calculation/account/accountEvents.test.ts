@@ -2,12 +2,13 @@ import { describe, expect, it } from "vitest";
 import { accountEvents } from "../../../src/calculation/account/accountEvents";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
+import { written } from "../../../src/calendar/calendarDate";
 import { ledgerInput, paid, type GivenAccount } from "./givenAccount";
 
 const events = (given: Partial<GivenAccount>): readonly string[] => {
   const input = ledgerInput({ payments: [], filedOn: "2026-04-15", ...given });
   return accountEvents(input, input.dates.regular, rulebook).map(
-    ({ date, event }) => `${date} ${event}`
+    ({ date, event }) => `${written(date)} ${event}`
   );
 };
 

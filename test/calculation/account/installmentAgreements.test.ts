@@ -6,6 +6,7 @@ import {
 } from "../../../src/calculation/account/installmentAgreements";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
+import { written } from "../../../src/calendar/calendarDate";
 import { day, usd } from "../given";
 
 function agreements(owed: string, given: Partial<AgreementInput> = {}): InstallmentAgreements {
@@ -123,7 +124,7 @@ describe("the kinds of agreement open to a balance", () => {
     ],
   ])("of %s are those of the texts %j", (on, expected) => {
     const { choices } = agreements("5000", { agreementOn: day(on) });
-    expect(choices.map(({ kind }) => `${kind.kind} ${kind.textDated}`)).toEqual(expected);
+    expect(choices.map(({ kind }) => `${kind.kind} ${written(kind.textDated)}`)).toEqual(expected);
   });
 
   it("are agreements under section 6159, except the short-term plan", () => {
@@ -228,7 +229,7 @@ describe("the setup fees", () => {
     ],
   ])("of %s are from texts of the dates %j", (on, expected) => {
     const { fees: found } = agreements("5000", { agreementOn: day(on) });
-    expect(found.map(({ textDated }) => textDated)).toEqual(expected);
+    expect(found.map(({ textDated }) => written(textDated))).toEqual(expected);
   });
 
   it("show the fee of $29 that one text names, from the date of its page", () => {

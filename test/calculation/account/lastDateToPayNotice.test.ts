@@ -2,14 +2,17 @@ import { describe, expect, it } from "vitest";
 import { lastDateToPayNotice } from "../../../src/calculation/account/lastDateToPayNotice";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
+import { written } from "../../../src/calendar/calendarDate";
 import { day, state, usd } from "../given";
 
 const lastDate = (noticeOn: string, demanded: string, code?: string): string =>
-  lastDateToPayNotice(
-    day(noticeOn),
-    usd(demanded),
-    code === undefined ? undefined : state(code),
-    rulebook
+  written(
+    lastDateToPayNotice(
+      day(noticeOn),
+      usd(demanded),
+      code === undefined ? undefined : state(code),
+      rulebook
+    )
   );
 
 // 26 U.S.C. 6601(e)(2)(A), (e)(3); 26 CFR 301.6601-1(f)(3) to (5). The dates are counted on a calendar from the cited rule.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { LedgerRow } from "../../../src/calculation/account/ledger";
+import { calendarDate, written } from "../../../src/calendar/calendarDate";
 import { lastOf, ledgerOf, paid, type GivenAccount } from "./givenAccount";
 
 /** Interest of a dollar over days at a rate, in binary numbers: no code of src. */
@@ -23,7 +24,7 @@ describe("a payment history after a notice", () => {
   it("shows what the notice demands, and by when to pay it", () => {
     const notice = rowsWith({}).find(({ event }) => event === "notice and demand");
     expect(notice?.amount?.toNumber()).toBe(billed);
-    expect(notice?.payBy).toBe("2026-06-23");
+    expect(notice?.payBy).toBe(calendarDate("2026-06-23"));
     expect(notice?.source.citation).toMatch(/6601\(e\)\(2\)\(A\)/);
   });
 
@@ -87,7 +88,7 @@ describe("a payment history after a notice", () => {
       rows
         .slice(-3)
         .map(({ date, event, failureToPay, source }) => [
-          date,
+          written(date),
           event,
           failureToPay.toNumber(),
           source.citation,

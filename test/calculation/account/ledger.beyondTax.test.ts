@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, compareDates } from "../../../src/calendar/calendarDate";
+import { calendarDate, addDays, compareDates } from "../../../src/calendar/calendarDate";
 import { ledger, type LedgerInput, type LedgerRow } from "../../../src/calculation/account/ledger";
 import { ZERO, type Decimal } from "../../../src/money/dollars";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -19,7 +19,7 @@ import {
 const growth = (percent: number, days: number): number => (1 + percent / 36_500) ** days;
 
 const interest = (rows: readonly LedgerRow[], on: string): string =>
-  rows.findLast(({ date }) => date === on)?.interest.toFixed(2) ?? "";
+  rows.findLast(({ date }) => date === calendarDate(on))?.interest.toFixed(2) ?? "";
 
 // 26 U.S.C. 6601(e)(2)(B): interest on the failure-to-file penalty runs from the date the return is required to be filed, including
 // extensions, to the date the penalty is paid. 6% in the second quarter of 2026, 7% in the third and fourth (the revenue rulings).

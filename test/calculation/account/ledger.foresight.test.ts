@@ -1,9 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { ledgerOf, paid, type GivenAccount } from "./givenAccount";
 
 /** Failure to pay so far on the day of each event. */
 const failureToPay = (given: GivenAccount): readonly (readonly string[])[] =>
-  ledgerOf(given).map((row) => [row.date, row.event, row.failureToPay.toString()]);
+  ledgerOf(given).map((row) => [written(row.date), row.event, row.failureToPay.toString()]);
 
 // Whether failure to pay is excused, and at which rate it runs, depends on how the return is filed in the end: every row is to be
 // judged on that, so that none shows what a later one takes back.
@@ -62,7 +63,7 @@ describe("an account seen from its end", () => {
       payments: [paid("2022-04-16", 10_000), paid("2022-04-18", 10_000)],
       filedOn: "2022-04-18",
     });
-    expect(rows.map(({ date: day, interest }) => [day, interest.toString()])).toEqual([
+    expect(rows.map(({ date: day, interest }) => [written(day), interest.toString()])).toEqual([
       ["2022-04-16", "0"],
       ["2022-04-18", "0"],
       ["2022-04-18", "0"],

@@ -21,7 +21,7 @@ describe("the account of a return paid in parts, of any year", () => {
         const rows = of(input);
         expect(rows).toHaveLength(input.payments.length + 3);
         const days = rows.map((row) => row.date);
-        expect(days).toEqual([...days].sort());
+        expect(days).toEqual([...days].sort(compareDates));
       }),
       RUNS
     );

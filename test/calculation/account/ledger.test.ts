@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { ledger, type LedgerRow } from "../../../src/calculation/account/ledger";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -8,7 +9,7 @@ import { lastOf, ledgerInput, ledgerOf, paid, usd } from "./givenAccount";
 const texts = (rows: readonly LedgerRow[]): readonly string[] =>
   rows.map((row) =>
     [
-      row.date,
+      written(row.date),
       row.event,
       row.amount?.toString() ?? "-",
       row.unpaidTax.toString(),

@@ -5,6 +5,7 @@ import {
 } from "../../../src/calculation/account/noticeAndDemand";
 import { rulebook } from "../../../src/rules/rulebook";
 import { chargesOf } from "../penalty/givenReturn";
+import { written } from "../../../src/calendar/calendarDate";
 import { day, paid, usd } from "../given";
 
 /** A notice of June 2, 2026 for $10,000 of tax of 2025, nothing of it paid on time. */
@@ -32,7 +33,7 @@ describe("a notice and demand", () => {
     const found = notice();
     expect(found.demanded.toNumber()).toBe(10_100 + interest);
     expect(found.failureToPay.toNumber()).toBe(100);
-    expect(found.payBy).toBe("2026-06-23");
+    expect(written(found.payBy)).toBe("2026-06-23");
   });
 
   it("takes off what is paid by its date, its own date included, and nothing later", () => {
@@ -45,10 +46,10 @@ describe("a notice and demand", () => {
     const payments = ["2026-06-01", "2026-06-03", "2026-06-23", "2026-06-24"];
     const found = notice(...payments.map((on) => paid(on, 1)));
     expect(found.paymentsForInterest.map(({ date }) => date)).toEqual([
-      "2026-06-01",
-      "2026-06-02",
-      "2026-06-02",
-      "2026-06-24",
+      day("2026-06-01"),
+      day("2026-06-02"),
+      day("2026-06-02"),
+      day("2026-06-24"),
     ]);
   });
 });

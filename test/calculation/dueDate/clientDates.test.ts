@@ -15,16 +15,16 @@ describe("the dates of a client", () => {
     ["nonresident", "2024-06-17", "2024-06-17", "2024-12-16"],
   ] as const)("of 2023, %s", (filerType, regular, payment, extended) => {
     const dates = clientDates(calendarTaxYear(2023), filerType, {}, rulebook);
-    expect(dates.regular).toMatchObject({ act: "return", lastDay: regular });
-    expect(dates.payment).toMatchObject({ act: "payment", lastDay: payment });
-    expect(dates.extended).toMatchObject({ act: "extended return", lastDay: extended });
+    expect(dates.regular).toMatchObject({ act: "return", lastDay: day(regular) });
+    expect(dates.payment).toMatchObject({ act: "payment", lastDay: day(payment) });
+    expect(dates.extended).toMatchObject({ act: "extended return", lastDay: day(extended) });
   });
 
   it("all move under a postponement that covers them", () => {
     const postponement = { begins: day("2025-02-14"), ends: day("2025-11-03") };
     const dates = clientDates(calendarTaxYear(2024), "out of country", { postponement }, rulebook);
     for (const date of [dates.regular, dates.payment, dates.extended])
-      expect(date).toMatchObject({ lastDay: "2025-11-03", countedFrom: "2025-11-03" });
+      expect(date).toMatchObject({ lastDay: day("2025-11-03"), countedFrom: day("2025-11-03") });
   });
 
   it("does not cover a tax year without due dates", () => {

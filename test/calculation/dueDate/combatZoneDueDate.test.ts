@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, daysBetween } from "../../../src/calendar/calendarDate";
+import { written, addDays, daysBetween } from "../../../src/calendar/calendarDate";
 import { combatZoneDueDate } from "../../../src/calculation/dueDate/combatZoneDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { NotInTableError } from "../../../src/rules/notInTableError";
@@ -10,7 +10,7 @@ import { daysFrom, RUNS } from "../arbitrary";
 import { day } from "../given";
 
 const lastDay = (year: number, entered: string, left: string): string =>
-  combatZoneDueDate(calendarTaxYear(year), day(entered), day(left), rulebook);
+  written(combatZoneDueDate(calendarTaxYear(year), day(entered), day(left), rulebook));
 
 describe("the last day after service in a combat zone", () => {
   it.each(published.cases)("$case ($source.document)", ({ inputs, expected }) => {
@@ -51,11 +51,14 @@ describe("the last day after service in a combat zone", () => {
         fc.integer({ min: 200, max: 900 }),
         (entered, service) => {
           const left = addDays(entered, service);
-          const days = daysBetween(left, day(lastDay(2025, entered, left)));
-          const nextDay = daysBetween(left, day(lastDay(2025, addDays(entered, 1), left)));
+          const days = daysBetween(left, day(lastDay(2025, written(entered), written(left))));
+          const nextDay = daysBetween(
+            left,
+            day(lastDay(2025, written(addDays(entered, 1)), written(left)))
+          );
           expect(days).toBeGreaterThanOrEqual(180);
           expect(days).toBeLessThanOrEqual(285);
-          expect(days - nextDay).toBe(entered >= "2026-01-01" ? 1 : 0);
+          expect(days - nextDay).toBe(entered >= day("2026-01-01") ? 1 : 0);
         }
       ),
       RUNS

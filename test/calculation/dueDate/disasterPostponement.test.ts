@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays } from "../../../src/calendar/calendarDate";
+import { written, addDays } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { postponedDate } from "../../../src/calculation/dueDate/disasterPostponement";
 import { FILER_TYPES } from "../../../src/calculation/filerType";
@@ -26,9 +26,9 @@ describe("a disaster postponement as announced", () => {
       rulebook
     );
     expect({
-      regular: dates.regular.lastDay,
-      payment: dates.payment.lastDay,
-      extended: dates.extended.lastDay,
+      regular: written(dates.regular.lastDay),
+      payment: written(dates.payment.lastDay),
+      extended: written(dates.extended.lastDay),
     }).toEqual(expected);
   });
 });
@@ -43,7 +43,7 @@ describe("a day in a postponement period", () => {
     ["2026-06-08", "2026-06-08"],
     ["2026-06-09", "2026-06-09"],
   ])("%s becomes %s", (lastDay, moved) => {
-    expect(postponedDate(day(lastDay), postponement)).toBe(moved);
+    expect(written(postponedDate(day(lastDay), postponement))).toBe(moved);
   });
 
   it("never comes earlier, and moves at most once", () => {

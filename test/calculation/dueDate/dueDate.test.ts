@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, weekdayOf } from "../../../src/calendar/calendarDate";
+import { written, addDays, weekdayOf } from "../../../src/calendar/calendarDate";
 import { legalHolidayOn } from "../../../src/calendar/legalHoliday";
 import { dueDate } from "../../../src/calculation/dueDate/dueDate";
 import { NotInTableError } from "../../../src/rules/notInTableError";
@@ -16,12 +16,12 @@ describe("moving a due date", () => {
   // 26 U.S.C. 7503 and 26 CFR 301.6651-1(b)(3): the weekend decides timeliness, the count keeps the date the law names.
   it("moves the last day over a weekend, not the date from which lateness counts", () => {
     const moved = due("return", "2023-04-15");
-    expect(moved.lastDay).toBe("2023-04-18");
-    expect(moved.countedFrom).toBe("2023-04-15");
+    expect(written(moved.lastDay)).toBe("2023-04-18");
+    expect(written(moved.countedFrom)).toBe("2023-04-15");
     expect(moved.moves).toHaveLength(1);
     expect(moved.moves[0]).toMatchObject({
-      from: "2023-04-15",
-      to: "2023-04-18",
+      from: day("2023-04-15"),
+      to: day("2023-04-18"),
       because: "Saturday, Sunday, Emancipation Day",
     });
   });
@@ -30,9 +30,9 @@ describe("moving a due date", () => {
     const stands = due("return", "2026-04-15");
     expect(stands).toEqual({
       act: "return",
-      statutory: "2026-04-15",
-      countedFrom: "2026-04-15",
-      lastDay: "2026-04-15",
+      statutory: day("2026-04-15"),
+      countedFrom: day("2026-04-15"),
+      lastDay: day("2026-04-15"),
       moves: [],
       source: MADE_UP,
     });
@@ -46,14 +46,14 @@ describe("moving a due date", () => {
     ["gift return", "2019-04-15"],
     ["report", "2019-04-15"],
   ] as const)("Patriots' Day moves a %s of Massachusetts to %s", (act, lastDay) => {
-    expect(due(act, "2019-04-15", "MA").lastDay).toBe(lastDay);
+    expect(written(due(act, "2019-04-15", "MA").lastDay)).toBe(lastDay);
   });
 
   // IR-2018-100 (from memory): one more day after an outage; no time was disregarded by it.
   it("2018: one more day to act, lateness still counts from April 15", () => {
     const moved = due("payment", "2018-04-15");
-    expect(moved.lastDay).toBe("2018-04-18");
-    expect(moved.countedFrom).toBe("2018-04-15");
+    expect(written(moved.lastDay)).toBe("2018-04-18");
+    expect(written(moved.countedFrom)).toBe("2018-04-15");
   });
 
   // Notice 2020-23, section III: acts due April 1 to July 14, 2020; the period is disregarded.
@@ -65,13 +65,16 @@ describe("moving a due date", () => {
     ["2020-07-16", "2020-07-16"],
   ])("2020: what is due %s may be done through %s", (statutory, lastDay) => {
     for (const act of acts.options.filter((one) => one !== "report")) {
-      expect(due(act, statutory)).toMatchObject({ lastDay, countedFrom: lastDay });
+      expect(due(act, statutory)).toMatchObject({
+        lastDay: day(lastDay),
+        countedFrom: day(lastDay),
+      });
     }
   });
 
   // FinCEN did not follow Notice 2020-23: the FBAR kept its automatic date.
   it("2020: a report is not postponed with the returns", () => {
-    expect(due("report", "2020-04-15").lastDay).toBe("2020-04-15");
+    expect(written(due("report", "2020-04-15").lastDay)).toBe("2020-04-15");
   });
 
   // Notice 2021-21, section III: the April 15 return and payment only; the first estimate and the gift tax return stand.
@@ -82,14 +85,14 @@ describe("moving a due date", () => {
     ["installment", "2021-04-15", "2021-04-15"],
     ["return", "2021-06-15", "2021-06-15"],
   ] as const)("2021: a %s due %s may be done through %s", (act, statutory, lastDay) => {
-    expect(due(act, statutory)).toMatchObject({ lastDay, countedFrom: lastDay });
+    expect(due(act, statutory)).toMatchObject({ lastDay: day(lastDay), countedFrom: day(lastDay) });
   });
 
   // 26 U.S.C. 7508A(a): the relieved period is disregarded, so lateness counts from its end.
   it("a postponement moves both the last day and the date from which lateness counts", () => {
     const postponement = { begins: day("2023-01-08"), ends: day("2023-11-16") };
     const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
-    expect(moved).toMatchObject({ lastDay: "2023-11-16", countedFrom: "2023-11-16" });
+    expect(moved).toMatchObject({ lastDay: day("2023-11-16"), countedFrom: day("2023-11-16") });
     expect(moved.moves.map((move) => move.because)).toEqual([
       "Saturday, Sunday, Emancipation Day",
       "disaster postponement",
@@ -106,15 +109,15 @@ describe("moving a due date", () => {
     (end, lastDay, countedFrom) => {
       const postponement = { begins: day("2023-04-01"), ends: day(end) };
       const moved = dueDate("payment", day("2023-04-15"), MADE_UP, { postponement }, rulebook);
-      expect(moved).toMatchObject({ lastDay, countedFrom });
-      expect(moved.moves.at(-1)?.to).toBe(lastDay);
+      expect(moved).toMatchObject({ lastDay: day(lastDay), countedFrom: day(countedFrom) });
+      expect(moved.moves.at(-1)?.to).toBe(day(lastDay));
     }
   );
 
   // 26 U.S.C. 7503: New Year's Day on a Thursday; a Sunday, then New Year's Day.
   it("reaches from the first day whose holidays are in the table through the last", () => {
-    expect(due("return", "2009-01-01").lastDay).toBe("2009-01-02");
-    expect(due("return", "2028-12-31").lastDay).toBe("2029-01-02");
+    expect(written(due("return", "2009-01-01").lastDay)).toBe("2009-01-02");
+    expect(written(due("return", "2028-12-31").lastDay)).toBe("2029-01-02");
   });
 
   it.each(["2008-12-31", "2029-01-01"])("does not cover %s", (statutory) => {

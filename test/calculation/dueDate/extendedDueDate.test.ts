@@ -1,6 +1,11 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addMonths, lastDayOfMonth } from "../../../src/calendar/calendarDate";
+import {
+  calendarDate,
+  written,
+  addMonths,
+  lastDayOfMonth,
+} from "../../../src/calendar/calendarDate";
 import { extendedDueDate } from "../../../src/calculation/dueDate/extendedDueDate";
 import { returnDueDate } from "../../../src/calculation/dueDate/returnDueDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
@@ -14,24 +19,27 @@ describe("the due date with the extension", () => {
   // 26 CFR 1.6081-4(a): six months from the day prescribed, April 15, not from April 18.
   it("of 2022 is counted from April 15, 2023, a Saturday: October 15 is a Sunday, so the 16th", () => {
     const found = extendedDueDate(calendarTaxYear(2022), "resident", {}, rulebook);
-    expect(found).toMatchObject({ countedFrom: "2023-10-15", lastDay: "2023-10-16" });
+    expect(found).toMatchObject({
+      countedFrom: calendarDate("2023-10-15"),
+      lastDay: calendarDate("2023-10-16"),
+    });
   });
 
   it("of 2016 is October 16, 2017 though April ran to the 18th", () => {
     const found = extendedDueDate(calendarTaxYear(2016), "resident", {}, rulebook);
-    expect(found.lastDay).toBe("2017-10-16");
+    expect(written(found.lastDay)).toBe("2017-10-16");
   });
 
   // 26 CFR 1.6081-4(b)(2): the six months run beside the two.
   it("out of the country is the same October day", () => {
     const found = extendedDueDate(calendarTaxYear(2025), "out of country", {}, rulebook);
-    expect(found.lastDay).toBe("2026-10-15");
+    expect(written(found.lastDay)).toBe("2026-10-15");
   });
 
   // 26 CFR 1.6081-4(a) by its words; Pub. 513 (2008) says October 15: an open conflict.
   it("of a nonresident without wages is in December", () => {
     const found = extendedDueDate(calendarTaxYear(2025), "nonresident", {}, rulebook);
-    expect(found.lastDay).toBe("2026-12-15");
+    expect(written(found.lastDay)).toBe("2026-12-15");
   });
 
   // Notice 2020-23: an extension asked for by July 15, 2020 ran only to October 15.
@@ -39,7 +47,7 @@ describe("the due date with the extension", () => {
     const dates = [2019, 2020].map(
       (year) => extendedDueDate(calendarTaxYear(year), "resident", {}, rulebook).lastDay
     );
-    expect(dates).toEqual(["2020-10-15", "2021-10-15"]);
+    expect(dates).toEqual([calendarDate("2020-10-15"), calendarDate("2021-10-15")]);
   });
 
   it.each([
@@ -48,7 +56,7 @@ describe("the due date with the extension", () => {
     ["2019-08-31", "2020-07-15"],
   ])("of a fiscal year that ends %s is %s", (lastDay, due) => {
     const found = extendedDueDate(fiscalYear(lastDay), "resident", {}, rulebook);
-    expect(found.lastDay).toBe(due);
+    expect(written(found.lastDay)).toBe(due);
   });
 
   it.each([2008, 2028])("does not cover tax year %i", (year) => {
@@ -61,8 +69,8 @@ describe("the due date with the extension", () => {
     const yearEnds = daysFrom("2021-01-01", "2027-12-31").map(lastDayOfMonth);
     fc.assert(
       fc.property(yearEnds, (lastDay) => {
-        const regular = returnDueDate(fiscalYear(lastDay), "resident", {}, rulebook);
-        const extended = extendedDueDate(fiscalYear(lastDay), "resident", {}, rulebook);
+        const regular = returnDueDate(fiscalYear(written(lastDay)), "resident", {}, rulebook);
+        const extended = extendedDueDate(fiscalYear(written(lastDay)), "resident", {}, rulebook);
         const named = regular.moves[0]?.from ?? regular.lastDay;
         expect(extended.moves[0]?.from ?? extended.lastDay).toBe(addMonths(named, 6));
       }),

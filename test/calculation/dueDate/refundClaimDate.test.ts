@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addMonths } from "../../../src/calendar/calendarDate";
+import { addMonths, written, yearOf, type CalendarDate } from "../../../src/calendar/calendarDate";
 import { refundClaimDate } from "../../../src/calculation/dueDate/refundClaimDate";
 import type { FilerType } from "../../../src/calculation/filerType";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
@@ -20,13 +20,15 @@ interface Asked {
 function claimedBy(year: number, asked: Asked = {}): string {
   const { filedOn, validExtension = false, filerType = "resident", postponement } = asked;
   const [begins, ends] = postponement ?? [];
-  return refundClaimDate(
-    calendarTaxYear(year),
-    filerType,
-    begins && ends ? { postponement: { begins: day(begins), ends: day(ends) } } : {},
-    filedOn === undefined ? undefined : day(filedOn),
-    validExtension,
-    asked.rules ?? rulebook
+  return written(
+    refundClaimDate(
+      calendarTaxYear(year),
+      filerType,
+      begins && ends ? { postponement: { begins: day(begins), ends: day(ends) } } : {},
+      filedOn === undefined ? undefined : day(filedOn),
+      validExtension,
+      asked.rules ?? rulebook
+    )
   );
 }
 
@@ -131,19 +133,12 @@ describe("the last day to claim a refund", () => {
         fc.boolean(),
         lags,
         (taxYear, filer, state, isExtended, on) => {
-          const of = (filedOn?: string) =>
-            refundClaimDate(
-              taxYear,
-              filer,
-              { state },
-              filedOn === undefined ? undefined : day(filedOn),
-              isExtended,
-              rulebook
-            );
+          const of = (filedOn?: CalendarDate) =>
+            refundClaimDate(taxYear, filer, { state }, filedOn, isExtended, rulebook);
           const notFiled = of();
           expect(notFiled >= addMonths(taxYear.lastDay, 39)).toBe(true);
           expect(notFiled <= addMonths(taxYear.lastDay, 36 + 12)).toBe(true);
-          const shifted = addMonths(on, (Number(taxYear.lastDay.slice(0, 4)) - 2024) * 12);
+          const shifted = addMonths(on, (yearOf(taxYear.lastDay) - 2024) * 12);
           // A return filed on the workday after a weekend keeps its own three years: at most a few days more.
           expect(of(shifted) <= notFiled || of(shifted) === addMonths(shifted, 36)).toBe(true);
         }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { annualizationPeriods } from "../../../src/calculation/estimatedTax/annualizationPeriods";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { NotInTableError } from "../../../src/rules/notInTableError";
@@ -7,7 +8,7 @@ import { fiscalYear } from "../given";
 
 const texts = (...[year, filer]: [string, "resident" | "out of country" | "nonresident"]) =>
   annualizationPeriods(fiscalYear(year), filer, rulebook).map(({ months, factor, lastDay }) =>
-    [months, factor.toString(), lastDay].join(" ")
+    [months, factor.toString(), written(lastDay)].join(" ")
   );
 
 // Form 2210 (2019), Schedule AI: periods through 3/31, 5/31, 8/31 and 12/31; line 2: 4, 2.4, 1.5, 1.

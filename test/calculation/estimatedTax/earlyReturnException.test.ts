@@ -3,6 +3,7 @@ import {
   earlyReturnException,
   type EarlyReturnInput,
 } from "../../../src/calculation/estimatedTax/earlyReturnException";
+import { written } from "../../../src/calendar/calendarDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
 import { fiscalYear } from "../given";
@@ -15,8 +16,10 @@ const FILED_AND_PAID: EarlyReturnInput = {
   filedOn: day("2025-01-31"),
   paidOn: day("2025-01-31"),
 };
-const of = (given: Partial<EarlyReturnInput>): string | undefined =>
-  earlyReturnException({ ...FILED_AND_PAID, ...given }, rulebook);
+const of = (given: Partial<EarlyReturnInput>): string | undefined => {
+  const date = earlyReturnException({ ...FILED_AND_PAID, ...given }, rulebook);
+  return date === undefined ? undefined : written(date);
+};
 
 // 26 U.S.C. 6654(h): files and pays in full on or before January 31.
 describe("an early return", () => {

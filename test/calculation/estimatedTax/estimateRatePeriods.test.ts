@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { estimateRatePeriods } from "../../../src/calculation/estimatedTax/estimateRatePeriods";
 import { calendarTaxYear, fiscalTaxYear } from "../../../src/calculation/taxYear";
 import { NotInTableError } from "../../../src/rules/notInTableError";
@@ -13,7 +14,7 @@ function periodsOf(taxYear: number): readonly string[] {
   const end = day(`${String(taxYear + 1)}-04-15`);
   return estimateRatePeriods(first, calendarTaxYear(taxYear), end, rates).map(
     ({ from, to, days, rate, divisor, sources }) =>
-      [from, to, days, rate.toString(), divisor, sources.length].join(" ")
+      [written(from), written(to), days, rate.toString(), divisor, sources.length].join(" ")
   );
 }
 
@@ -54,7 +55,12 @@ describe("rate periods of the estimated tax penalty", () => {
     // 7% in the third quarter of 2025; the fourth's is the same, so the days alone tell
     const periods = estimateRatePeriods(day("2024-10-15"), year, day("2025-10-15"), rates);
     expect(
-      periods.map(({ from, to, rate, divisor }) => [from, to, rate.toString(), divisor])
+      periods.map(({ from, to, rate, divisor }) => [
+        written(from),
+        written(to),
+        rate.toString(),
+        divisor,
+      ])
     ).toEqual([
       ["2024-10-15", "2024-12-31", "0.08", 366],
       ["2024-12-31", "2025-10-15", "0.07", 365],
@@ -64,8 +70,8 @@ describe("rate periods of the estimated tax penalty", () => {
     // 4% in the second quarter of 2022, 5% in the third
     const last = estimateRatePeriods(day("2021-07-15"), rise, day("2022-07-15"), rates).at(-1);
     expect([last?.from, last?.to, last?.rate.toString()]).toEqual([
-      "2022-03-31",
-      "2022-07-15",
+      day("2022-03-31"),
+      day("2022-07-15"),
       "0.04",
     ]);
   });
@@ -94,7 +100,7 @@ describe("rate periods of the estimated tax penalty", () => {
     if (!year) throw new RangeError("no fiscal year");
     const found = estimateRatePeriods(day("2023-10-15"), year, day("2024-01-15"), rates);
     const shown = found.map(({ from, to, days, rate, divisor }) =>
-      [from, to, days, rate.toString(), divisor].join(" ")
+      [written(from), written(to), days, rate.toString(), divisor].join(" ")
     );
     expect(shown).toEqual([
       "2023-10-15 2023-12-31 77 0.08 365",
@@ -109,8 +115,8 @@ describe("rate periods of the estimated tax penalty", () => {
     const assumed = { ...rates, assumedRate: usd("0.09") };
     const last = estimateRatePeriods(first, year, end, assumed).at(-1);
     expect([last?.from, last?.to, last?.rate.toString(), last?.sources]).toEqual([
-      "2026-12-31",
-      "2027-04-15",
+      day("2026-12-31"),
+      day("2027-04-15"),
       "0.09",
       [],
     ]);

@@ -135,7 +135,7 @@ describe("the penalty after an early return", () => {
     const early = of({ filedOn: day("2026-02-02") });
     expect(lineTexts(early)).toEqual([THIRD]);
     expect(early.amount.toFixed(2)).toBe("52.93");
-    expect(early.earlyReturnBy).toBe("2026-02-02");
+    expect(early.earlyReturnBy).toBe(day("2026-02-02"));
   });
 
   it("is as before where the return came later", () => {
@@ -152,7 +152,7 @@ describe("the penalty after an early return", () => {
     ]);
     const early = of({ ...farmer, filedOn: day("2026-03-02") });
     expect(lineTexts(early)).toEqual([]);
-    expect(early.earlyReturnBy).toBe("2026-03-02");
+    expect(early.earlyReturnBy).toBe(day("2026-03-02"));
   });
 
   // Form 2210 instructions, line 19, column (d), the last of a nonresident's three columns.

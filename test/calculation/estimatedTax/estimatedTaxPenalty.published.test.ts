@@ -43,7 +43,7 @@ describe("the estimated tax penalty as published", () => {
     const open = penaltyOf(
       { taxYear, requiredAnnualPayment, payments: payments.slice(0, 1) },
       FROM_2003
-    ).lines.find(({ amount, to }) => amount.equals(2000) && to === "2008-06-30");
+    ).lines.find(({ amount, to }) => amount.equals(2000) && to === day("2008-06-30"));
     expect(open?.days).toBe(expected.daysIfUnpaidToJune30);
   });
 

@@ -16,12 +16,12 @@ describe("the estimated tax penalty in other years and circumstances", () => {
     const input = { taxYear, requiredAnnualPayment: usd(REQUIRED), withholding: usd(0) };
     const { lines } = estimatedTaxPenalty({ ...input, payments: [] }, rulebook);
     expect(lines.map(({ installment, from, to, days }) => [installment, from, to, days])).toEqual([
-      [1, "2024-10-15", "2024-12-31", 77],
-      [1, "2024-12-31", "2025-10-15", 288],
-      [2, "2024-12-15", "2024-12-31", 16],
-      [2, "2024-12-31", "2025-10-15", 288],
-      [3, "2025-03-15", "2025-10-15", 214],
-      [4, "2025-07-15", "2025-10-15", 92],
+      [1, day("2024-10-15"), day("2024-12-31"), 77],
+      [1, day("2024-12-31"), day("2025-10-15"), 288],
+      [2, day("2024-12-15"), day("2024-12-31"), 16],
+      [2, day("2024-12-31"), day("2025-10-15"), 288],
+      [3, day("2025-03-15"), day("2025-10-15"), 214],
+      [4, day("2025-07-15"), day("2025-10-15"), 92],
     ]);
   });
 

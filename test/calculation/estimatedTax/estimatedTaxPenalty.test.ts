@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { calendarDate } from "../../../src/calendar/calendarDate";
 import { penaltyOf, lineTexts, paid, usd } from "./givenEstimates";
 
 /** Four installments of 1,000. */
@@ -141,8 +142,8 @@ describe("the estimated tax penalty", () => {
     const payments = [paid("2025-06-20", 50_000)];
     const { lines } = penaltyOf({ taxYear: 2025, requiredAnnualPayment: REQUIRED, payments });
     expect(lines.map(({ installment, to }) => [installment, to])).toEqual([
-      [1, "2025-06-20"],
-      [2, "2025-06-20"],
+      [1, calendarDate("2025-06-20")],
+      [2, calendarDate("2025-06-20")],
     ]);
   });
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { estimatedTaxPenalty } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -16,7 +17,7 @@ const lines = (payments: readonly ReturnType<typeof paid>[], withholding = 0, pa
     },
     rulebook
   ).lines.map(({ installment, amount, from, to, days, penalty: addition }) =>
-    [installment, amount.toFixed(), from, to, days, addition.toFixed(2)].join(" ")
+    [installment, amount.toFixed(), written(from), written(to), days, addition.toFixed(2)].join(" ")
   );
 
 // 26 U.S.C. 6654(i)(1): one installment, due January 15; Form 2210-F counts from January 15 to the payment or April 15.

@@ -1,5 +1,10 @@
 import fc from "fast-check";
-import { addDays, calendarDate, type CalendarDate } from "../../../src/calendar/calendarDate";
+import {
+  addDays,
+  calendarDate,
+  written,
+  type CalendarDate,
+} from "../../../src/calendar/calendarDate";
 import type { DueDate } from "../../../src/calculation/dueDate/dueDate";
 import {
   estimatedTaxPenalty,
@@ -88,8 +93,8 @@ export function lineTexts({ lines }: EstimatedTaxPenalty): readonly string[] {
     [
       line.installment,
       line.amount.toString(),
-      line.from,
-      line.to,
+      written(line.from),
+      written(line.to),
       line.days,
       line.rate.toString(),
       line.divisor,

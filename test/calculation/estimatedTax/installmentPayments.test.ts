@@ -6,6 +6,7 @@ import {
 } from "../../../src/calculation/estimatedTax/installmentPayments";
 import { Decimal, ZERO } from "../../../src/money/dollars";
 import published from "../../fixtures/published/estimated-tax.json";
+import { calendarDate, written, type CalendarDate } from "../../../src/calendar/calendarDate";
 import { anyEstimates, dueOn, paid, RUNS, usd } from "./givenEstimates";
 
 const YEAR = ["2025-04-15", "2025-06-15", "2025-09-15", "2026-01-15"].map((due) => dueOn(due));
@@ -16,12 +17,16 @@ const HUNDRED = four(usd(100));
 const sumOf = (parts: readonly InstallmentPart[]): Decimal =>
   parts.reduce((sum, { amount }) => sum.plus(amount), ZERO);
 
+/** The day paid, or "open". */
+const dateOf = (paidOn: CalendarDate | undefined): string =>
+  paidOn === undefined ? "open" : written(paidOn);
+
 /** Parts by installment: the day paid, or "open", and the amount. */
 function applied(parts: readonly InstallmentPart[]): readonly (readonly string[])[][] {
   return [1, 2, 3, 4].map((number) =>
     parts
       .filter(({ installment }) => installment === number)
-      .map(({ paidOn, amount }) => [paidOn ?? "open", amount.toString()])
+      .map(({ paidOn, amount }) => [dateOf(paidOn), amount.toString()])
   );
 }
 
@@ -59,13 +64,15 @@ describe("payments laid against installments, as published", () => {
       payments
     );
     const timely = (due: string): Decimal =>
-      sumOf(parts.filter((part) => part.due.lastDay <= due && (part.paidOn ?? "open") <= due));
+      sumOf(
+        parts.filter((part) => part.due.lastDay <= calendarDate(due) && dateOf(part.paidOn) <= due)
+      );
     const dueThrough = dues.map((_, index) =>
       installments.slice(0, index + 1).reduce((sum, dollar) => sum + dollar, 0)
     );
     const creditedThrough = dues.map((due) =>
       payments
-        .filter((payment) => payment.date <= due)
+        .filter((payment) => payment.date <= calendarDate(due))
         .reduce((sum, payment) => sum.plus(payment.amount), ZERO)
     );
     expect(
@@ -109,7 +116,7 @@ describe("payments laid against installments", () => {
   it("take no more of a payment than all installments", () => {
     const parts = installmentPayments(YEAR, HUNDRED, usd(40), [paid("2025-04-14", 5000)]);
     expect(sumOf(parts).toString()).toBe("400");
-    expect(parts.every(({ paidOn }) => paidOn === "2025-04-14")).toBe(true);
+    expect(parts.every(({ paidOn }) => paidOn === calendarDate("2025-04-14"))).toBe(true);
   });
 
   it("count withholding in quarters, each on its due date and before a payment of that day", () => {
@@ -162,11 +169,11 @@ describe("payments laid against installments", () => {
         const last = (number: number): string =>
           parts
             .filter(({ installment }) => installment === number)
-            .map(({ paidOn }) => paidOn ?? "open")
+            .map(({ paidOn }) => dateOf(paidOn))
             .sort()
             .at(-1) ?? "";
         const first = (number: number): string =>
-          parts.find(({ installment }) => installment === number)?.paidOn ?? "open";
+          dateOf(parts.find(({ installment }) => installment === number)?.paidOn);
         for (const number of [1, 2, 3]) expect(first(number + 1) >= last(number)).toBe(true);
       }),
       RUNS

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { estimatedTaxPenalty } from "../../../src/calculation/estimatedTax/estimatedTaxPenalty";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -27,7 +28,7 @@ const lines = ({ payments = [], withholding = 0, farmerOrFisherman, postponement
     },
     rulebook
   ).lines.map(({ installment, amount, from, to, days, penalty }) =>
-    [installment, amount.toFixed(), from, to, days, penalty.toFixed(2)].join(" ")
+    [installment, amount.toFixed(), written(from), written(to), days, penalty.toFixed(2)].join(" ")
   );
 
 // 26 U.S.C. 6654(j)(1), (2), (3)(A): June 15 (50 percent), September 15, January 15; (b)(2): to April 15. The rate is 7% throughout.

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays } from "../../../src/calendar/calendarDate";
+import { addDays, written } from "../../../src/calendar/calendarDate";
 import {
   estimatedTaxPenalty,
   type EstimatedTaxInput,
@@ -26,7 +26,7 @@ const lines = (
     },
     rulebook
   ).lines.map(({ installment, amount, from, to, days, penalty: addition }) =>
-    [installment, amount.toFixed(), from, to, days, addition.toFixed(2)].join(" ")
+    [installment, amount.toFixed(), written(from), written(to), days, addition.toFixed(2)].join(" ")
   );
 
 // The wildfires of January 2025 in Los Angeles County: estimates due April 15, June 16 and September 15, 2025 by October 15, 2025

@@ -24,6 +24,7 @@ import type { TaxYear } from "../../../src/calculation/taxYear";
 import { liabilityTables } from "../../../src/rules/liabilityTables";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
+import { calendarDate } from "../../../src/calendar/calendarDate";
 import { known, NOT_HELD, usd, year } from "./givenTax";
 
 const some = usd(50_000);
@@ -115,7 +116,10 @@ describe("a tax year that the tables do not cover", () => {
   it.each(Object.values(liabilityTables))(
     "is outside the dates of $id",
     ({ knownFrom, knownThrough }) => {
-      expect([knownFrom, knownThrough]).toEqual(["2022-01-01", "2026-12-31"]);
+      expect([knownFrom, knownThrough]).toEqual([
+        calendarDate("2022-01-01"),
+        calendarDate("2026-12-31"),
+      ]);
     }
   );
 });

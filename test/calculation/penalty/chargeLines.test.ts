@@ -6,6 +6,7 @@ import { ZERO } from "../../../src/money/dollars";
 import { rulebook } from "../../../src/rules/rulebook";
 import { RUNS } from "../arbitrary";
 import { paid, usd } from "../given";
+import { calendarDate } from "../../../src/calendar/calendarDate";
 import { anyReturn, chargesOf, type GivenReturn } from "./givenReturn";
 
 const linesOf = (given: GivenReturn): readonly ChargeLine[] => chargeLines(chargesOf(given));
@@ -40,9 +41,17 @@ describe("the working of the charges", () => {
       "failure-to-pay penalty 20.00",
       "failure-to-pay penalty 45.00",
     ]);
-    expect(lines[3]).toMatchObject({ from: "2026-05-16", to: "2026-08-15", months: 3 });
+    expect(lines[3]).toMatchObject({
+      from: calendarDate("2026-05-16"),
+      to: calendarDate("2026-08-15"),
+      months: 3,
+    });
     expect(lines[3]?.base?.toString()).toBe("3000");
-    expect(lines[5]).toMatchObject({ from: "2026-05-01", to: "2026-06-30", days: 60 });
+    expect(lines[5]).toMatchObject({
+      from: calendarDate("2026-05-01"),
+      to: calendarDate("2026-06-30"),
+      days: 60,
+    });
   });
 
   it("shows the minimum as what it adds", () => {
@@ -66,7 +75,11 @@ describe("the working of the charges", () => {
     ]);
     const lines = linesOf(given);
     expect(lines.map(({ kind }) => kind)).not.toContain("increase to minimum penalty");
-    expect(lines[0]).toMatchObject({ from: "2026-04-16", to: "2026-06-15", months: 2 });
+    expect(lines[0]).toMatchObject({
+      from: calendarDate("2026-04-16"),
+      to: calendarDate("2026-06-15"),
+      months: 2,
+    });
   });
 
   it("shows the excuse as a line of nothing with the law behind it", () => {
@@ -83,8 +96,8 @@ describe("the working of the charges", () => {
     const lines = linesOf({ ...given, filedOn: "2026-06-15", assumedRate: usd("0.07") });
     const without = lines.filter((line) => line.source === undefined);
     expect(without.map((line) => [line.kind, line.from])).toEqual([
-      ["interest on tax", "2026-12-31"],
-      ["interest on failure-to-file penalty", "2026-12-31"],
+      ["interest on tax", calendarDate("2026-12-31")],
+      ["interest on failure-to-file penalty", calendarDate("2026-12-31")],
     ]);
   });
 

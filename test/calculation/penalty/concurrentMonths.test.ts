@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { compareDates } from "../../../src/calendar/calendarDate";
 import { concurrentMonths } from "../../../src/calculation/penalty/concurrentMonths";
 import {
   failureToPayPenalty,
@@ -84,7 +85,7 @@ describe("the months that have both penalties", () => {
         fc.boolean(),
         (daysOfPayment, months, extended) => {
           const payments = [...daysOfPayment]
-            .sort()
+            .sort(compareDates)
             .map((on) => ({ date: on, amount: usd("300") }));
           const addition = failureToPay("2025-04-15", "1000", payments, "2026-12-31");
           const due = dueOn(extended ? "2025-10-15" : "2025-04-15");

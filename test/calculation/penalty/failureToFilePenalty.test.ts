@@ -145,8 +145,8 @@ describe("failure to file", () => {
   it("names the months it charges", () => {
     expect(addition("10000", "2026-06-20")).toMatchObject({
       months: 3,
-      from: "2026-04-16",
-      to: "2026-07-15",
+      from: day("2026-04-16"),
+      to: day("2026-07-15"),
     });
   });
 

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, addMonths } from "../../../src/calendar/calendarDate";
+import { addDays, addMonths, compareDates } from "../../../src/calendar/calendarDate";
 import { monthsBegun } from "../../../src/calendar/monthOfDelinquency";
 import type { Payment } from "../../../src/calculation/penalty/underpaymentInterest";
 import {
@@ -152,7 +152,7 @@ describe("failure to pay", () => {
         fc.array(daysFrom("2026-04-16", "2030-12-31"), { maxLength: 4 }),
         (daysOfPayment) => {
           const payments = [...daysOfPayment]
-            .sort()
+            .sort(compareDates)
             .map((on): Payment => ({ date: on, amount: usd("100") }));
           const { periods: charged } = addition("1000", "2030-12-31", payments);
           let next = 1;

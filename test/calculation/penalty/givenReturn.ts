@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { compareDates, type CalendarDate } from "../../../src/calendar/calendarDate";
+import { calendarDate, compareDates, laterDate } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { Circumstances } from "../../../src/calculation/dueDate/dueDate";
 import type { FilerType } from "../../../src/calculation/filerType";
@@ -36,8 +36,8 @@ export function chargesInput(given: GivenReturn): ChargesInput {
     circumstances = {},
   } = given;
   const filedOn = day(given.filedOn);
-  const days = [filedOn, ...payments.map((payment) => payment.date)].sort();
-  const through = given.through === undefined ? (days.at(-1) ?? filedOn) : day(given.through);
+  const days = [filedOn, ...payments.map((payment) => payment.date)];
+  const through = given.through === undefined ? days.reduce(laterDate) : day(given.through);
   return {
     dates: clientDates(calendarTaxYear(taxYear), filerType, circumstances, rulebook),
     totalTax: usd(given.totalTax),
@@ -99,6 +99,6 @@ export const anyReturn: fc.Arbitrary<ChargesInput> = fc
       payments,
       filedOn: given.filedOn,
       validExtension: given.extended,
-      through: lastDay as CalendarDate,
+      through: calendarDate(lastDay),
     };
   });

@@ -1,9 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { paidBeyond } from "../../../src/calculation/penalty/paidBeyond";
+import { written } from "../../../src/calendar/calendarDate";
 import { paid, usd } from "../given";
 
 const beyond = (amount: string, ...payments: ReturnType<typeof paid>[]): readonly string[] =>
-  paidBeyond(usd(amount), payments).map(({ date, amount: left }) => `${date} ${left.toString()}`);
+  paidBeyond(usd(amount), payments).map(
+    ({ date, amount: left }) => `${written(date)} ${left.toString()}`
+  );
 
 // Arithmetic alone: payments less the amount that they pay first.
 describe("what is paid beyond an amount", () => {

@@ -12,8 +12,8 @@ const table = rulebook.underpaymentRate;
 describe("a whole period", () => {
   it("runs to the day before the rate changes", () => {
     expect(wholePeriod(day("2026-04-15"), { table })).toMatchObject({
-      from: "2026-04-15",
-      to: "2026-06-30",
+      from: day("2026-04-15"),
+      to: day("2026-06-30"),
       days: 76,
       divisor: 365,
     });
@@ -21,7 +21,7 @@ describe("a whole period", () => {
 
   it("that begins on the last day of a quarter has the next quarter's rate", () => {
     const period = wholePeriod(day("2026-03-31"), { table });
-    expect(period).toMatchObject({ to: "2026-06-30", days: 91 });
+    expect(period).toMatchObject({ to: day("2026-06-30"), days: 91 });
     expect(period.rate.toString()).toBe("0.06");
   });
 
@@ -35,9 +35,9 @@ describe("a whole period", () => {
     };
     const { periods } = publishedPeriods({ table: oneRate });
     expect(periods.map(({ from: begins, to, divisor }) => [begins, to, divisor])).toEqual([
-      ["2023-05-31", "2023-12-31", 365],
-      ["2023-12-31", "2024-12-31", 366],
-      ["2024-12-31", "2025-05-31", 365],
+      [day("2023-05-31"), day("2023-12-31"), 365],
+      [day("2023-12-31"), day("2024-12-31"), 366],
+      [day("2024-12-31"), day("2025-05-31"), 365],
     ]);
   });
 
@@ -45,7 +45,7 @@ describe("a whole period", () => {
     const beyond = day("2030-12-31");
     expect(() => wholePeriod(beyond, { table })).toThrow(NotInTableError);
     const period = wholePeriod(beyond, { table, assumedRate: usd("0.07") });
-    expect(period).toMatchObject({ to: "2031-12-31", days: 365, source: undefined });
+    expect(period).toMatchObject({ to: day("2031-12-31"), days: 365, source: undefined });
   });
 });
 

@@ -12,7 +12,7 @@ import { daysFrom, RUNS } from "../arbitrary";
 import { day, usd } from "../given";
 
 const rates = { table: rulebook.underpaymentRate };
-const held = dayCounts.cases.filter(({ inputs }) => inputs.from >= rates.table.knownFrom);
+const held = dayCounts.cases.filter(({ inputs }) => day(inputs.from) >= rates.table.knownFrom);
 
 /** Simple interest on one dollar: rate by days by divisor, period after period. */
 function simpleInterest(from: string, to: string): Decimal {
@@ -57,8 +57,8 @@ describe("rate periods", () => {
   it("cut at the end of a year, where the divisor changes", () => {
     const periods = ratePeriods(day("2023-12-01"), day("2024-03-01"), rates);
     expect(periods.map(({ from, to, days, divisor }) => [from, to, days, divisor])).toEqual([
-      ["2023-12-01", "2023-12-31", 30, 365],
-      ["2023-12-31", "2024-03-01", 61, 366],
+      [day("2023-12-01"), day("2023-12-31"), 30, 365],
+      [day("2023-12-31"), day("2024-03-01"), 61, 366],
     ]);
   });
 

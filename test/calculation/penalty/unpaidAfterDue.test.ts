@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { unpaidAfterDue } from "../../../src/calculation/penalty/unpaidAfterDue";
 import { dueOn, paid, usd } from "../given";
 
@@ -6,7 +7,7 @@ import { dueOn, paid, usd } from "../given";
 describe("the tax unpaid after a due date", () => {
   const unpaid = (owed: string, ...payments: ReturnType<typeof paid>[]): readonly unknown[] => {
     const found = unpaidAfterDue(dueOn("2026-04-15"), usd(owed), payments);
-    return [found.unpaid.toFixed(2), ...found.later.map(({ date }) => date)];
+    return [found.unpaid.toFixed(2), ...found.later.map(({ date }) => written(date))];
   };
 
   it("is what the payments by the last day leave, and the later ones are apart", () => {

@@ -1,10 +1,14 @@
 import { describe, expect, it } from "vitest";
+import { dateText } from "../given";
 import { closedMethodIssues } from "../../../src/calculation/request/closedMethodIssues";
 import { rulebook } from "../../../src/rules/rulebook";
 import { givenRequest, type GivenRecord, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
-  closedMethodIssues(givenRequest(given), rulebook).map(({ check, date }) => [check, date]);
+  closedMethodIssues(givenRequest(given), rulebook).map(({ check, date }) => [
+    check,
+    dateText(date),
+  ]);
 
 const PERIOD = ["2024-09-24", "2025-05-01"] as const;
 const georgia = (

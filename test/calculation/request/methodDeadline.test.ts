@@ -31,9 +31,9 @@ describe("the deadline for a method", () => {
   // IR-2025-41 (April 4, 2025), as reported: requests from April 15 to May 1, 2025, only on paper.
   it("is the end of a disaster postponement for paper only", () => {
     expect(deadlines({ taxYear: 2024, postponement: ["2024-09-24", "2025-05-01"] })).toEqual([
-      "2025-04-15",
-      "2025-04-15",
-      "2025-05-01",
+      day("2025-04-15"),
+      day("2025-04-15"),
+      day("2025-05-01"),
     ]);
   });
 
@@ -48,7 +48,7 @@ describe("the deadline for a method", () => {
     // Notice 2021-21: e-file stayed open.
     ["in a nationwide postponement", { taxYear: 2020 }, "2021-05-17"],
   ] as const)("is the same for all methods %s", (_what, given, deadline) => {
-    expect(new Set(deadlines(given))).toEqual(new Set([deadline]));
+    expect(new Set(deadlines(given))).toEqual(new Set([day(deadline)]));
   });
 
   // IR-2025-41; the dates without the client's postponement: section 7503, Rev. Rul. 2015-13, 26 CFR 1.6081-5, Notice 2021-21.
@@ -74,6 +74,6 @@ describe("the deadline for a method", () => {
       ["2023-04-18", "2023-06-30"],
     ],
   ] as const)("counts %s for the electronic methods", (_what, given, [electronic, paper]) => {
-    expect(deadlines(given)).toEqual([electronic, electronic, paper]);
+    expect(deadlines(given)).toEqual([day(electronic), day(electronic), day(paper)]);
   });
 });

@@ -1,5 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { dateText } from "../given";
 import { moneyIssues } from "../../../src/calculation/request/moneyIssues";
 import { rulebook } from "../../../src/rules/rulebook";
 import { dollarsUpTo, RUNS } from "../arbitrary";
@@ -7,8 +8,8 @@ import { givenRequest, type GivenRequest } from "./givenRequest";
 
 /** The issues with their dollars and day, as text. */
 const found = (given: GivenRequest) =>
-  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, date: day }) =>
-    [check, amount?.toString(), day].filter((part) => part !== undefined).join(" ")
+  moneyIssues(givenRequest(given), rulebook).map(({ check, amount, date }) =>
+    [check, amount?.toString(), dateText(date)].filter((part) => part !== undefined).join(" ")
   );
 
 // 26 CFR 301.6651-1(c)(3): 90% of 20,000 is 18,000; 26 U.S.C. 6601(a): interest from the payment due date on what is unpaid.

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { dateText } from "../given";
 import { refundClaimIssues } from "../../../src/calculation/request/refundClaimIssues";
 import { rulebook } from "../../../src/rules/rulebook";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
   refundClaimIssues(givenRequest({ payments: "21000", ...given }), rulebook).map(
-    ({ check, date, amount }) => `${check} ${String(date)} ${String(amount)}`
+    ({ check, date, amount }) => `${check} ${String(dateText(date))} ${String(amount)}`
   );
 const extended = { requestedOn: "2026-04-10", confirmedOn: "2026-04-10" };
 

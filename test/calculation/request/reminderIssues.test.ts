@@ -1,13 +1,15 @@
 import { describe, expect, it } from "vitest";
+import { dateText } from "../given";
 import { reminderIssues } from "../../../src/calculation/request/reminderIssues";
 import { rulebook } from "../../../src/rules/rulebook";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 /** The issues with what they are about, the day and the dollars, as text. */
 const found = (given: GivenRequest) =>
-  reminderIssues(givenRequest(given), rulebook).map(
-    ({ check, details: about, date: day, amount }) =>
-      [check, about, day, amount?.toString()].filter((part) => part !== undefined).join(" · ")
+  reminderIssues(givenRequest(given), rulebook).map(({ check, details: about, date, amount }) =>
+    [check, about, dateText(date), amount?.toString()]
+      .filter((part) => part !== undefined)
+      .join(" · ")
   );
 
 // 26 U.S.C. 7508A(a).

@@ -6,6 +6,7 @@ import { METHODS, SEVERITIES } from "../../../src/rules/requestWords";
 import { requestIssue, type RequestIssue } from "../../../src/rules/schema/requestTables";
 import { rulebook } from "../../../src/rules/rulebook";
 import { filers, RUNS } from "../arbitrary";
+import { calendarDate } from "../../../src/calendar/calendarDate";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const checksOf = (given: GivenRequest): readonly RequestIssue[] =>
@@ -167,7 +168,7 @@ describe("what may be wrong with a request", () => {
     expect(issue).toEqual({
       check: "below 90% test",
       severity: "risk",
-      date: "2026-04-15",
+      date: calendarDate("2026-04-15"),
       amount: expect.objectContaining({}) as unknown,
       what: "Less than 90% of the estimated total tax will be paid by the payment due date",
       remedy: expect.stringMatching(/^Pay the amount shown to meet the 90% test/) as unknown,

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays } from "../../../src/calendar/calendarDate";
+import { written, addDays } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { requestMethods } from "../../../src/calculation/request/requestMethods";
 import { calendarTaxYear, type TaxYear } from "../../../src/calculation/taxYear";
@@ -96,7 +96,7 @@ describe("the methods to make a request", () => {
 
   it("each say what they need, the proof to keep and the source", () => {
     for (const method of methodsOf({ paidWithRequest: "1" })) {
-      expect(method.deadline).toBe("2026-04-15");
+      expect(written(method.deadline)).toBe("2026-04-15");
       expect(method.how).not.toBe("");
       expect(method.proof).not.toBe("");
       expect(method.source.citation).toContain("Form 4868");
@@ -163,7 +163,7 @@ describe("after a rejection", () => {
     const given = { asOf, rejectedOn };
     expect(shown(given)).toContain(standing);
     for (const { method, deadline: found } of methodsOf(given))
-      expect(found).toBe(method === "e-file" ? lastDay : "2026-04-15");
+      expect(found).toBe(method === "e-file" ? day(lastDay) : day("2026-04-15"));
   });
 
   it("only e-file is available after the deadline, and the payment is still late", () => {
@@ -204,7 +204,7 @@ describe("the tax years covered", () => {
     const taxYear = calendarTaxYear(year);
     expect(methodsOf({ taxYear, asOf: lastDay })[0]).toMatchObject({
       method: "e-file",
-      deadline: lastDay,
+      deadline: day(lastDay),
     });
   });
 

@@ -1,11 +1,12 @@
 import { describe, expect, it } from "vitest";
+import { dateText } from "../given";
 import { statusIssues } from "../../../src/calculation/request/statusIssues";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { givenRequest, type GivenRequest } from "./givenRequest";
 
 const found = (given: GivenRequest) =>
-  statusIssues(givenRequest(given), rulebook).map(({ check, date: day }) => [check, day]);
+  statusIssues(givenRequest(given), rulebook).map(({ check, date }) => [check, dateText(date)]);
 
 const asked = { requestedOn: "2026-04-14" };
 const rejected = { ...asked, rejectedOn: "2026-04-15" };

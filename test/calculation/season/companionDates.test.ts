@@ -11,6 +11,7 @@ import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { filers, heldTaxYears, RUNS, states } from "../arbitrary";
 import { earlierRules } from "../earlierRules";
+import { written } from "../../../src/calendar/calendarDate";
 import { day, fiscalYear } from "../given";
 
 interface Asked {
@@ -56,9 +57,9 @@ describe("retirement plans and accounts", () => {
     ["excess Coverdell", "2026-05-31", "not moved", "2026-05-31"],
   ])("of 2025: %s by %s, %s", (words, date, extension, dateWithoutExtension) => {
     expect(deadline(datesOf(2025, "retirement"), words)).toMatchObject({
-      date,
+      date: day(date),
       extension,
-      dateWithoutExtension,
+      dateWithoutExtension: day(dateWithoutExtension),
     });
   });
 
@@ -69,8 +70,8 @@ describe("retirement plans and accounts", () => {
       datesOf(2004, "retirement", { rules: earlierRules() }),
       "Withdraw an IRA"
     );
-    expect(moves[0]?.from).toBe("2005-10-15");
-    expect(date).toBe("2005-10-17");
+    expect(moves[0]?.from).toBe(day("2005-10-15"));
+    expect(written(date)).toBe("2005-10-17");
     expect(extension).toBe("automatic");
   });
 
@@ -100,8 +101,8 @@ describe("retirement plans and accounts", () => {
   // 26 U.S.C. 219(f)(3): the two months out of the country are an extension too; 404(h)(1)(B) counts them.
   it("out of the country: the SEP by June 15 without a request, the IRA by April 15", () => {
     const dates = datesOf(2025, "retirement", { filerType: "out of country" });
-    expect(deadline(dates, "SEP").dateWithoutExtension).toBe("2026-06-15");
-    expect(deadline(dates, "Contribute to an IRA").date).toBe("2026-04-15");
+    expect(written(deadline(dates, "SEP").dateWithoutExtension)).toBe("2026-06-15");
+    expect(written(deadline(dates, "Contribute to an IRA").date)).toBe("2026-04-15");
   });
 });
 
@@ -112,15 +113,18 @@ describe("the gift tax return", () => {
   // 26 U.S.C. 6075(b); 26 CFR 25.6081-1: GIFT-RULE-2025.
   it("of 2025 is extended with the income tax return, its payment is not", () => {
     const dates = datesOf(2025, "gift");
-    expect(deadline(dates, RETURN)).toMatchObject({ date: "2026-04-15", extension: "not moved" });
+    expect(deadline(dates, RETURN)).toMatchObject({
+      date: day("2026-04-15"),
+      extension: "not moved",
+    });
     expect(deadline(dates, "Pay the gift tax")).toMatchObject({
-      date: "2026-04-15",
+      date: day("2026-04-15"),
       extension: "not moved",
     });
     expect(deadline(dates, EXTENDED)).toMatchObject({
-      date: "2026-10-15",
+      date: day("2026-10-15"),
       extension: "moved",
-      dateWithoutExtension: "2026-04-15",
+      dateWithoutExtension: day("2026-04-15"),
     });
   });
 
@@ -133,26 +137,30 @@ describe("the gift tax return", () => {
     "of 2020: a request of %s extends it: %j; it extends the income tax return",
     (on, extends_) => {
       const { regular, extended } = clientDates(calendarTaxYear(2020), "resident", {}, rulebook);
-      expect(on <= regular.lastDay).toBe(true);
-      expect(extended.lastDay).toBe("2021-10-15");
-      expect(on <= deadline(datesOf(2020, "gift"), RETURN).date).toBe(extends_);
+      expect(day(on) <= regular.lastDay).toBe(true);
+      expect(written(extended.lastDay)).toBe("2021-10-15");
+      expect(day(on) <= deadline(datesOf(2020, "gift"), RETURN).date).toBe(extends_);
     }
   );
 
   // Notice 2020-20 and Notice 2020-23: gift tax returns and payments to July 15, 2020; helsell.com, March 30, 2020.
   it("of 2019 was postponed to July 15, 2020 with its payment", () => {
     const dates = datesOf(2019, "gift");
-    expect(dates.map(({ date }) => date)).toEqual(["2020-07-15", "2020-07-15", "2020-10-15"]);
+    expect(dates.map(({ date }) => date)).toEqual([
+      day("2020-07-15"),
+      day("2020-07-15"),
+      day("2020-10-15"),
+    ]);
   });
 
   // 26 CFR 25.6081-1(a), 1.6081-5(a): two months out of the country, within the six; 25.6081-1(c): not for the payment.
   it("out of the country is due in June and paid in April", () => {
     const dates = datesOf(2025, "gift", { filerType: "out of country" });
-    expect(deadline(dates, RETURN).date).toBe("2026-06-15");
-    expect(deadline(dates, "Pay the gift tax").date).toBe("2026-04-15");
+    expect(written(deadline(dates, RETURN).date)).toBe("2026-06-15");
+    expect(written(deadline(dates, "Pay the gift tax").date)).toBe("2026-04-15");
     expect(deadline(dates, EXTENDED)).toMatchObject({
-      date: "2026-10-15",
-      dateWithoutExtension: "2026-06-15",
+      date: day("2026-10-15"),
+      dateWithoutExtension: day("2026-06-15"),
     });
   });
 
@@ -167,7 +175,11 @@ describe("the gift tax return", () => {
     (filerType) => {
       const postponement = { begins: day("2026-01-01"), ends: day("2026-11-02") };
       const dates = datesOf(2025, "gift", { filerType, circumstances: { postponement } });
-      expect(dates.map(({ date }) => date)).toEqual(["2026-11-02", "2026-11-02", "2026-11-02"]);
+      expect(dates.map(({ date }) => date)).toEqual([
+        day("2026-11-02"),
+        day("2026-11-02"),
+        day("2026-11-02"),
+      ]);
     }
   );
 
@@ -190,9 +202,9 @@ describe("foreign accounts, trusts and residence", () => {
     [2025, "2026-04-15", "2026-10-15"],
   ])("the FBAR of %i is due %s and automatically %s", (year, due, automatic) => {
     const dates = datesOf(year, "foreign");
-    expect(deadline(dates, "FinCEN Form 114").date).toBe(due);
+    expect(written(deadline(dates, "FinCEN Form 114").date)).toBe(due);
     expect(deadline(dates, "automatic extension")).toMatchObject({
-      date: automatic,
+      date: day(automatic),
       extension: "automatic",
     });
   });
@@ -201,22 +213,22 @@ describe("foreign accounts, trusts and residence", () => {
   it("do not move with a disaster postponement, except the return and what goes with it", () => {
     const postponement = { begins: day("2026-01-01"), ends: day("2026-11-02") };
     const dates = datesOf(2025, "foreign", { circumstances: { postponement } });
-    expect(deadline(dates, "automatic extension").date).toBe("2026-10-15");
-    expect(deadline(dates, "FinCEN Form 114").date).toBe("2026-04-15");
-    expect(deadline(dates, "Form 8938").date).toBe("2026-11-02");
+    expect(written(deadline(dates, "automatic extension").date)).toBe("2026-10-15");
+    expect(written(deadline(dates, "FinCEN Form 114").date)).toBe("2026-04-15");
+    expect(written(deadline(dates, "Form 8938").date)).toBe("2026-11-02");
     for (const filerType of ["resident", "out of country"] as const) {
       const reports = datesOf(2025, "foreign", { filerType, circumstances: { postponement } });
       const form3520 = reports.find(({ label }) => label === "File Form 3520");
-      expect(form3520?.date).toBe("2026-10-15");
+      expect(form3520?.date).toBe(day("2026-10-15"));
     }
-    expect(deadline(dates, "File Form 3520-A").date).toBe("2026-03-16");
+    expect(written(deadline(dates, "File Form 3520-A").date)).toBe("2026-03-16");
   });
 
   // FinCEN did not follow Notice 2020-23, which postponed returns.
   it("keep the dates of the FBAR of 2019", () => {
     const dates = datesOf(2019, "foreign");
-    expect(deadline(dates, "FinCEN Form 114").date).toBe("2020-04-15");
-    expect(deadline(dates, "FBAR with its automatic").date).toBe("2020-10-15");
+    expect(written(deadline(dates, "FinCEN Form 114").date)).toBe("2020-04-15");
+    expect(written(deadline(dates, "FBAR with its automatic").date)).toBe("2020-10-15");
   });
 
   // 26 CFR 1.911-7(a)(2): the election is made on a timely return.
@@ -236,9 +248,9 @@ describe("foreign accounts, trusts and residence", () => {
     const dates = datesOf(2025, "foreign", { filerType });
     const [form3520] = dates.filter(({ label }) => label === "File Form 3520");
     expect(form3520).toMatchObject({
-      date: "2026-10-15",
+      date: day("2026-10-15"),
       extension: "moved",
-      dateWithoutExtension: without,
+      dateWithoutExtension: day(without),
     });
   });
 
@@ -260,9 +272,9 @@ describe("foreign accounts, trusts and residence", () => {
       filerType: "out of country",
       rules: earlierRules(),
     });
-    expect(deadline(dates, "letter that asks").date).toBe("2006-10-16");
+    expect(written(deadline(dates, "letter that asks").date)).toBe("2006-10-16");
     expect(deadline(dates, "unless the letter")).toMatchObject({
-      date: "2006-12-15",
+      date: day("2006-12-15"),
       extension: "separate request",
     });
   });
@@ -270,7 +282,7 @@ describe("foreign accounts, trusts and residence", () => {
   // Pub. 54: Form 2350 by the due date, June 15 out of the country; neither is for a resident at home.
   it("Form 2350 and the letter are for clients out of the country", () => {
     const abroad = datesOf(2025, "foreign", { filerType: "out of country" });
-    expect(deadline(abroad, "Form 2350").date).toBe("2026-06-15");
+    expect(written(deadline(abroad, "Form 2350").date)).toBe("2026-06-15");
     for (const { label } of datesOf(2025, "foreign")) expect(label).not.toMatch(/2350|letter/);
   });
 });
@@ -281,9 +293,9 @@ describe("elections", () => {
   it("with an automatic extension of twelve months count from the return", () => {
     const dates = datesOf(1997, "elections", { rules: earlierRules({ regularMonth: 3 }) });
     expect(deadline(dates, "12 months")).toMatchObject({
-      date: "1999-09-15",
+      date: day("1999-09-15"),
       extension: "moved",
-      dateWithoutExtension: "1999-03-15",
+      dateWithoutExtension: day("1999-03-15"),
     });
   });
 
@@ -297,9 +309,9 @@ describe("elections", () => {
     ["amended return", "automatic"],
   ])("%s by October 15, 2026: %s", (words, extension) => {
     expect(deadline(datesOf(2025, "elections"), words)).toMatchObject({
-      date: "2026-10-15",
+      date: day("2026-10-15"),
       extension,
-      dateWithoutExtension: extension === "moved" ? "2026-04-15" : "2026-10-15",
+      dateWithoutExtension: extension === "moved" ? day("2026-04-15") : day("2026-10-15"),
     });
   });
 });
@@ -336,7 +348,7 @@ describe("companion dates", () => {
 
   // Instructions for Form 3520-A: the 15th day of the third month.
   it("of Form 3520-A is March 15", () => {
-    expect(deadline(datesOf(2026, "foreign"), "Form 3520-A").date).toBe("2027-03-15");
+    expect(written(deadline(datesOf(2026, "foreign"), "Form 3520-A").date)).toBe("2027-03-15");
   });
 
   it.each([2009, 2027])("cover tax year %i", (year) => {

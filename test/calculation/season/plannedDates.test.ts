@@ -3,6 +3,7 @@ import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import { plannedDates, type FilingPlan } from "../../../src/calculation/season/plannedDates";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
+import { written } from "../../../src/calendar/calendarDate";
 import { day } from "../given";
 
 const dates = clientDates(calendarTaxYear(2025), "resident", {}, rulebook);
@@ -15,7 +16,7 @@ const NO_PLAN: FilingPlan = {
 };
 const plannedFor = (plan: Partial<FilingPlan>): readonly string[] => {
   const { filedOn, paidOn } = plannedDates(dates, { ...NO_PLAN, ...plan });
-  return [filedOn, paidOn];
+  return [written(filedOn), written(paidOn)];
 };
 
 describe("the dates of a plan", () => {

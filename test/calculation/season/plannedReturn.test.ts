@@ -3,6 +3,7 @@ import { charges } from "../../../src/calculation/penalty/charges";
 import { plannedReturn, type PlannedReturn } from "../../../src/calculation/season/plannedReturn";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day } from "../given";
+import { written } from "../../../src/calendar/calendarDate";
 import { givenRequest, type GivenRequest } from "../request/givenRequest";
 
 interface Given extends GivenRequest {
@@ -30,8 +31,8 @@ function planOf({ plannedFilingDate, plannedPaymentDate, ...given }: Given): Pla
 /** Paid on time, later payments, filing, and the last date. */
 function shown(given: Given): unknown[] {
   const { paidOnTime, payments, filedOn, through, validExtension } = planOf(given);
-  const later = payments.map(({ date, amount }) => `${date} ${amount.toString()}`);
-  return [paidOnTime.toString(), later, filedOn, through, validExtension];
+  const later = payments.map(({ date, amount }) => `${written(date)} ${amount.toString()}`);
+  return [paidOnTime.toString(), later, written(filedOn), written(through), validExtension];
 }
 
 const made = { requestedOn: "2026-04-10" };

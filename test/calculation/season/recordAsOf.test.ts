@@ -12,8 +12,8 @@ it("keeps what happened through the as-of date and drops what came later", () =>
     paidOn: "2026-09-02",
   });
   expect(recordAsOf(record, day("2026-04-11"))).toEqual({
-    requestedOn: "2026-04-10",
-    confirmedOn: "2026-04-11",
+    requestedOn: day("2026-04-10"),
+    confirmedOn: day("2026-04-11"),
   });
   expect(recordAsOf(record, day("2026-09-02"))).toEqual(record);
   expect(recordAsOf(record, day("2026-04-09"))).toEqual({});

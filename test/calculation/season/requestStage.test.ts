@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { addDays, type CalendarDate } from "../../../src/calendar/calendarDate";
+import { written, addDays, type CalendarDate } from "../../../src/calendar/calendarDate";
 import { clientDates } from "../../../src/calculation/dueDate/clientDates";
 import type { RequestRecord } from "../../../src/calculation/season/requestRecord";
 import { requestStage, STAGES, type Stage } from "../../../src/calculation/season/requestStage";
@@ -10,7 +10,7 @@ import { rulebook } from "../../../src/rules/rulebook";
 import published from "../../fixtures/published/perfection-period.json";
 import { filers, RUNS, states } from "../arbitrary";
 import { day } from "../given";
-import { givenRecord, givenRequest, type GivenRequest } from "../request/givenRequest";
+import { givenRequest, type GivenRequest } from "../request/givenRequest";
 
 const standing = (given: GivenRequest) => {
   const { dates, record, asOf } = givenRequest(given);
@@ -48,7 +48,7 @@ describe("a request rejected under a disaster postponement", () => {
     ["2025-05-02", "past due", "file", "2025-05-01", "perfection period over"],
   ])("on %s is %s", (asOf, stage, act, deadline, missed) => {
     const status = standing({ ...georgia, asOf, record: rejectedThen });
-    expect(status).toEqual({ stage, act, deadline, ...(missed && { missed }) });
+    expect(status).toEqual({ stage, act, deadline: day(deadline), ...(missed && { missed }) });
   });
 
   it.each([
@@ -63,7 +63,7 @@ describe("a request rejected under a disaster postponement", () => {
     const given = { taxYear: 2024, postponement: ["2024-09-24", "2025-04-17"] } as const;
     expect(standing({ ...given, asOf: "2025-04-18", record: rejectedThen })).toMatchObject({
       stage: "rejected",
-      deadline: "2025-04-20",
+      deadline: day("2025-04-20"),
     });
   });
 });
@@ -84,7 +84,7 @@ describe("the status where a postponement leaves a request no more time to give"
     expect(standing({ ...california, asOf, record })).toEqual({
       stage,
       act: "file",
-      deadline: "2025-10-15",
+      deadline: day("2025-10-15"),
     });
   });
 
@@ -94,7 +94,7 @@ describe("the status where a postponement leaves a request no more time to give"
       expect(standing({ ...california, asOf: "2025-10-16", record })).toEqual({
         stage: "past due",
         act: "file",
-        deadline: "2025-10-15",
+        deadline: day("2025-10-15"),
         missed: "extended date missed",
       });
     }
@@ -105,7 +105,7 @@ describe("the status where a postponement leaves a request no more time to give"
     expect(standing({ taxYear: 2024, postponement, asOf: "2025-10-14" })).toMatchObject({
       stage: "not requested",
       act: "request or file",
-      deadline: "2025-10-14",
+      deadline: day("2025-10-14"),
     });
   });
 });
@@ -139,7 +139,7 @@ describe("the status of a request", () => {
     expect([found.stage, found.act, found.deadline, found.missed]).toEqual([
       stage,
       act,
-      lastDay,
+      lastDay === undefined ? undefined : day(lastDay),
       missed,
     ]);
   });
@@ -173,7 +173,7 @@ describe("after a rejection", () => {
       };
       const { sendAgainBy } = one.expected;
       expect(standing({ ...given, asOf: sendAgainBy }).stage).toBe("rejected");
-      const dayAfter: string = addDays(day(sendAgainBy), 1);
+      const dayAfter: string = written(addDays(day(sendAgainBy), 1));
       expect(standing({ ...given, asOf: dayAfter }).stage).toBe("past due");
       const sentAgain = (confirmedOn: string) =>
         standing({ ...given, asOf: dayAfter, record: { ...given.record, confirmedOn } });
@@ -181,7 +181,7 @@ describe("after a rejection", () => {
       expect(sentAgain(dayAfter)).toEqual({
         stage: "past due",
         act: "file",
-        deadline: sendAgainBy,
+        deadline: day(sendAgainBy),
         missed: "perfection period over",
       });
     }
@@ -203,7 +203,7 @@ describe("after a rejection", () => {
     ["2026-04-21", "2026-04-21", "past due", "2026-04-20"],
   ])("on %s a request is on %s %s, its last day %s", (rejectedOn, asOf, stage, lastDay) => {
     const found = standing({ asOf, record: { requestedOn: "2026-04-01", rejectedOn } });
-    expect([found.stage, found.deadline]).toEqual([stage, lastDay]);
+    expect([found.stage, found.deadline]).toEqual([stage, day(lastDay)]);
     expect(found.missed).toBe(stage === "past due" ? "perfection period over" : undefined);
   });
 
@@ -226,7 +226,7 @@ describe("after a rejection", () => {
     expect([found.stage, found.act, found.deadline, found.missed]).toEqual([
       stage,
       stage === "rejected" ? "resend the request" : "file",
-      lastDay,
+      day(lastDay),
       missed,
     ]);
   });
@@ -239,7 +239,7 @@ describe("after a rejection", () => {
 
   it("the extended date binds as ever", () => {
     const again = { ...rejected, confirmedOn: "2026-04-17" };
-    expect(standing({ asOf: "2026-10-15", record: again }).deadline).toBe("2026-10-15");
+    expect(standing({ asOf: "2026-10-15", record: again }).deadline).toBe(day("2026-10-15"));
     expect(standing({ asOf: "2026-10-16", record: again }).missed).toBe("extended date missed");
   });
 
@@ -297,8 +297,8 @@ describe("a season, date by date", () => {
       fc.property(seasons, fc.integer({ min: -30, max: 320 }), ({ dates, record }, days) => {
         const asOf = addDays(dates.regular.lastDay, days);
         const known = Object.entries(record) as [string, CalendarDate | undefined][];
-        const then = givenRecord(
-          Object.fromEntries(known.filter(([, when]) => when !== undefined && when <= asOf))
+        const then: RequestRecord = Object.fromEntries(
+          known.filter(([, when]) => when !== undefined && when <= asOf)
         );
         expect(requestStage(dates, then, asOf, rulebook)).toEqual(
           requestStage(dates, record, asOf, rulebook)

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { written } from "../../../src/calendar/calendarDate";
 import { returnDeadlines } from "../../../src/calculation/season/returnDeadlines";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { rulebook } from "../../../src/rules/rulebook";
@@ -6,7 +7,12 @@ import { rulebook } from "../../../src/rules/rulebook";
 const inBrief = (year: number, filerType: "resident" | "out of country") =>
   returnDeadlines(calendarTaxYear(year), filerType, {}, rulebook).map(
     ({ label, date, extension, dateWithoutExtension }) =>
-      [label.split(" ").slice(0, 3).join(" "), date, extension, dateWithoutExtension].join(" | ")
+      [
+        label.split(" ").slice(0, 3).join(" "),
+        written(date),
+        extension,
+        written(dateWithoutExtension),
+      ].join(" | ")
   );
 
 // 26 U.S.C. 6151(a), 6081(a), 6651(a) last sentence (60 days), 6654(c)(2): the extension moves the return and nothing else.

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { daysBetween, weekdayOf, yearOf } from "../../../src/calendar/calendarDate";
+import { written, daysBetween, weekdayOf, yearOf } from "../../../src/calendar/calendarDate";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { stateDueDate } from "../../../src/calculation/stateReturn/stateDueDate";
 import { RUNS } from "../arbitrary";
@@ -20,13 +20,13 @@ describe("a state's day", () => {
     ["a Monday stays", 2026, "11-15", "2027-11-15"],
     ["a Saturday", 2022, "04-15", "2023-04-17"],
   ])("%s: %d, %s", (_what, taxYear, monthAndDay, expected) => {
-    expect(on(taxYear, monthAndDay)).toBe(expected);
+    expect(written(on(taxYear, monthAndDay))).toBe(expected);
   });
 
   it("leaves holidays out, so that it is not later than the state's own", () => {
     // Monday, April 17, 2023 was Emancipation Day in the District, April 15, 2024 Patriots' Day in Massachusetts.
-    expect(on(2022, "04-15")).toBe("2023-04-17");
-    expect(on(2023, "04-15")).toBe("2024-04-15");
+    expect(written(on(2022, "04-15"))).toBe("2023-04-17");
+    expect(written(on(2023, "04-15"))).toBe("2024-04-15");
   });
 
   it("lies in the year after the tax year, on a weekday, two days on at most", () => {

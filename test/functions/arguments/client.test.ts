@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { lazily } from "../../../src/functions/arguments/argumentKind";
 import { client, datesOf, postponementOf } from "../../../src/functions/arguments/client";
+import { calendarDate } from "../../../src/calendar/calendarDate";
 import { InputError } from "../../../src/functions/cells/inputError";
 
 const cells: Readonly<Record<string, unknown>> = { taxYear: 2023 };
@@ -12,7 +13,7 @@ const clientOf = (given: Readonly<Record<string, unknown>>) =>
 describe("a client's dates", () => {
   it("are read from cells that may be blank except the tax year", () => {
     expect({ ...clientOf(cells) }).toEqual({
-      taxYear: { firstDay: "2023-01-01", lastDay: "2023-12-31" },
+      taxYear: { firstDay: calendarDate("2023-01-01"), lastDay: calendarDate("2023-12-31") },
       state: undefined,
       filerType: "resident",
       postponementBegins: undefined,
@@ -37,15 +38,15 @@ describe("a client's dates", () => {
       (changed) => datesOf(clientOf({ ...cells, ...changed })).regular.lastDay
     );
     expect(due).toEqual([
-      "2024-04-15",
-      "2025-04-15",
-      "2024-04-17",
-      "2024-06-17",
-      "2024-06-17",
-      "2024-07-15",
-      "2024-04-15",
-      "2024-04-17",
-      "2024-04-15",
+      calendarDate("2024-04-15"),
+      calendarDate("2025-04-15"),
+      calendarDate("2024-04-17"),
+      calendarDate("2024-06-17"),
+      calendarDate("2024-06-17"),
+      calendarDate("2024-07-15"),
+      calendarDate("2024-04-15"),
+      calendarDate("2024-04-17"),
+      calendarDate("2024-04-15"),
     ]);
   });
 
@@ -64,8 +65,8 @@ describe("a disaster postponement period", () => {
 
   it("is read from both its dates", () => {
     expect(period("2026-01-22", 46181)).toEqual({
-      begins: "2026-01-22",
-      ends: "2026-06-08",
+      begins: calendarDate("2026-01-22"),
+      ends: calendarDate("2026-06-08"),
     });
     expect(period("2026-01-22", "2026-01-22")).toBeDefined();
   });

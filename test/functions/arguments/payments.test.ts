@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { ErrorCell } from "../../../src/functions/cells/hostError";
 import { payments } from "../../../src/functions/arguments/ranges";
 import { fiscalTaxYear, calendarTaxYear, type TaxYear } from "../../../src/calculation/taxYear";
-import { calendarDate } from "../../../src/calendar/calendarDate";
+import { written, calendarDate } from "../../../src/calendar/calendarDate";
 import { reading, sentenceOf } from "./reading";
 
 const OF_2025 = calendarTaxYear(2025);
@@ -12,7 +12,9 @@ const paymentsOf = reading(payments, "payments");
 
 /** Payments as text: date and amount. */
 const read = (argument: unknown, taxYear: TaxYear = OF_2025): readonly string[] =>
-  paymentsOf(argument, { taxYear }).map(({ date, amount }) => `${date} ${amount.toString()}`);
+  paymentsOf(argument, { taxYear }).map(
+    ({ date, amount }) => `${written(date)} ${amount.toString()}`
+  );
 
 const refusal = (argument: unknown, taxYear?: TaxYear): string =>
   sentenceOf(() => read(argument, taxYear));
@@ -26,6 +28,13 @@ describe("rows of payments", () => {
     expect(read(null)).toEqual([]);
     expect(read(undefined)).toEqual([]);
   });
+
+  it.each([[[["", ""]]], [[]], [[[""]]], [[[0, null]]], [[[null, null, ""]]], [""]])(
+    "are none in a blank range: %j",
+    (blank) => {
+      expect(read(blank)).toEqual([]);
+    }
+  );
 
   it("come back in order of date, those of one date as entered", () => {
     expect(
@@ -112,8 +121,6 @@ describe("rows of payments", () => {
       [["2026-04-15", 1, ""]],
       "payments: The range has 3 columns. Select two columns, date and amount.",
     ],
-    [[["", ""]], "payments: The range has no payment. Leave the argument out if nothing was paid."],
-    [[], "payments: The range has no payment. Leave the argument out if nothing was paid."],
   ])("refuse %j", (argument, sentence) => {
     expect(refusal(argument)).toBe(sentence);
   });

@@ -3,15 +3,16 @@ import { calendarTaxYear } from "../../../src/calculation/taxYear";
 import { lateYears, penaltyYears } from "../../../src/functions/arguments/penaltyYears";
 import { ErrorCell } from "../../../src/functions/cells/hostError";
 import { fiscalYear } from "../../calculation/given";
+import { written } from "../../../src/calendar/calendarDate";
 import { reading, sentenceOf } from "./reading";
 
 const earlier = { taxYear: calendarTaxYear(2025) };
 const penaltiesOf = (range: unknown): readonly string[] =>
   reading(penaltyYears, "penaltyYears")(range, earlier).map(
-    ({ taxYear, kind }) => `${taxYear.lastDay} ${kind}`
+    ({ taxYear, kind }) => `${written(taxYear.lastDay)} ${kind}`
   );
 const lateYearsOf = (range: unknown): readonly string[] =>
-  reading(lateYears, "otherLateYears")(range, earlier).map(({ lastDay }) => lastDay);
+  reading(lateYears, "otherLateYears")(range, earlier).map(({ lastDay }) => written(lastDay));
 
 describe("years with a penalty", () => {
   it.each([

@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { calendarYear, taxYear } from "../../../src/functions/arguments/taxYear";
 import { InputError } from "../../../src/functions/cells/inputError";
+import { written } from "../../../src/calendar/calendarDate";
 import { reading } from "./reading";
 
 const yearOf = reading(taxYear, "year");
@@ -22,7 +23,7 @@ describe("a tax year", () => {
     ["1/3/2026", "2025-12-31"],
     ["2/28/2024", "2024-02-29"],
   ])("of %j ends on %s", (cell, lastDay) => {
-    expect(yearOf(cell).lastDay).toBe(lastDay);
+    expect(written(yearOf(cell).lastDay)).toBe(lastDay);
   });
 
   const ENTER = "Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026.";
@@ -66,7 +67,7 @@ describe("a tax year that is a calendar year", () => {
   const calendarYearOf = reading(calendarYear, "year");
 
   it.each([[2025], ["12/31/2025"]])("is read from %j", (cell) => {
-    expect(calendarYearOf(cell).lastDay).toBe("2025-12-31");
+    expect(written(calendarYearOf(cell).lastDay)).toBe("2025-12-31");
   });
 
   it("is not read from the end of a 52/53-week year", () => {
