@@ -48,11 +48,15 @@ const cell = (sheet: string, address: string): Promise<unknown> =>
     [sheet, address]
   );
 
+/** The name of the last saved file. */
+let savedName: string;
+
 async function savedFile(): Promise<Buffer> {
   const [saving] = await Promise.all([
     page.waitForEvent("download"),
     page.getByRole("button", { name: "Save a copy" }).click(),
   ]);
+  savedName = saving.suggestedFilename();
   return readFileSync(await saving.path());
 }
 
@@ -100,8 +104,8 @@ describe("a saved copy of the sample", () => {
   it("opens again from disk with the same results", async () => {
     const copy = await savedFile();
     const mimeType = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
-    await page.locator("#file").setInputFiles({ name: "again.xlsx", mimeType, buffer: copy });
-    await expect.poll(() => page.locator("#file-status").textContent()).toBe("again.xlsx is open.");
+    await page.locator("#file").setInputFiles({ name: "again.xlsm", mimeType, buffer: copy });
+    await expect.poll(() => page.locator("#file-status").textContent()).toBe("again.xlsm is open.");
     await expect.poll(() => cell("Summary", "B7"), { timeout: 30_000 }).toBe(26);
   });
 
@@ -119,6 +123,7 @@ describe("a saved copy of the sample", () => {
       (name) => !Buffer.from(before[name] ?? []).equals(Buffer.from(after[name] ?? []))
     );
     expect(Object.keys(after)).toEqual(Object.keys(before));
+    expect(savedName).toBe("again.copy.xlsm");
     expect(changed).toHaveLength(1);
     const sheet = strFromU8(after[changed[0] ?? ""] ?? new Uint8Array());
     expect(sheet).toMatch(/<c r="AB55"[^>]*><v>typed<\/v><\/c>/);
@@ -139,6 +144,8 @@ describe("a saved copy of the sample", () => {
     });
     const copy = await savedFile();
     expect(question).toMatch(/It may lose .*charts, drawings/);
+    // A file that was made anew has no macros, and another ending would keep Excel from opening it.
+    expect(savedName).toBe("again.copy.xlsx");
     expect(Object.keys(unzipSync(copy)).filter((name) => name.includes("chart"))).toEqual([]);
     const texts = await shown(copy);
     expect(texts.get("Clients!V2")).toBe("3,250.00 _xldudf_EXT_SHORTFALL(E2:E49,F2:F49)");

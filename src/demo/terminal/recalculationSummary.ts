@@ -1,16 +1,13 @@
 import { cellAddress } from "../../host/cellAddress";
-import type {
-  CellPlace,
-  RecalculationReport,
-  UncalculatedFormula,
-} from "../workbook/recalculationReport";
+import type { RecalculationReport, UncalculatedFormula } from "../workbook/recalculationReport";
+import type { CellPosition } from "../workbook/referenceWorld";
 import { printable } from "./textTable";
 
 /** The number of errors listed, unless the command line asks for all. */
 const MOST_ERRORS_SHOWN = 100;
 const LONGEST_FORMULA_SHOWN = 200;
 
-function place({ sheet, row, column }: CellPlace): string {
+function place({ sheet, row, column }: CellPosition): string {
   return printable(`${sheet}!${cellAddress(row, column)}`);
 }
 

@@ -2,7 +2,8 @@ import { cellAddress } from "../../host/cellAddress";
 import { isErrorCell } from "../../host/cellValues";
 import type { AnalysedFormula } from "./formulaAnalysis";
 import type { FunctionBridge } from "./functionBridge";
-import type { CellPlace, ErrorAnswer } from "./recalculationReport";
+import type { ErrorAnswer } from "./recalculationReport";
+import type { CellPosition } from "./referenceWorld";
 import type { SheetStore, StoredCell, StoredFormula } from "./sheetStore";
 
 /** The input for explaining the errors of a workbook. */
@@ -61,7 +62,7 @@ export class ErrorAnswers {
     return match?.message ?? "";
   }
 
-  #origin(formula: StoredFormula, own: CellPlace, error: string): CellPlace | undefined {
+  #origin(formula: StoredFormula, own: CellPosition, error: string): CellPosition | undefined {
     for (const area of this.sources.analysed[formula.site]?.references.areas ?? []) {
       for (const [row, cells] of this.#sheets.get(area.sheet)?.rows ?? []) {
         if (row < area.top || row > area.bottom) continue;

@@ -1,23 +1,17 @@
 import type { HostFault } from "../../host/standInHost";
-
-/** The place of a cell in the workbook. */
-export interface CellPlace {
-  readonly sheet: string;
-  readonly row: number;
-  readonly column: number;
-}
+import type { CellPosition } from "./referenceWorld";
 
 /** A cell that shows an error, with the message that Excel would show. */
-export interface ErrorAnswer extends CellPlace {
+export interface ErrorAnswer extends CellPosition {
   readonly error: string;
   /** The message of the function; empty when the error has none. */
   readonly sentence: string;
   /** The cell in which the error began, when that is another cell. */
-  readonly takenFrom: CellPlace | undefined;
+  readonly takenFrom: CellPosition | undefined;
 }
 
 /** A formula that was not calculated, or whose result may differ from that of Excel, and why. */
-export interface UncalculatedFormula extends CellPlace {
+export interface UncalculatedFormula extends CellPosition {
   readonly text: string;
   readonly reason: string;
 }

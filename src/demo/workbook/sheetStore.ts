@@ -1,6 +1,6 @@
 import type { CellLike, FormulaResultLike } from "@cj-tech-master/excelts/formula";
 import { type CellValue, isErrorCell } from "../../host/cellValues";
-import type { TablePlace } from "./referenceWorld";
+import type { Area, TablePlace } from "./referenceWorld";
 
 /**
  * How the result of a formula fills the sheet: one cell, a spill, the fixed range of an older array formula, or
@@ -35,12 +35,7 @@ export interface StoredFormula {
   width: number;
 }
 
-interface Rectangle {
-  readonly top: number;
-  readonly left: number;
-  readonly bottom: number;
-  readonly right: number;
-}
+type Rectangle = Omit<Area, "sheet">;
 
 /** The last row of a sheet, which limits a spill. */
 export const LAST_ROW = 1_048_576;
