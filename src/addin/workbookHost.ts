@@ -41,6 +41,15 @@ export interface NewSheet {
   /** The row of the headings, counted from 1. */
   readonly headingRow: number;
   readonly isTable: boolean;
+  /** How the sheet is printed, on one page with wrapped text; `undefined` for as the host has it. */
+  readonly page?: PageOfSheet;
+}
+
+/** The page that a sheet is printed on. */
+export interface PageOfSheet {
+  /** In the middle of the footer. */
+  readonly footer: string;
+  readonly isLandscape: boolean;
 }
 
 /** Where a formula was inserted. */

@@ -36,7 +36,7 @@ function yearOfList(cell: unknown): number | undefined {
 }
 
 /** A client's cell of an argument, from the row or, where the list has none, from the arguments of the whole list. */
-function cellOfClient(
+export function cellOfClient(
   row: ClientListRow,
   list: Readonly<Record<string, unknown>>
 ): (name: string) => unknown {
