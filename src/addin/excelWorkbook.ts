@@ -1,8 +1,12 @@
 import { calculateApart } from "./excelApart";
+import { enterValue, followSelection, goTo, markCells } from "./excelCells";
+import { fillList } from "./excelFill";
 import { enterAgain } from "./excelFormulas";
+import { readList } from "./excelList";
 import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
 import {
   freeName,
+  inOneStep,
   inWorkbook,
   notedVersion,
   noteVersion,
@@ -127,6 +131,14 @@ export const excelWorkbook: WorkbookHost = {
       await context.sync();
       return entered;
     }),
+
+  selectedList: () => inWorkbook(readList),
+  fillColumns: (list, columns) =>
+    inOneStep((context, isOneStep) => fillList(context, list, columns, isOneStep)),
+  followSelection,
+  enterValue,
+  goTo,
+  markCells,
 
   calculateApart: (formulas) => inWorkbook((context) => calculateApart(context, formulas)),
 

@@ -1,5 +1,8 @@
 import { NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
+import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
+import { fillColumns } from "./gridFill";
+import { readList } from "./gridList";
 import type { Grid } from "./grid";
 import type { GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
@@ -84,5 +87,12 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
       return Promise.resolve({ address, isWideEnough: true });
     },
     addSheet: (wanted) => Promise.resolve(addSheet(grid, wanted)),
+    // What throws in one of these is the rejection of its promise.
+    selectedList: async () => Promise.resolve(readList(grid)),
+    fillColumns: async (list, columns) => Promise.resolve(fillColumns(grid, list, columns)),
+    followSelection: (moved) => followSelection(grid, moved),
+    enterValue: async (...given) => Promise.resolve(enterValue(grid, ...given)),
+    goTo: async (cell) => Promise.resolve(goTo(grid, cell)),
+    markCells: async (...given) => Promise.resolve(markCells(grid, ...given)),
   };
 }

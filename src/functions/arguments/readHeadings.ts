@@ -101,6 +101,12 @@ function latestYearIn(headings: readonly unknown[]): number {
   return Math.max(ANY_YEAR, ...years.map(Number));
 }
 
+/** How many cells of a row are headings of a client list, by which the row of the headings is found. */
+export function headingsRead(cells: readonly unknown[]): number {
+  return cells.filter((cell) => typeof cell === "string" && MEANINGS.has(keyOf(cell, ANY_YEAR)))
+    .length;
+}
+
 /** Parts of the payments are not added to a column that has their total. */
 function dropCounted(name: string, read: readonly HeadingReading[]): readonly HeadingReading[] {
   const whole = read.find(({ field, isPart }) => field === "payments" && !isPart);
