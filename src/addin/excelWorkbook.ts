@@ -4,6 +4,7 @@ import { fillList } from "./excelFill";
 import { enterAgain } from "./excelFormulas";
 import { readList } from "./excelList";
 import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
+import { setPage } from "./excelPage";
 import {
   freeName,
   inOneStep,
@@ -92,6 +93,7 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   const headings = sheet.getRangeByIndexes(headingRow - 1, 0, 1, Math.max(width, 1));
   headings.format.font.bold = true;
   headings.format.wrapText = true;
+  setPage(sheet, wanted);
   sheet.freezePanes.freezeRows(headingRow);
   sheet.activate();
 }

@@ -41,7 +41,7 @@ export interface NewSheet {
   /** The row of the headings, counted from 1. */
   readonly headingRow: number;
   readonly isTable: boolean;
-  /** How the sheet is printed, on one page with wrapped text; `undefined` for as the host has it. */
+  /** How the sheet is printed, on one page; `undefined` for as the host has it. */
   readonly page?: PageOfSheet;
 }
 
@@ -50,6 +50,8 @@ export interface PageOfSheet {
   /** In the middle of the footer. */
   readonly footer: string;
   readonly isLandscape: boolean;
+  /** Whether the text of the cells is wrapped in their columns. */
+  readonly wrapsText: boolean;
 }
 
 /** Where a formula was inserted. */
