@@ -1,3 +1,4 @@
+import { plainText } from "../functions/arguments/argumentKind";
 import { clientsOf, type ClientListRow } from "../functions/arguments/clientList";
 import {
   CLIENT_LIST_HEADINGS,
@@ -35,15 +36,22 @@ export function columnOf(
  *
  * @param list - The list.
  * @param taxYear - The tax year of a list that has no column for it.
+ * @param own - The user's own headings, each with the heading that it means.
  * @returns Each row; `undefined` for one that is blank or has the total of the list.
  * @throws NotDone when the headings are not those of a client list.
  */
 export function clientRows(
   list: SelectedList,
-  taxYear: number
+  taxYear: number,
+  own: readonly (readonly [heading: string, means: string])[] = []
 ): readonly (ClientRow | undefined)[] {
   try {
-    const { reading, clients } = clientsOf(list, "clientList", taxYear, new Map());
+    const { reading, clients } = clientsOf(
+      list,
+      "clientList",
+      taxYear,
+      new Map(own.map(([heading, means]) => [plainText(heading), means]))
+    );
     return clients.map((row, index) =>
       row === undefined || row.isTotal ? undefined : { list, index, reading, row }
     );
