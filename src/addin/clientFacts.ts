@@ -74,8 +74,8 @@ export function ifReadable<Value>(work: () => Value): Value | undefined {
   }
 }
 
-/** The row with the extended due date as the planned filing date, if the list plans no other. */
-function withPlan(client: ClientRow, extended: number | undefined): ClientRow {
+/** The row with the extended due date, a worksheet date, as the planned filing date if the list plans no other. */
+export function withPlan(client: ClientRow, extended: number | undefined): ClientRow {
   const planned = ifReadable(() => isBlankOrZero(cellValue(client.row.cell("plannedFilingDate"))));
   if (planned !== true || extended === undefined) return client;
   const { row } = client;

@@ -17,7 +17,7 @@ function single(id: string, row: readonly unknown[], names: readonly string[]): 
     return at < 0 ? [[name]] : [[row[at]]];
   });
   try {
-    return fromCatalog(id)(...cells)[0]?.[0];
+    return (fromCatalog(id)(...cells) as unknown[][])[0]?.[0];
   } catch {
     return undefined;
   }

@@ -41,7 +41,7 @@ describe("the letter to a client", () => {
       );
       let memo: unknown;
       try {
-        memo = fromCatalog("MEMO")(...arguments_)[0]?.[0];
+        memo = (fromCatalog("MEMO")(...arguments_) as unknown[][])[0]?.[0];
       } catch {
         expect(() => letterOf(name)).toThrow(/^The letter cannot be written\. Cell /);
         return;
