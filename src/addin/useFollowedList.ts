@@ -1,0 +1,49 @@
+import { useEffect, useRef, useState } from "preact/hooks";
+import type { RefObject } from "preact";
+import { followList, type FollowedList, type ListFollower } from "./followList";
+import type { SelectedList, WorkbookHost } from "./workbookHost";
+
+/** The list around the selected cell, as the pane uses it. */
+export interface FollowedPane extends FollowedList {
+  /** The last list that was read, for what concerns the whole practice. */
+  readonly lastList: SelectedList | undefined;
+  readonly read: () => Promise<void>;
+}
+
+const NOTHING: FollowedList = { list: undefined, problem: "" };
+
+/**
+ * Follows the selection while the pane can be seen.
+ *
+ * @param workbook - `undefined` if no workbook is open.
+ * @param pane - The element of the pane.
+ */
+export function useFollowedList(
+  workbook: WorkbookHost | undefined,
+  pane: RefObject<HTMLElement | null>
+): FollowedPane {
+  const [followed, setFollowed] = useState(NOTHING);
+  const [lastList, setLastList] = useState<SelectedList>();
+  const follower = useRef<ListFollower>(undefined);
+  useEffect(() => {
+    if (!workbook?.selectedList) return undefined;
+    const following = followList(workbook, (read) => {
+      setFollowed(read);
+      if (read.list) setLastList(read.list);
+    });
+    follower.current = following;
+    const watched = new IntersectionObserver((seen) => {
+      following.setVisible(seen.some(({ isIntersecting }) => isIntersecting));
+    });
+    if (pane.current) watched.observe(pane.current);
+    return () => {
+      watched.disconnect();
+      following.stop();
+      follower.current = undefined;
+    };
+  }, [workbook, pane]);
+  const read = async (): Promise<void> => {
+    await follower.current?.read();
+  };
+  return { ...followed, lastList, read };
+}

@@ -1,0 +1,42 @@
+import { useEffect, useState } from "preact/hooks";
+import type { PaneSettings } from "./rosterAnswers";
+import { practiceFacts, type PracticeFacts } from "./troubles";
+import { NotDone, type SelectedList } from "./workbookHost";
+
+/** How long the list rests before the whole practice is calculated, in milliseconds. */
+const REST = 400;
+
+function factsOf(list: SelectedList, settings: PaneSettings): PracticeFacts | undefined {
+  try {
+    return practiceFacts(list, settings);
+  } catch (thrown) {
+    // The view of the client says why the list cannot be read.
+    if (thrown instanceof NotDone) return undefined;
+    throw thrown;
+  }
+}
+
+/**
+ * The facts of the whole practice, calculated once the list has not changed for a moment, so that the selection moves at once.
+ *
+ * @param list - The last list that was read.
+ * @param settings - Default tax year, as-of date, assumed rate.
+ */
+export function usePractice(
+  list: SelectedList | undefined,
+  settings: PaneSettings | undefined
+): PracticeFacts | undefined {
+  const [practice, setPractice] = useState<PracticeFacts>();
+  const content = list && JSON.stringify([list.sheet, list.headings, list.rows, list.headingRow]);
+  useEffect(() => {
+    if (!list || !settings) return undefined;
+    const waiting = setTimeout(() => {
+      setPractice(factsOf(list, settings));
+    }, REST);
+    return () => {
+      clearTimeout(waiting);
+    };
+    // The list is another object at each reading, even with the same content.
+  }, [content, settings]);
+  return practice;
+}
