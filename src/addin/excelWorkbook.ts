@@ -14,7 +14,13 @@ import {
   removeSheet,
   supports,
 } from "./excelRequest";
-import type { NewSheet, SelectedCell, TablePlace, WorkbookHost } from "./workbookHost";
+import {
+  INPUT_COLOR,
+  type NewSheet,
+  type SelectedCell,
+  type TablePlace,
+  type WorkbookHost,
+} from "./workbookHost";
 
 const SPILL_PARENTS = ["ExcelApi", "1.12"] as const;
 function bareAddress(address: string): string {
@@ -94,7 +100,11 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   headings.format.font.bold = true;
   headings.format.wrapText = true;
   setPage(sheet, wanted);
-  sheet.freezePanes.freezeRows(headingRow);
+  for (const address of wanted.inputs ?? [])
+    sheet.getRange(address).format.fill.color = INPUT_COLOR;
+  const { frozenColumns = 0 } = wanted;
+  if (frozenColumns === 0) sheet.freezePanes.freezeRows(headingRow);
+  else sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, headingRow, frozenColumns));
   sheet.activate();
 }
 

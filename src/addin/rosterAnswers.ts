@@ -42,6 +42,13 @@ function paneAnswer(cell: unknown): PaneAnswer {
   return { text: isMoney ? `$${text}` : text, problem: "", value };
 }
 
+/** A heading of the user, and the heading that it means or "not used". */
+export type OwnHeading = readonly [heading: string, means: string];
+
+function ownRange(own: readonly OwnHeading[]): readonly OwnHeading[] | null {
+  return own.length === 0 ? null : own;
+}
+
 /** The answers of ROSTER for one client, by their headings. */
 export type RosterAnswers<Heading extends RosterHeading> = Readonly<Record<Heading, PaneAnswer>>;
 
@@ -62,6 +69,7 @@ export function settingCells({ taxYear, asOf, assumedRate }: PaneSettings): {
  * @param rows - The rows of the list.
  * @param settings - What applies to every client.
  * @param columns - The headings of the wanted answers.
+ * @param own - The user's own headings, each with the heading that it means.
  * @returns The answers of each row.
  * @throws NotDone when the list cannot be read as a client list.
  */
@@ -69,10 +77,18 @@ export function rosterAnswers<Heading extends RosterHeading>(
   headings: readonly unknown[],
   rows: readonly (readonly unknown[])[],
   settings: PaneSettings,
-  columns: readonly Heading[]
+  columns: readonly Heading[],
+  own: readonly OwnHeading[] = []
 ): readonly RosterAnswers<Heading>[] {
   const { taxYear, asOf, assumedRate } = settingCells(settings);
-  const cells = [[headings, ...rows], [[taxYear]], [[asOf]], [[assumedRate]], [columns], null];
+  const cells = [
+    [headings, ...rows],
+    [[taxYear]],
+    [[asOf]],
+    [[assumedRate]],
+    [columns],
+    ownRange(own),
+  ];
   try {
     const [, ...answers] = withFormattedNumbers("double", () =>
       rosterFunctions.ROSTER.answer(cells)

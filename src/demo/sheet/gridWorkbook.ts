@@ -1,5 +1,5 @@
 import { WrapStrategy } from "@univerjs/core";
-import { NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
+import { INPUT_COLOR, NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
 import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
 import { fillColumns } from "./gridFill";
@@ -52,7 +52,14 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
   if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
   for (const [column, characters] of widths.entries())
     sheet.setColumnWidth(column, pixelsOfWidth(characters));
-  sheet.setFrozenRows(headingRow);
+  for (const address of wanted.inputs ?? []) sheet.getRange(address).setBackground(INPUT_COLOR);
+  const { frozenColumns = 0 } = wanted;
+  sheet.setFreeze({
+    ySplit: headingRow,
+    startRow: headingRow,
+    xSplit: frozenColumns,
+    startColumn: frozenColumns === 0 ? -1 : frozenColumns,
+  });
   workbook.setActiveSheet(sheet);
   return name;
 }

@@ -1,9 +1,15 @@
 import { yearOf } from "../../calendar/calendarDate";
 import { readArgument, unread } from "../arguments/argumentKind";
 import { answerColumns } from "../arguments/answerColumns";
-import { clientList, clientsOf, planInstead, type ClientListRow } from "../arguments/clientList";
+import {
+  clientList,
+  clientsOf,
+  planInstead,
+  type ClientList,
+  type ClientListRow,
+} from "../arguments/clientList";
 import type { ClientListField } from "../arguments/clientListHeadings";
-import type { HeadingReading } from "../arguments/readHeadings";
+import type { HeadingReading, OwnHeadings } from "../arguments/readHeadings";
 import { date } from "../arguments/date";
 import { ownHeadings } from "../arguments/ownHeadings";
 import { assumedRate } from "../arguments/percent";
@@ -75,6 +81,41 @@ function answersOf(
   });
 }
 
+/** What applies to every client of a list: arguments as the host passed them. */
+interface OfTheList {
+  readonly taxYear: unknown;
+  readonly asOf: unknown;
+  readonly assumedRate: unknown;
+}
+
+/**
+ * The answers for the rows of a client list, without a row of headings.
+ *
+ * @param name - The argument with the headings, for the error message.
+ * @param list - The list.
+ * @param wanted - The headings of the answers, and the headings of the user.
+ * @param shared - What applies to every client.
+ * @param rules - The rule tables.
+ * @throws InputError for headings that cannot be read.
+ */
+export function rosterRowsOf(
+  name: string,
+  list: ClientList,
+  wanted: { readonly columns: readonly RosterHeading[]; readonly headings: OwnHeadings },
+  shared: OfTheList,
+  rules: RosterRules
+): AnswerCell[][] {
+  const { columns, headings } = wanted;
+  const { reading, clients } = clientsOf(list, name, yearOfList(shared.taxYear), headings);
+  return clients.map((row, index): AnswerCell[] => {
+    if (row === undefined) return columns.map(() => BLANK);
+    if (row.isTotal)
+      return columns.map((heading) => (heading === UNREADABLE ? "a total, not a client" : BLANK));
+    const rowCell = (at: number): unknown => list.rows[index]?.[at];
+    return answersOf(cellOfClient(row, { ...shared }), columns, reading, rowCell, rules);
+  });
+}
+
 const ROSTER = tableFunction({
   arguments: {
     clientList,
@@ -103,22 +144,10 @@ const ROSTER = tableFunction({
     },
   ],
   note: "A blank row stays blank, and so does a row whose name begins with Total. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
-  calculate: ({ clientList: list, columns, headings, ...shared }, rules) => {
-    const year = yearOfList(shared.taxYear);
-    const { reading, clients } = clientsOf(list, "clientList", year, headings);
-    return [
-      [...columns],
-      ...clients.map((row, index): AnswerCell[] => {
-        if (row === undefined) return columns.map(() => BLANK);
-        if (row.isTotal)
-          return columns.map((heading) =>
-            heading === UNREADABLE ? "a total, not a client" : BLANK
-          );
-        const rowCell = (at: number): unknown => list.rows[index]?.[at];
-        return answersOf(cellOfClient(row, shared), columns, reading, rowCell, rules);
-      }),
-    ];
-  },
+  calculate: ({ clientList: list, columns, headings, ...shared }, rules) => [
+    [...columns],
+    ...rosterRowsOf("clientList", list, { columns, headings }, shared, rules),
+  ],
 });
 
 /**
