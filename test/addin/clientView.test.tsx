@@ -50,7 +50,7 @@ describe("the view of a client", () => {
     const row = sampleList.rows.findIndex(([name]) => name === "Bramble") + 4;
     expect(viewOf("Bramble")).toMatch(
       new RegExp(
-        `^ Bramble Clients, row ${row} Past due 47 days ago Next step: File now \\(was due 4/15/2026\\)\\. .* Due 4/15/2026 Extended to 10/15/2026 Balance due \\$7,600\\.00 Pay now \\$7,600\\.00 `
+        `^ Bramble Clients, row ${row} · tax year 2025, New York Past due 47 days ago Next step: File now \\(was due 4/15/2026\\)\\. .* Due 4/15/2026 Extended to 10/15/2026 Balance due \\$7,600\\.00 Pay now \\$7,600\\.00 `
       )
     );
   });
