@@ -143,7 +143,7 @@ describe("the pane without a client", () => {
     const text = textOf(
       <ClientPane workbook={undefined} today={() => "2026-04-01"} run={nothing} />
     );
-    expect(text).toContain("Dates without a client list");
+    expect(text).toContain("Look up due dates");
     expect(text).toContain("Maine");
     expect(text).toMatch(/Due 4\/15\/2026 Extended to 10\/15\/2026 Pay by 4\/15\/2026/);
     expect(text).not.toContain("Past due");

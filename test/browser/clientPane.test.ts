@@ -204,9 +204,7 @@ describe("the pane beside a client list", () => {
 
   it("offers year, state and filer type outside a client list", async () => {
     await show("Read me", "A1");
-    await expect
-      .poll(() => page.locator("#client-title").textContent())
-      .toBe("Dates without a client list");
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Look up due dates");
     await page.locator("#typed-taxYear").fill("2023");
     await page.locator("#typed-state").selectOption({ label: "Maine" });
     // Patriots' Day moved the date for Maine: Notice in the instructions for 2023.
@@ -252,9 +250,7 @@ describe.each([
 
   it("is accessible outside a list, and with a date that is not complete", async () => {
     await show("Read me", "A1");
-    await expect
-      .poll(() => page.locator("#client-title").textContent())
-      .toBe("Dates without a client list");
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Look up due dates");
     expect(await faults()).toEqual([]);
     await setAsOf("");
     expect(await textOf("#client .error")).toContain("The as-of date is not complete.");
