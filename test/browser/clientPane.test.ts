@@ -124,7 +124,7 @@ describe("the pane beside a client list", () => {
   it("shows the client of the row that is clicked", async () => {
     await clickClient("Bramble");
     expect(await textOf("#client .now")).toBe("Past due47 days ago");
-    expect(await textOf(".four dd")).toBe("4/15/2026 10/15/2026 $7,600.00 $7,600.00");
+    expect(await textOf(".four dd")).toBe("4/15/2026 No extension $7,600.00 $7,600.00");
     expect(await textOf(".waiting .applies")).toBe("Without the extensionthis client$1,667.63");
     await clickClient("Betony");
     expect(await textOf("#client .status.good")).toBe("Extended");
