@@ -1,5 +1,6 @@
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { AddressView } from "./addressView";
+import { ClientCurve } from "./clientCurve";
 import type { ClientFacts } from "./clientFacts";
 import { ClientFigures, ClientProblems, ClientState, WaitingCosts } from "./clientFigures";
 import { clientCalculation, clientSheet } from "./clientFormulas";
@@ -32,6 +33,10 @@ type Panel = (typeof PANELS)[number]["id"];
 /** A client of the list: status, next step, figures, cost of waiting, and what can be done. */
 export function ClientView({ client, facts, settings, workbook, run, refresh }: ClientViewProps) {
   const [panel, setPanel] = useState<Panel>();
+  const opened = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (panel) opened.current?.scrollIntoView({ block: "nearest" });
+  }, [panel]);
   const { list, index } = client;
   const add = (make: () => NewSheet): void => {
     run(async () => `Added the sheet ${await workbook.addSheet(make())}.`);
@@ -43,6 +48,7 @@ export function ClientView({ client, facts, settings, workbook, run, refresh }: 
       <h2 id="client-title">{facts.name}</h2>
       <p class="place">
         {list.sheet}, row {list.headingRow + 1 + index}
+        {facts.about !== "" && ` · ${facts.about}`}
       </p>
       <ClientState facts={facts} />
       <ClientFigures facts={facts} />
@@ -75,29 +81,32 @@ export function ClientView({ client, facts, settings, workbook, run, refresh }: 
           Put into a sheet
         </fluent-button>
       </div>
-      {panel === "record" && (
-        <RecordEvent
-          key={key}
-          client={client}
-          settings={settings}
-          workbook={workbook}
-          run={run}
-          refresh={refresh}
-        />
-      )}
-      {panel === "letter" && (
-        <LetterView
-          key={key}
-          client={client}
-          name={facts.name}
-          settings={settings}
-          workbook={workbook}
-          run={run}
-        />
-      )}
-      {panel === "address" && (
-        <AddressView key={key} client={client} settings={settings} run={run} />
-      )}
+      <div ref={opened}>
+        {panel === "record" && (
+          <RecordEvent
+            key={key}
+            client={client}
+            settings={settings}
+            workbook={workbook}
+            run={run}
+            refresh={refresh}
+          />
+        )}
+        {panel === "letter" && (
+          <LetterView
+            key={key}
+            client={client}
+            name={facts.name}
+            settings={settings}
+            workbook={workbook}
+            run={run}
+          />
+        )}
+        {panel === "address" && (
+          <AddressView key={key} client={client} settings={settings} run={run} />
+        )}
+      </div>
+      <ClientCurve client={client} settings={settings} />
     </>
   );
 }

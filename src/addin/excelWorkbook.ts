@@ -4,6 +4,7 @@ import { fillList } from "./excelFill";
 import { enterAgain } from "./excelFormulas";
 import { readList } from "./excelList";
 import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
+import { setPage } from "./excelPage";
 import {
   freeName,
   inOneStep,
@@ -98,6 +99,7 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   const headings = sheet.getRangeByIndexes(headingRow - 1, 0, 1, Math.max(width, 1));
   headings.format.font.bold = true;
   headings.format.wrapText = true;
+  setPage(sheet, wanted);
   for (const address of wanted.inputs ?? [])
     sheet.getRange(address).format.fill.color = INPUT_COLOR;
   const { frozenColumns = 0 } = wanted;

@@ -48,7 +48,7 @@ export interface NewSheet {
   readonly inputs?: readonly string[];
   /** Columns from the left that stay in sight. */
   readonly frozenColumns?: number;
-  /** How the sheet is printed, on one page with wrapped text; `undefined` for as the host has it. */
+  /** How the sheet is printed, on one page; `undefined` for as the host has it. */
   readonly page?: PageOfSheet;
 }
 
@@ -57,6 +57,8 @@ export interface PageOfSheet {
   /** In the middle of the footer. */
   readonly footer: string;
   readonly isLandscape: boolean;
+  /** Whether the text of the cells is wrapped in their columns. */
+  readonly wrapsText: boolean;
 }
 
 /** Where a formula was inserted. */

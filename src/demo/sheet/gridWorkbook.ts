@@ -1,3 +1,4 @@
+import { WrapStrategy } from "@univerjs/core";
 import { INPUT_COLOR, NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
 import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
@@ -23,7 +24,7 @@ function addressOf({ row, column }: GridPlace): string {
 }
 
 function addSheet(grid: Grid, wanted: NewSheet): string {
-  const { cells, widths, formats, headingRow } = wanted;
+  const { cells, widths, formats, headingRow, page } = wanted;
   const workbook = openWorkbook(grid);
   const name = freeName(
     workbook.getSheets().map((sheet) => sheet.getSheetName()),
@@ -42,6 +43,7 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
       const style = {
         ...(pattern === "" ? {} : { n: { pattern } }),
         ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
+        ...(page?.wrapsText === true ? { tb: WrapStrategy.WRAP } : {}),
       };
       const isFormula = typeof value === "string" && value.startsWith("=");
       return { ...(isFormula ? { f: value } : value === "" ? {} : { v: value }), s: style };
