@@ -85,10 +85,20 @@ async function typeText(text: string): Promise<void> {
   }
 }
 
+/** Selects a cell that may be beyond what is seen. */
+async function goTo(address: string): Promise<void> {
+  await page.evaluate((cells) => {
+    const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
+    book.getActiveSheet().getRange(cells).activate();
+  }, address);
+  await page.waitForTimeout(200);
+}
+
 /** Types a list, each row from its first cell with Tab to the next. */
 async function typeList(cells: readonly (readonly unknown[])[]): Promise<void> {
+  await expect.poll(() => select("A1")).toBe(true);
   for (const [row, line] of cells.entries()) {
-    await expect.poll(() => select(`A${row + 1}`)).toBe(true);
+    await goTo(`A${row + 1}`);
     for (const cell of line) {
       await typeText(String(cell));
       await page.keyboard.press("Tab");
@@ -112,7 +122,7 @@ describe("the tool for client lists in the demo sheet", () => {
     async ({ cells, sheet }) => {
       await newSheet(sheet);
       await typeList(cells);
-      await expect.poll(() => select("A2")).toBe(true);
+      await goTo("A2");
       await press("Use my list");
       await status().toMatch(/^Check how your headings are read/);
       await enter("list-year", "2025");
@@ -149,9 +159,10 @@ describe("the tool for client lists in the demo sheet", () => {
     expect(await panel.textContent()).toContain("Check: it looks like money");
     await press("D3");
     await status().toBe("Selected cell D3.");
+    await expect.poll(() => select("D3")).toBe(true);
     await page.keyboard.type("50000");
     await page.keyboard.press("Enter");
-    await expect.poll(() => panel.locator(".faults li").count()).toBe(1);
+    await expect.poll(() => panel.locator(".faults li").count(), { timeout: 5_000 }).toBe(1);
     await expect
       .poll(() => panel.locator(".totals dd").allTextContents())
       .toEqual(["2", "$12,400.00", "$12,400.00"]);
@@ -236,18 +247,14 @@ describe("the tool for client lists in the demo sheet", () => {
     await expect.poll(() => select("A5")).toBe(true);
     await page.keyboard.type("Birch");
     await page.keyboard.press("Enter");
-    await page.evaluate(() => {
-      const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
-      book.getActiveSheet().getRange("O5").activate();
-    });
-    await page.waitForTimeout(300);
+    await goTo("O5");
     await page.keyboard.type("9000");
     await page.keyboard.press("Tab");
     await page.keyboard.type("9,500");
     await page.keyboard.press("Enter");
     await expect
       .poll(() => values("B5:F5"), { timeout: 20_000 })
-      .toEqual([["not requested", "request or file by 4/15/2026", 14, 0, 0]]);
+      .toEqual([["not requested", "request or file, and pay, by 4/15/2026", 14, 0, 0]]);
   });
 
   it("has logged no error", () => {

@@ -286,8 +286,9 @@ function calculateFormulas(): void {
       const [, id, given] = /^=EXT\.([A-Z]+)\((.*)\)$/.exec(String(cell.formula)) ?? [];
       if (id === undefined || given === undefined || cell.shows !== undefined) continue;
       cell.shows = "#BUSY!";
-      const values = argumentsOf(given).parts.map((one, index) =>
-        passedBy(one, sheet, PARAMETERS[id]?.[index]?.[1] === "matrix")
+      const { parts } = argumentsOf(given);
+      const values = (PARAMETERS[id] ?? []).map(([, kind], index) =>
+        passedBy(parts[index] ?? "", sheet, kind === "matrix")
       );
       void page.call([[id, values]], RICH_VALUES).then(([result]) => {
         cell.shows = shownBy(result?.[1] === true ? result[2] : { basicValue: "#VALUE!" });
