@@ -44,8 +44,8 @@ describe("the sheet of a client", () => {
         Status: answers.Status.text,
         "Next deadline": answers["Next deadline"].text,
       };
-      const made = Object.fromEntries(
-        cells.slice(3).map(([label, formula]) => [label, shown(String(formula))])
+      const made: Record<string, string> = Object.fromEntries(
+        cells.slice(3).map(([label, formula]) => [String(label), shown(String(formula))])
       );
       const withoutSigns = Object.fromEntries(
         Object.entries(wanted).map(([label, text]) => [label, text.replace("$", "")])
