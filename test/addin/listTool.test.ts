@@ -147,6 +147,15 @@ describe("the check of a list", () => {
     });
   });
 
+  it("takes a list that is longer than ROSTER takes at once", () => {
+    const rows = Array.from({ length: 20_001 }, (_row, index) => [`Client ${index}`, 2, 1]);
+    const long = listOf(["Client", "Total tax", "Payments"], rows);
+    expect(listCheck(long, settings, []).totals).toMatchObject({
+      clients: 20_001,
+      balanceDue: 20_001,
+    });
+  });
+
   it.each([...inventedLists, ...keptLists])("adds up what ROSTER answers: $title", ({ cells }) => {
     const [headings = [], ...rows] = cells;
     const answers = roster(cells as unknown[][], 2025, "4/20/2026", "", [["Balance due"]])
