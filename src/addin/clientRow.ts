@@ -54,7 +54,7 @@ export function clientRows(
       new Map(own.map(([heading, means]) => [plainText(heading), means]))
     );
     return clients.map((row, index) =>
-      row === undefined || row.isTotal ? undefined : { list, index, reading, row }
+      row === undefined || row.isTotal || row.isHeadings ? undefined : { list, index, reading, row }
     );
   } catch (thrown) {
     if (thrown instanceof InputError) throw new NotDone(withoutArgument(thrown.message));

@@ -41,7 +41,7 @@ const put = (cells: Readonly<Record<string, ModelCell>>): Promise<void> =>
     Object.assign(page.book.sheets[0]?.cells ?? {}, given);
   }, cells);
 
-const LIST = "Add a client list";
+const LIST = "Build a client list";
 const CALCULATION = "Show the calculation for the selected cell";
 const RECALCULATE = "Recalculate this workbook";
 const BLANKS = "Check blank cells";
@@ -56,10 +56,10 @@ const insert = async (name: string, pane = excel): Promise<void> => {
 describe("the pane and Microsoft's object model of the workbook", () => {
   it("adds a client list: the table first, then the formulas into it", async () => {
     await press(LIST);
-    await status().toBe("Added the sheet Clients 2. Replace the example row with your clients.");
+    await status().toBe("Added the sheet Clients 2. Replace the example with your clients.");
     const { sheets, written } = await book();
     const [, made] = sheets;
-    expect(made?.tables.map(({ at: [row, , rows] }) => [row, rows])).toEqual([[2, 2]]);
+    expect(made?.tables.map(({ at: [row, , rows] }) => [row, rows])).toEqual([[2, 26]]);
     const table = written.findIndex((one) => one.startsWith("Clients 2!Table"));
     const isInTable = (one: string): boolean => /^Clients 2![A-Z]+4$/.test(one);
     expect(written.findIndex(isInTable)).toBeGreaterThan(table);
