@@ -16,6 +16,7 @@ export function ClientState({ facts }: FactsProps) {
   const next = answers["Next deadline"].text;
   const days = answers["Days left"].value;
   const method = answers.Method.text;
+  const isSerious = answers.Severity.text === "problem" || answers.Severity.text === "risk";
   return (
     <>
       <p class="now">
@@ -29,7 +30,7 @@ export function ClientState({ facts }: FactsProps) {
         </p>
       )}
       {stage === "filed" && <p class="next">No deadline is left.</p>}
-      {answers["Most serious issue"].text !== "" && (
+      {isSerious && (
         <p class="issue">
           {answers["Most serious issue"].text}. {answers["What to do"].text}.
         </p>
@@ -61,32 +62,36 @@ function StateDates({ facts }: FactsProps) {
   );
 }
 
-/** The four figures of a client. */
-export function ClientFigures({ facts }: FactsProps) {
+/** The four figures of a client, or the dates and what follows from the amounts, as far as they are known. */
+export function ClientFigures({ facts, isTyped = false }: FactsProps & { isTyped?: boolean }) {
   const { answers } = facts;
+  const hasAmounts = !isTyped || answers["Balance due"].text !== "";
   return (
     <>
       <dl class="figures">
         <Figure label="Due" answer={answers["Regular due date"]} />
         <Figure label="Extended to" answer={answers["Extended due date"]} />
-        <Figure label="Balance due" answer={answers["Balance due"]} />
-        <Figure label="Pay now" answer={answers["Pay now"]} />
+        {isTyped && <Figure label="Pay by" answer={answers["Payment due date"]} />}
+        {hasAmounts && <Figure label="Balance due" answer={answers["Balance due"]} />}
+        {!isTyped && <Figure label="Pay now" answer={answers["Pay now"]} />}
       </dl>
       <StateDates facts={facts} />
       {answers["Confirm first"].text !== "" && (
-        <ConfirmFirst why={`${capitalized(answers["Confirm first"].text)}.`} />
+        <ConfirmFirst
+          why={`${capitalized(answers["Confirm first"].text)}. Check the current official text.`}
+        />
       )}
     </>
   );
 }
 
-/** The cost of waiting with and without the extension, and which of them counts for this client. */
-export function WaitingCosts({ facts }: FactsProps) {
+/** The cost of waiting with and without the extension, and which of them counts for a client of the list. */
+export function WaitingCosts({ facts, isTyped = false }: FactsProps & { isTyped?: boolean }) {
   const { when, withExtension, without, isExtended } = facts.waiting;
   if (withExtension.text === "" && without.text === "") return null;
   const rows = [
-    { label: "With the extension", answer: withExtension, counts: isExtended === true },
-    { label: "Without the extension", answer: without, counts: isExtended === false },
+    { label: "With the extension", answer: withExtension, counts: !isTyped && isExtended === true },
+    { label: "Without the extension", answer: without, counts: !isTyped && isExtended === false },
   ];
   return (
     <table class="waiting">
@@ -95,10 +100,10 @@ export function WaitingCosts({ facts }: FactsProps) {
       </caption>
       <tbody>
         {rows.map(({ label, answer, counts }) => (
-          <tr class={counts ? "counts" : undefined}>
+          <tr class={counts ? "applies" : undefined}>
             <th scope="row">
               {label}
-              {counts && <span class="counts-mark">this client</span>}
+              {counts && <span class="applies-mark">this client</span>}
             </th>
             <td class="number">{answer.text === "" ? NONE : answer.text}</td>
           </tr>

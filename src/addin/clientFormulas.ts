@@ -100,7 +100,7 @@ export function clientCalculation(
     ...sheet,
     name: sheetName(`Calculation ${name}`),
     cells: [[`Penalties and interest of ${name} as of ${asOf}. ${waiting.when}.`], ...rest],
-    page: { footer: `${name}, ${asOf}`, isLandscape: true },
+    page: { footer: `${name}, ${asOf}`, isLandscape: true, wrapsText: false },
   };
 }
 
@@ -147,6 +147,6 @@ export function clientSheet(
     choices: [],
     headingRow: 1,
     isTable: false,
-    page: { footer: `${name}, ${asOf}`, isLandscape: false },
+    page: { footer: `${name}, ${asOf}`, isLandscape: false, wrapsText: false },
   };
 }

@@ -133,7 +133,7 @@ export function letterSheet(
     choices: [],
     headingRow: 1,
     isTable: false,
-    page: { footer: `${name}, ${shortDate(asOf)}`, isLandscape: false },
+    page: { footer: `${name}, ${shortDate(asOf)}`, isLandscape: false, wrapsText: true },
   };
 }
 

@@ -1,7 +1,7 @@
-import { useMemo, useRef, useState } from "preact/hooks";
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
 import { parseCalendarDate, yearOf } from "../calendar/calendarDate";
 import { clientFacts } from "./clientFacts";
-import { clientRow } from "./clientRow";
+import { addressIn, clientRow, clientRows } from "./clientRow";
 import { ClientView } from "./clientView";
 import type { PaneSettings } from "./rosterAnswers";
 import { TroubleList } from "./troubleList";
@@ -20,6 +20,13 @@ interface ClientPaneProps {
   readonly run: (work: () => Promise<string>) => void;
 }
 
+/** The client whom the pane showed last, and the list. */
+interface LastClient {
+  readonly list: SelectedList;
+  readonly name: string;
+  readonly address: string;
+}
+
 /** The settings, or `undefined` while the date is not complete. The season of a date is that of the tax year before. */
 export function settingsOf(asOfText: string, assumedRate: string): PaneSettings | undefined {
   const asOf = parseCalendarDate(asOfText);
@@ -29,33 +36,41 @@ export function settingsOf(asOfText: string, assumedRate: string): PaneSettings 
 /** The client of the selected row with what the pane shows, or why there is none. */
 export function selectedClient(list: SelectedList | undefined, settings: PaneSettings) {
   if (!list) return undefined;
-  if (list.selectedRow === undefined) return "Select the row of a client.";
   try {
-    const client = clientRow(list, list.selectedRow, settings.taxYear);
-    if (!client) return "The selected row has no client.";
-    return { client, facts: clientFacts(client, settings) };
+    clientRows({ ...list, rows: [[]] }, settings.taxYear);
   } catch (thrown) {
     if (thrown instanceof NotDone)
-      return `This list cannot be read as a client list. ${thrown.message}`;
+      return `The selected list is not a client list. ${thrown.message}`;
     throw thrown;
   }
+  if (list.selectedRow === undefined) return "Select the row of a client.";
+  const client = clientRow(list, list.selectedRow, settings.taxYear);
+  if (!client) return "The selected row has no client.";
+  return { client, facts: clientFacts(client, settings) };
 }
 
 /** The first part of the pane: as-of date, the selected client or one that is typed, and the troubles of the practice. */
 export function ClientPane({ workbook, today, run }: ClientPaneProps) {
   const pane = useRef<HTMLDivElement>(null);
-  const { list, problem, lastList, read } = useFollowedList(workbook, pane);
+  const { list, problem, read } = useFollowedList(workbook, pane);
   const [asOf, setAsOf] = useState(today);
   const [rate, setRate] = useState("");
   const settings = useMemo(() => settingsOf(asOf, rate), [asOf, rate]);
   const found = useMemo(() => settings && selectedClient(list, settings), [list, settings]);
-  const practice = usePractice(lastList, settings);
+  const [last, setLast] = useState<LastClient>();
+  useEffect(() => {
+    if (typeof found !== "object") return;
+    const { client, facts } = found;
+    const address = addressIn(client.list, client.index, 0);
+    setLast({ list: client.list, name: facts.name, address });
+  }, [found]);
+  const practice = usePractice(last?.list, settings);
   const why = typeof found === "string" ? found : problem;
   const goTo =
-    workbook?.goTo && lastList
+    workbook?.goTo && last
       ? (address: string): void => {
           run(async () => {
-            await workbook.goTo?.({ sheet: lastList.sheet, address });
+            await workbook.goTo?.({ sheet: last.list.sheet, address });
             return "";
           });
         }
@@ -101,6 +116,18 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
           <>
             <h2 id="client-title">Dates without a client list</h2>
             {why !== "" && <p class="why">{why}</p>}
+            {goTo && last && (
+              <p>
+                <fluent-button
+                  size="small"
+                  onClick={() => {
+                    goTo(last.address);
+                  }}
+                >
+                  Back to {last.name}
+                </fluent-button>
+              </p>
+            )}
             <TypedClientView settings={settings} />
           </>
         )}

@@ -1,4 +1,4 @@
-import { useState } from "preact/hooks";
+import { useEffect, useRef, useState } from "preact/hooks";
 import { AddressView } from "./addressView";
 import type { ClientFacts } from "./clientFacts";
 import { ClientFigures, ClientProblems, ClientState, WaitingCosts } from "./clientFigures";
@@ -32,6 +32,10 @@ type Panel = (typeof PANELS)[number]["id"];
 /** A client of the list: status, next step, figures, cost of waiting, and what can be done. */
 export function ClientView({ client, facts, settings, workbook, run, refresh }: ClientViewProps) {
   const [panel, setPanel] = useState<Panel>();
+  const opened = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (panel) opened.current?.scrollIntoView({ block: "nearest" });
+  }, [panel]);
   const { list, index } = client;
   const add = (make: () => NewSheet): void => {
     run(async () => `Added the sheet ${await workbook.addSheet(make())}.`);
@@ -75,29 +79,31 @@ export function ClientView({ client, facts, settings, workbook, run, refresh }: 
           Put into a sheet
         </fluent-button>
       </div>
-      {panel === "record" && (
-        <RecordEvent
-          key={key}
-          client={client}
-          settings={settings}
-          workbook={workbook}
-          run={run}
-          refresh={refresh}
-        />
-      )}
-      {panel === "letter" && (
-        <LetterView
-          key={key}
-          client={client}
-          name={facts.name}
-          settings={settings}
-          workbook={workbook}
-          run={run}
-        />
-      )}
-      {panel === "address" && (
-        <AddressView key={key} client={client} settings={settings} run={run} />
-      )}
+      <div ref={opened}>
+        {panel === "record" && (
+          <RecordEvent
+            key={key}
+            client={client}
+            settings={settings}
+            workbook={workbook}
+            run={run}
+            refresh={refresh}
+          />
+        )}
+        {panel === "letter" && (
+          <LetterView
+            key={key}
+            client={client}
+            name={facts.name}
+            settings={settings}
+            workbook={workbook}
+            run={run}
+          />
+        )}
+        {panel === "address" && (
+          <AddressView key={key} client={client} settings={settings} run={run} />
+        )}
+      </div>
     </>
   );
 }

@@ -2,7 +2,7 @@ import { useMemo, useState } from "preact/hooks";
 import { FILER_TYPES } from "../calculation/filerType";
 import { STATE_NAMES } from "../calculation/state";
 import { clientFacts } from "./clientFacts";
-import { ClientFigures, ClientProblems, ClientState, WaitingCosts } from "./clientFigures";
+import { ClientFigures, ClientProblems, WaitingCosts } from "./clientFigures";
 import { clientRow } from "./clientRow";
 import type { PaneSettings } from "./rosterAnswers";
 import type { SelectedList } from "./workbookHost";
@@ -111,10 +111,9 @@ export function TypedClientView({ settings }: { readonly settings: PaneSettings 
       <div aria-live="polite">
         {facts && (
           <>
-            <ClientFigures facts={facts} />
+            <ClientFigures facts={facts} isTyped />
             <ClientProblems facts={facts} />
-            {facts.answers["Balance due"].text !== "" && <WaitingCosts facts={facts} />}
-            <ClientState facts={facts} />
+            {facts.answers["Balance due"].text !== "" && <WaitingCosts facts={facts} isTyped />}
           </>
         )}
       </div>

@@ -1,12 +1,10 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { RefObject } from "preact";
 import { followList, type FollowedList, type ListFollower } from "./followList";
-import type { SelectedList, WorkbookHost } from "./workbookHost";
+import type { WorkbookHost } from "./workbookHost";
 
-/** The list around the selected cell, as the pane uses it. */
+/** The list around the selected cell, and how to read it again. */
 export interface FollowedPane extends FollowedList {
-  /** The last list that was read, for what concerns the whole practice. */
-  readonly lastList: SelectedList | undefined;
   readonly read: () => Promise<void>;
 }
 
@@ -23,14 +21,10 @@ export function useFollowedList(
   pane: RefObject<HTMLElement | null>
 ): FollowedPane {
   const [followed, setFollowed] = useState(NOTHING);
-  const [lastList, setLastList] = useState<SelectedList>();
   const follower = useRef<ListFollower>(undefined);
   useEffect(() => {
     if (!workbook?.selectedList) return undefined;
-    const following = followList(workbook, (read) => {
-      setFollowed(read);
-      if (read.list) setLastList(read.list);
-    });
+    const following = followList(workbook, setFollowed);
     follower.current = following;
     const watched = new IntersectionObserver((seen) => {
       following.setVisible(seen.some(({ isIntersecting }) => isIntersecting));
@@ -45,5 +39,5 @@ export function useFollowedList(
   const read = async (): Promise<void> => {
     await follower.current?.read();
   };
-  return { ...followed, lastList, read };
+  return { ...followed, read };
 }

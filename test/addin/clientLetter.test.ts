@@ -122,6 +122,10 @@ describe("a letter on paper", () => {
       "One.",
       "Two.",
     ]);
-    expect(sheet.page).toEqual({ footer: "Bramble/Co, 6/1/2026", isLandscape: false });
+    expect(sheet.page).toEqual({
+      footer: "Bramble/Co, 6/1/2026",
+      isLandscape: false,
+      wrapsText: true,
+    });
   });
 });

@@ -1,0 +1,42 @@
+import { VerticalAlign, WrapStrategy, type IStyleData } from "@univerjs/core";
+import { HEADING_COLORS, type CellsLook } from "../../addin/workbookHost";
+
+function styleOf({ style, format }: CellsLook): IStyleData {
+  const pattern = format === undefined ? {} : { n: { pattern: format } };
+  switch (style) {
+    case "title":
+      return { ...pattern, bl: 1, fs: 14, tb: WrapStrategy.OVERFLOW };
+    case "heading":
+      return {
+        ...pattern,
+        bl: 1,
+        bg: { rgb: HEADING_COLORS.fill },
+        cl: { rgb: HEADING_COLORS.text },
+        tb: WrapStrategy.WRAP,
+      };
+    case "total":
+      return { ...pattern, bl: 1 };
+    case "wrapped":
+      return { ...pattern, tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
+    case undefined:
+      return pattern;
+  }
+}
+
+/**
+ * The style of a cell of a new sheet, as the grid has it.
+ *
+ * @param looks - The looks of the sheet.
+ * @param row - Counted from 1.
+ * @param column - Counted from 1.
+ */
+export function lookAt(looks: readonly CellsLook[], row: number, column: number): IStyleData {
+  const here = looks.filter(
+    (look) =>
+      row >= look.row &&
+      row < look.row + look.rows &&
+      column >= look.column &&
+      column < look.column + look.columns
+  );
+  return Object.assign({}, ...here.map(styleOf)) as IStyleData;
+}
