@@ -41,6 +41,11 @@ export function recordedText({ row }: ClientRow, { field }: ClientEvent): string
   return date === undefined ? shown(value) : shortDate(date);
 }
 
+/** A cell as the host gave it, with an error as its code. */
+function asRead(cell: unknown): unknown {
+  return typeof cell === "object" && cell !== null && "basicValue" in cell ? cell.basicValue : cell;
+}
+
 function nextSentences(facts: ClientFacts, date: CalendarDate, asOf: CalendarDate): string {
   if (date > asOf)
     return `The as-of date is ${shortDate(asOf)}, so this does not count yet. Change the as-of date to see what comes next.`;
@@ -89,7 +94,7 @@ export function eventEntry(
   if (contradiction !== "" && before.answers.Status.problem === "")
     throw new NotDone(`The date was not entered. ${contradiction}`);
   return {
-    cell: { sheet: list.sheet, address, was: list.rows[index]?.[column.index] },
+    cell: { sheet: list.sheet, address, was: asRead(list.rows[index]?.[column.index]) },
     value,
     format: DATE,
     sentence:

@@ -111,7 +111,7 @@ function waitingCost(
   if (isPlanMissing) cells[column?.index ?? list.headings.length] = extended;
   const headings =
     isPlanMissing && !column ? [...list.headings, "Planned filing date"] : list.headings;
-  const [answers] = rosterAnswers(headings, [cells], settings, COSTS);
+  const [answers] = rosterAnswers(headings, [cells], settings, COSTS, list.own);
   const none: PaneAnswer = { text: "", problem: "", value: undefined };
   const asCells = (answer = none): PaneAnswer => ({
     ...answer,
@@ -144,7 +144,13 @@ export function unreadableCells(text: string, client: ClientRow): readonly Unrea
  */
 export function clientFacts(client: ClientRow, settings: PaneSettings): ClientFacts {
   const { list, index } = client;
-  const [given] = rosterAnswers(list.headings, [list.rows[index] ?? []], settings, COLUMNS);
+  const [given] = rosterAnswers(
+    list.headings,
+    [list.rows[index] ?? []],
+    settings,
+    COLUMNS,
+    list.own
+  );
   const answers = Object.fromEntries(
     COLUMNS.map((heading) => {
       const answer = given?.[heading] ?? { text: "", problem: "", value: undefined };

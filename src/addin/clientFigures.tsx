@@ -68,7 +68,7 @@ export function ClientFigures({ facts, isTyped = false }: FactsProps & { isTyped
   const hasAmounts = !isTyped || answers["Balance due"].text !== "";
   return (
     <>
-      <dl class="figures">
+      <dl class="four">
         <Figure label="Due" answer={answers["Regular due date"]} />
         <Figure label="Extended to" answer={answers["Extended due date"]} />
         {isTyped && <Figure label="Pay by" answer={answers["Payment due date"]} />}

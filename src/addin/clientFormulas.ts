@@ -68,9 +68,10 @@ function chargesFormula(
     );
   const { year, tax, payments, withRequest, filer, moved, rate } = argumentsOf(client, settings);
   const paid = plan.withRequest.isZero() ? payments : withRequest;
-  const dates = `"${shortDate(plan.paidOn)}","${shortDate(plan.filedOn)}"`;
+  const paidOn = shortDate(plan.paidOn);
+  const filedOn = shortDate(plan.filedOn);
   const isExtended = (extension ?? plan.validExtension) ? "yes" : "no";
-  return `=EXT.CHARGES(${year},${tax},${paid},${dates},"${isExtended}",${filer},${rate},,${moved})`;
+  return `=EXT.CHARGES(${year},${tax},${paid},"${paidOn}","${filedOn}","${isExtended}",${filer},${rate},,${moved})`;
 }
 
 /**

@@ -132,7 +132,13 @@ export function ClientListTool({ workbook, today, run }: ClientListToolProps) {
             {settings}
           </p>
         ) : (
-          <ListPanel used={used} list={used.list} settings={settings} workbook={workbook} run={run} />
+          <ListPanel
+            used={used}
+            list={used.list}
+            settings={settings}
+            workbook={workbook}
+            run={run}
+          />
         ))}
     </div>
   );

@@ -3,12 +3,13 @@ import { parseCalendarDate, yearOf } from "../calendar/calendarDate";
 import { clientFacts } from "./clientFacts";
 import { addressIn, clientRow, clientRows } from "./clientRow";
 import { ClientView } from "./clientView";
+import { paneList, type PaneList } from "./paneList";
 import type { PaneSettings } from "./rosterAnswers";
 import { TroubleList } from "./troubleList";
 import { TypedClientView } from "./typedClient";
 import { useFollowedList } from "./useFollowedList";
 import { usePractice } from "./usePractice";
-import { NotDone, type SelectedList, type WorkbookHost } from "./workbookHost";
+import { NotDone, type WorkbookHost } from "./workbookHost";
 
 /** What {@link ClientPane} works on. */
 interface ClientPaneProps {
@@ -22,7 +23,7 @@ interface ClientPaneProps {
 
 /** The client whom the pane showed last, and the list. */
 interface LastClient {
-  readonly list: SelectedList;
+  readonly list: PaneList;
   readonly name: string;
   readonly address: string;
 }
@@ -34,7 +35,7 @@ export function settingsOf(asOfText: string, assumedRate: string): PaneSettings 
 }
 
 /** The client of the selected row with what the pane shows, or why there is none. */
-export function selectedClient(list: SelectedList | undefined, settings: PaneSettings) {
+export function selectedClient(list: PaneList | undefined, settings: PaneSettings) {
   if (!list) return undefined;
   try {
     clientRows({ ...list, rows: [[]] }, settings.taxYear);
@@ -52,7 +53,9 @@ export function selectedClient(list: SelectedList | undefined, settings: PaneSet
 /** The first part of the pane: as-of date, the selected client or one that is typed, and the troubles of the practice. */
 export function ClientPane({ workbook, today, run }: ClientPaneProps) {
   const pane = useRef<HTMLDivElement>(null);
-  const { list, problem, read } = useFollowedList(workbook, pane);
+  const followed = useFollowedList(workbook, pane);
+  const { problem, read } = followed;
+  const list = useMemo(() => followed.list && paneList(followed.list), [followed.list]);
   const [asOf, setAsOf] = useState(today);
   const [rate, setRate] = useState("");
   const settings = useMemo(() => settingsOf(asOf, rate), [asOf, rate]);

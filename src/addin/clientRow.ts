@@ -7,11 +7,12 @@ import {
 import type { HeadingReading } from "../functions/arguments/readHeadings";
 import { InputError } from "../functions/cells/inputError";
 import { cellAddress } from "../host/cellAddress";
-import { NotDone, type SelectedList } from "./workbookHost";
+import type { PaneList } from "./paneList";
+import { NotDone } from "./workbookHost";
 
 /** A client's row of a list, with the reading of the headings. */
 export interface ClientRow {
-  readonly list: SelectedList;
+  readonly list: PaneList;
   /** The index of the row in the list. */
   readonly index: number;
   readonly reading: readonly HeadingReading[];
@@ -19,7 +20,7 @@ export interface ClientRow {
 }
 
 /** The address of a cell of the list; row and column are counted from 0 below and beside the first ones. */
-export function addressIn(list: SelectedList, row: number, column: number): string {
+export function addressIn(list: PaneList, row: number, column: number): string {
   return cellAddress(list.headingRow + 1 + row, list.firstColumn + column);
 }
 
@@ -41,9 +42,9 @@ export function columnOf(
  * @throws NotDone when the headings are not those of a client list.
  */
 export function clientRows(
-  list: SelectedList,
+  list: PaneList,
   taxYear: number,
-  own: readonly (readonly [heading: string, means: string])[] = []
+  own = list.own ?? []
 ): readonly (ClientRow | undefined)[] {
   try {
     const { reading, clients } = clientsOf(
@@ -62,11 +63,7 @@ export function clientRows(
 }
 
 /** One client of a list, as {@link clientRows} has it. */
-export function clientRow(
-  list: SelectedList,
-  index: number,
-  taxYear: number
-): ClientRow | undefined {
+export function clientRow(list: PaneList, index: number, taxYear: number): ClientRow | undefined {
   const rows = list.rows.slice(index, index + 1);
   const [client] = clientRows({ ...list, rows }, taxYear);
   return client && { ...client, list, index };

@@ -1,5 +1,6 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import { AddressView } from "./addressView";
+import { ClientCurve } from "./clientCurve";
 import type { ClientFacts } from "./clientFacts";
 import { ClientFigures, ClientProblems, ClientState, WaitingCosts } from "./clientFigures";
 import { clientCalculation, clientSheet } from "./clientFormulas";
@@ -104,6 +105,7 @@ export function ClientView({ client, facts, settings, workbook, run, refresh }: 
           <AddressView key={key} client={client} settings={settings} run={run} />
         )}
       </div>
+      <ClientCurve client={client} settings={settings} />
     </>
   );
 }

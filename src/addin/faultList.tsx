@@ -59,8 +59,8 @@ export function TotalsLine({ totals }: { readonly totals: ListTotals }) {
       </dl>
       {leftOut > 0 && (
         <p class="error">
-          {leftOut.toLocaleString("en-US")} {isAre} left out of the totals because an amount cannot be
-          read.
+          {leftOut.toLocaleString("en-US")} {isAre} left out of the totals because an amount cannot
+          be read.
         </p>
       )}
       {totalRows > 0 && <p>A row whose name begins with Total is not counted as a client.</p>}

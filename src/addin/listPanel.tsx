@@ -71,8 +71,8 @@ export function ListPanel({ used, list, settings, workbook, run }: ListPanelProp
   return (
     <section aria-label="Your list">
       <p>
-        {list.table === undefined ? "List" : `Table ${list.table}`} on the sheet {list.sheet}, headings
-        in row {list.headingRow}, {counted(list.rows.length, "row")}.
+        {list.table === undefined ? "List" : `Table ${list.table}`} on the sheet {list.sheet},
+        headings in row {list.headingRow}, {counted(list.rows.length, "row")}.
       </p>
       <HeadingTable
         headings={reading.headings}

@@ -5,7 +5,7 @@ import type { SelectedList } from "./workbookHost";
 const ERROR = /^#(?:N\/A|VALUE!|REF!|NAME\?|DIV\/0!|NUM!|NULL!|SPILL!|CALC!|BUSY!|GETTING_DATA)$/;
 
 /** A cell as Excel passes it to a function: an error is no text. */
-function passed(cell: unknown): unknown {
+export function passed(cell: unknown): unknown {
   return typeof cell === "string" && ERROR.test(cell) ? { type: "Error", basicValue: cell } : cell;
 }
 

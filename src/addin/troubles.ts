@@ -3,7 +3,8 @@ import { addressIn, clientRows, columnOf, sentenceAtCell } from "./clientRow";
 import { unreadableCells } from "./clientFacts";
 import { STAGES_BY_URGENCY } from "./clientStatus";
 import { rosterAnswers, type PaneSettings, type RosterAnswers } from "./rosterAnswers";
-import { NotDone, type SelectedList } from "./workbookHost";
+import type { PaneList } from "./paneList";
+import { NotDone } from "./workbookHost";
 
 const COLUMNS = [
   "Client",
@@ -62,9 +63,9 @@ function unreadableIssue(
  * @returns The facts of the practice, as ROSTER answers them.
  * @throws NotDone when the list cannot be read as a client list.
  */
-export function practiceFacts(list: SelectedList, settings: PaneSettings): PracticeFacts {
+export function practiceFacts(list: PaneList, settings: PaneSettings): PracticeFacts {
   if (list.rows.length === 0) throw new NotDone("The list has no row below its headings.");
-  const answers = rosterAnswers(list.headings, list.rows, settings, COLUMNS);
+  const answers = rosterAnswers(list.headings, list.rows, settings, COLUMNS, list.own);
   const counts = new Map<Stage | undefined, number>();
   const found: { trouble: Trouble; rank: number; daysLeft: number }[] = [];
   for (const [index, client] of clientRows(list, settings.taxYear).entries()) {

@@ -1,6 +1,7 @@
 import { useMemo, useState } from "preact/hooks";
 import { FILER_TYPES } from "../calculation/filerType";
 import { STATE_NAMES } from "../calculation/state";
+import { ClientCurve } from "./clientCurve";
 import { clientFacts } from "./clientFacts";
 import { ClientFigures, ClientProblems, WaitingCosts } from "./clientFigures";
 import { clientRow } from "./clientRow";
@@ -54,14 +55,15 @@ export function TypedClientView({ settings }: { readonly settings: PaneSettings 
     totalTax: "",
     payments: "",
   });
-  const facts = useMemo(() => {
+  const answered = useMemo(() => {
     const client = clientRow(typedList(typed), 0, settings.taxYear);
     if (!client) return undefined;
     const { problems, ...found } = clientFacts(client, settings);
     const isGiven = typed.totalTax !== "" && typed.payments !== "";
     const said = problems.map(withoutCells);
     // An amount that is not typed yet is no fault.
-    return { ...found, problems: isGiven ? said : said.filter((one) => !one.includes("blank")) };
+    const shown = isGiven ? said : said.filter((one) => !one.includes("blank"));
+    return { client, facts: { ...found, problems: shown } };
   }, [typed, settings]);
   const field = (id: keyof TypedClient, label: string) => (
     <div>
@@ -109,11 +111,16 @@ export function TypedClientView({ settings }: { readonly settings: PaneSettings 
         {field("payments", "Total payments (optional)")}
       </div>
       <div aria-live="polite">
-        {facts && (
+        {answered && (
           <>
-            <ClientFigures facts={facts} isTyped />
-            <ClientProblems facts={facts} />
-            {facts.answers["Balance due"].text !== "" && <WaitingCosts facts={facts} isTyped />}
+            <ClientFigures facts={answered.facts} isTyped />
+            <ClientProblems facts={answered.facts} />
+            {answered.facts.answers["Balance due"].text !== "" && (
+              <>
+                <WaitingCosts facts={answered.facts} isTyped />
+                <ClientCurve client={answered.client} settings={settings} />
+              </>
+            )}
           </>
         )}
       </div>

@@ -1,12 +1,13 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PaneSettings } from "./rosterAnswers";
 import { practiceFacts, type PracticeFacts } from "./troubles";
-import { NotDone, type SelectedList } from "./workbookHost";
+import { NotDone } from "./workbookHost";
+import type { PaneList } from "./paneList";
 
 /** How long the list rests before the whole practice is calculated, in milliseconds. */
 const REST = 400;
 
-function factsOf(list: SelectedList, settings: PaneSettings): PracticeFacts | undefined {
+function factsOf(list: PaneList, settings: PaneSettings): PracticeFacts | undefined {
   try {
     return practiceFacts(list, settings);
   } catch (thrown) {
@@ -23,11 +24,12 @@ function factsOf(list: SelectedList, settings: PaneSettings): PracticeFacts | un
  * @param settings - Default tax year, as-of date, assumed rate.
  */
 export function usePractice(
-  list: SelectedList | undefined,
+  list: PaneList | undefined,
   settings: PaneSettings | undefined
 ): PracticeFacts | undefined {
   const [practice, setPractice] = useState<PracticeFacts>();
-  const content = list && JSON.stringify([list.sheet, list.headings, list.rows, list.headingRow]);
+  const content =
+    list && JSON.stringify([list.sheet, list.headings, list.rows, list.headingRow, list.own]);
   useEffect(() => {
     if (!list || !settings) return undefined;
     const waiting = setTimeout(() => {

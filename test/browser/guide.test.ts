@@ -6,7 +6,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { clientGrid } from "../../src/addin/clientGrid";
 import { metadata } from "../contract/builtAddIn";
-import { openBrowser, serveBuild, watchedPage, type Watched } from "./browser";
+import { openBrowser, openFolds, serveBuild, watchedPage, type Watched } from "./browser";
 import { OFFICE_HOST } from "./officeHost";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -46,6 +46,7 @@ afterAll(async () => {
 async function opened(hostScript?: string): Promise<Watched> {
   const watched = await watchedPage(browser, address, hostScript);
   await watched.page.goto(`${address}addin.html`);
+  await openFolds(watched.page);
   await watched.page.waitForSelector(".function");
   return watched;
 }
@@ -161,7 +162,7 @@ describe("the page in a workbook", () => {
     await page.locator("#DUE > summary").click();
     const put = page.locator("#DUE fluent-button").first();
     await put.click();
-    const status = page.locator("#tools > [role=status]");
+    const status = page.locator("#said");
     await expect.poll(() => status.textContent()).toBe("Inserted the formula in cell A1.");
     expect((await workbookOf(page)).sheets[0]?.cells["0,0"]).toBe("=EXT.DUE(2025)");
     await put.click();
@@ -174,7 +175,7 @@ describe("the page in a workbook", () => {
   it("adds a client list as a table, each time on a new sheet", async () => {
     const { page } = await opened(OFFICE_HOST);
     const add = page.locator("fluent-button", { hasText: "Add a client list" });
-    const status = page.locator("#tools > [role=status]");
+    const status = page.locator("#said");
     await add.click();
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
     await add.click();
@@ -203,7 +204,7 @@ describe("the page in a workbook", () => {
     const show = page.locator("fluent-button", {
       hasText: "Show the calculation for the selected cell",
     });
-    const status = page.locator("#tools > [role=status]");
+    const status = page.locator("#said");
     await show.click();
     await expect.poll(() => status.textContent()).toMatch(/^Cell A1 has no formula/);
     await page.evaluate(() => {
@@ -231,7 +232,7 @@ describe("the page in a workbook", () => {
     });
     await page.locator("fluent-button", { hasText: "Add a client list" }).click();
     await expect
-      .poll(() => page.locator("#tools > [role=status]").textContent())
+      .poll(() => page.locator("#said").textContent())
       .toBe(
         "Excel could not make the change (GeneralException). Try again. If it fails again, save the workbook and restart Excel."
       );

@@ -26,7 +26,7 @@ afterEach(async () => {
 const book = (): Promise<ModelBook> => excel.inPage((page) => page.book, null);
 const press = (name: string): Promise<void> =>
   excel.addin.locator("fluent-button", { hasText: name }).click();
-const status = () => expect.poll(() => excel.addin.locator("#tools > [role=status]").textContent());
+const status = () => expect.poll(() => excel.addin.locator("#said").textContent());
 
 /** Puts cells into the sheet Clients of the model. */
 const put = (cells: Readonly<Record<string, ModelCell>>): Promise<void> =>
@@ -115,7 +115,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     }, null);
     await insert("CALENDAR", older);
     await expect
-      .poll(() => older.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => older.addin.locator("#said").textContent())
       .toBe("Inserted the formula in cell A1.");
     const { formats } = await older.inPage(
       (page) => ({ formats: page.book.sheets[0]?.formats ?? {} }),
@@ -229,7 +229,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     expect(settings).toEqual({ extensionSeasonVersion: version });
     const other = await openInExcel(browser, { settings: { extensionSeasonVersion: "0.0.1" } });
     await expect
-      .poll(() => other.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => other.addin.locator("#said").textContent())
       .toMatch(/last used with version 0\.0\.1 .* Select "Recalculate this workbook"/);
     await other.close();
   });
@@ -269,7 +269,7 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     const other = await openInExcel(browser, { sets });
     await other.addin.locator("fluent-button", { hasText: LIST }).click();
     await expect
-      .poll(() => other.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => other.addin.locator("#said").textContent())
       .toContain("Added the sheet");
     expect(await other.inPage((page) => page.waitsForEditing, null)).toBe(true);
     await other.close();
@@ -290,7 +290,7 @@ describe("a host script that arrives late", () => {
     arrive();
     await late.addin.locator("#DUE fluent-button").first().click();
     await expect
-      .poll(() => late.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => late.addin.locator("#said").textContent())
       .toBe("Inserted the formula in cell A1.");
     expect(await late.addin.locator("#outside").isVisible()).toBe(false);
     await late.close();
