@@ -293,7 +293,7 @@ describe("the demo sheet", () => {
       .click();
     await expect.poll(async () => (await sheetNames()).at(-1)).toBe("Calculation X4");
     await expect
-      .poll(() => cell("Calculation X4", "A4"))
+      .poll(() => cell("Calculation X4", "A20"))
       .toBe("No failure-to-pay penalty: 90% paid, reasonable cause");
   });
 

@@ -3,6 +3,7 @@ import { HEADING_COLORS, type CellsLook } from "../../addin/workbookHost";
 
 function styleOf({ style, format }: CellsLook): IStyleData {
   const pattern = format === undefined ? {} : { n: { pattern: format } };
+  if (style === undefined) return pattern;
   switch (style) {
     case "title":
       return { ...pattern, bl: 1, fs: 14, tb: WrapStrategy.OVERFLOW };
@@ -18,8 +19,6 @@ function styleOf({ style, format }: CellsLook): IStyleData {
       return { ...pattern, bl: 1 };
     case "wrapped":
       return { ...pattern, tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
-    case undefined:
-      return pattern;
   }
 }
 

@@ -193,7 +193,7 @@ function rangeOf(
     },
     Worksheet: worksheetOf(book, sheet),
     Format: {
-      Font: { Bold: false },
+      Font: { Bold: false, Color: "", Size: 11 },
       Fill: {
         set Color(color: string) {
           each((r, c) => {
@@ -202,6 +202,7 @@ function rangeOf(
         },
       },
       WrapText: false,
+      VerticalAlignment: "",
       get ColumnWidth() {
         return sheet.widths[column] ?? DEFAULT_WIDTH;
       },
@@ -361,6 +362,11 @@ function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
     },
     Delete: () => {
       book.sheets.splice(book.sheets.indexOf(sheet), 1);
+    },
+    PageLayout: {
+      Orientation: "",
+      Zoom: {},
+      HeadersFooters: { DefaultForAllPages: { CenterFooter: "" } },
     },
     FreezePanes: {
       FreezeRows: (rows: number) => {
