@@ -1,5 +1,6 @@
 import type { CalendarDate } from "../calendar/calendarDate";
 import { shortDate } from "../calendar/writtenDate";
+import { nearName } from "../functions/arguments/closestName";
 import { catalog } from "../functions/catalog";
 import { columnLetters, readAddress } from "../host/cellAddress";
 import { answerLook } from "./answerLook";
@@ -22,6 +23,11 @@ function noCalculation(address: string, formula: string): NotDone {
     return new NotDone(
       `Cell ${address} has no EXT function, so there is no calculation. ${others}`
     );
+  if (!(name in catalog)) {
+    const near = nearName(name, Object.keys(catalog));
+    const closest = near === undefined ? "" : ` The closest is EXT.${near}.`;
+    return new NotDone(`EXT.${name} is not a function of the add-in.${closest}`);
+  }
   if (name === "WHATIF")
     return new NotDone(
       `Cell ${address} is a heading of the WHATIF table. Select one of its amounts.`

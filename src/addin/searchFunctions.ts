@@ -27,6 +27,8 @@ interface Entry {
 }
 
 const WORTH = { name: 1000, phrase: 60, ownState: 50, search: 20, description: 12, argument: 3 };
+/** Near matches that are shown. */
+const MOST_NEAR = 8;
 const STATE_TASK = "stateReturn";
 
 function entryOf({ name, description, parameters }: FunctionText, folder: string): Entry {
@@ -115,6 +117,7 @@ export function searchFunctions(
       return { names: ranked(entries, inCapitals, false), isNear: false };
     const near = corrected(entries, asked);
     const all = ranked(entries, near, false);
-    return { names: all.length > 0 ? all : ranked(entries, near, true), isNear: true };
+    const names = all.length > 0 ? all : ranked(entries, near, true);
+    return { names: names.slice(0, MOST_NEAR), isNear: true };
   };
 }

@@ -231,6 +231,8 @@ describe("the sheet with a calculation", () => {
     ["=EXT.MAILTO(B2,C2)", /^There is no calculation to show for MAILTO\. Its help says/],
     ["=EXT.RULETABLES()", /^RULETABLES is a table that already shows its rows and sources\./],
     ["=EXT.WHATIF(2025,1,0,A6:A9,B5:D5)", /^Cell H2 is a heading of the WHATIF table\./],
+    ["=EXT.DEU(2025)", /^EXT\.DEU is not a function of the add-in\. The closest is EXT\.DUE\.$/],
+    ["=EXT.ZZZZZ(2025)", /^EXT\.ZZZZZ is not a function of the add-in\.$/],
     ["=EXT.DUE([@Year])", /The reference \[@Year\] in the formula cannot be read/],
   ])("is not made for the formula %j, with a sentence that says why", (formula, sentence) => {
     const work = () => calculationSheet({ ...cell, formula });
