@@ -102,7 +102,10 @@ export function calculationSheet(cell: SelectedCell, madeOn?: CalendarDate): New
     { row: 1, column: 1, rows: 1, columns: 1, style: "title" },
     { row: above.length, column: 1, rows: 1, columns: 2, style: "heading" },
     ...rows.map(({ format }, index) => ({
-      ...{ row: above.length + 1 + index, column: 2, rows: 1, columns: 1 },
+      row: above.length + 1 + index,
+      column: 2,
+      rows: 1,
+      columns: 1,
       format,
     })),
     { row: total, column: 1, rows: 1, columns: 2, style: "total" },

@@ -1,4 +1,4 @@
-import { VerticalAlign, WrapStrategy, type IStyleData } from "@univerjs/core";
+import { BooleanNumber, VerticalAlign, WrapStrategy, type IStyleData } from "@univerjs/core";
 import { HEADING_COLORS, type CellsLook } from "../../addin/workbookHost";
 
 function styleOf({ style, format }: CellsLook): IStyleData {
@@ -6,17 +6,17 @@ function styleOf({ style, format }: CellsLook): IStyleData {
   if (style === undefined) return pattern;
   switch (style) {
     case "title":
-      return { ...pattern, bl: 1, fs: 14, tb: WrapStrategy.OVERFLOW };
+      return { ...pattern, bl: BooleanNumber.TRUE, fs: 14, tb: WrapStrategy.OVERFLOW };
     case "heading":
       return {
         ...pattern,
-        bl: 1,
+        bl: BooleanNumber.TRUE,
         bg: { rgb: HEADING_COLORS.fill },
         cl: { rgb: HEADING_COLORS.text },
         tb: WrapStrategy.WRAP,
       };
     case "total":
-      return { ...pattern, bl: 1 };
+      return { ...pattern, bl: BooleanNumber.TRUE };
     case "wrapped":
       return { ...pattern, tb: WrapStrategy.WRAP, vt: VerticalAlign.TOP };
   }

@@ -14,7 +14,7 @@ export function closestName(text: string, names: readonly string[]): string {
 /** Letters of a text that may be wrong in a near name: one in three, and always one. */
 const LETTERS_A_FAULT = 3;
 
-const inOrder = (text: string): string => [...text].toSorted().join("");
+const inOrder = (text: string): string => Array.from(text).toSorted().join("");
 
 /**
  * The closest of some names to a text that is none of them, if it is a likely slip of the keys.
