@@ -28,7 +28,7 @@ export function AddressView({ client, settings, run }: AddressViewProps) {
   const copy = async (): Promise<string> =>
     (await copyText(address.lines.join("\n")))
       ? "Copied the address."
-      : "This program does not let the pane copy. Select the address and copy it.";
+      : "The pane is not allowed to copy. Select the address, and press Ctrl+C or Cmd+C.";
   return (
     <section class="panel" aria-label="Mailing address">
       <p>Mail a paper Form 4868 to:</p>

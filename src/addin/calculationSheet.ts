@@ -1,6 +1,6 @@
 import type { CalendarDate } from "../calendar/calendarDate";
 import { shortDate } from "../calendar/writtenDate";
-import { nearName } from "../functions/arguments/closestName";
+import { slippedName } from "../functions/arguments/closestName";
 import { catalog } from "../functions/catalog";
 import { columnLetters, readAddress } from "../host/cellAddress";
 import { answerLook } from "./answerLook";
@@ -15,6 +15,9 @@ const LEAST_WIDTH = 10;
 const LABEL_WIDTH = 34;
 const VALUE_WIDTH = 16;
 
+/** Functions whose answers depend on a whole row of a client list. */
+const ROW_FUNCTIONS: readonly string[] = ["ROSTER", "ROSTERROWS"];
+
 /** Says why a cell has no calculation, and which cells have one. */
 function noCalculation(address: string, formula: string): NotDone {
   const name = calledName(formula);
@@ -24,13 +27,17 @@ function noCalculation(address: string, formula: string): NotDone {
       `Cell ${address} has no EXT function, so there is no calculation. ${others}`
     );
   if (!(name in catalog)) {
-    const near = nearName(name, Object.keys(catalog));
+    const near = slippedName(name, Object.keys(catalog));
     const closest = near === undefined ? "" : ` The closest is EXT.${near}.`;
     return new NotDone(`EXT.${name} is not a function of the add-in.${closest}`);
   }
   if (name === "WHATIF")
     return new NotDone(
       `Cell ${address} is a heading of the WHATIF table. Select one of its amounts.`
+    );
+  if (ROW_FUNCTIONS.includes(name))
+    return new NotDone(
+      `The formula in ${address} answers from a whole row of the list. Select Calculation at the top of this pane, beside the client.`
     );
   if (catalog[name]?.form === "table")
     return new NotDone(`${name} is a table that already shows its rows and sources. ${others}`);

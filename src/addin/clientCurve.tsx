@@ -1,3 +1,4 @@
+import { useEffect, useState } from "preact/hooks";
 import { cellOfClient } from "../functions/season/roster";
 import { ifReadable, rosterClientOf } from "./clientFacts";
 import { CostCurve } from "./costCurve";
@@ -33,8 +34,26 @@ interface ClientCurveProps {
   readonly settings: PaneSettings;
 }
 
-/** The cost of waiting of a client by date; nothing if a cell cannot be read. */
+/** How long the selection rests before the curve is drawn, in milliseconds. */
+const REST = 250;
+
+/** The cost of waiting of a client by date, drawn once the selection rests; nothing if a cell cannot be read. */
 export function ClientCurve({ client, settings }: ClientCurveProps) {
   const input = curveInput(client, settings);
-  return input && <CostCurve input={input} />;
+  const key = JSON.stringify(input);
+  const [drawn, setDrawn] = useState<{ readonly key: string; readonly input: CostCurveInput }>();
+  useEffect(() => {
+    const waiting = setTimeout(() => {
+      setDrawn(input && { key, input });
+    }, REST);
+    return () => {
+      clearTimeout(waiting);
+    };
+  }, [key]);
+  // The curve of the client before keeps its place, unseen.
+  return drawn && input ? (
+    <div class={drawn.key === key ? undefined : "unseen"}>
+      <CostCurve input={drawn.input} />
+    </div>
+  ) : null;
 }

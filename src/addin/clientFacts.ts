@@ -1,5 +1,8 @@
+import { yearOf } from "../calendar/calendarDate";
 import { shortDate } from "../calendar/writtenDate";
 import type { Stage } from "../calculation/season/requestStage";
+import { STATE_NAMES } from "../calculation/state";
+import { isFiscalYear } from "../calculation/taxYear";
 import { recordAsOf } from "../calculation/season/recordAsOf";
 import { isHostError, hostError } from "../functions/cells/hostError";
 import { isBlankOrZero, cellValue } from "../functions/cells/cellValue";
@@ -52,6 +55,8 @@ export interface WaitingCost {
 /** What the pane shows of a client. */
 export interface ClientFacts {
   readonly name: string;
+  /** Tax year and state, such as "tax year 2025, New York"; empty if they cannot be read. */
+  readonly about: string;
   /** `undefined` if the record cannot be read. */
   readonly stage: Stage | undefined;
   readonly answers: Readonly<Record<(typeof COLUMNS)[number], PaneAnswer>>;
@@ -74,6 +79,19 @@ export function ifReadable<Value>(work: () => Value): Value | undefined {
     if (isHostError(hostError(thrown))) return undefined;
     throw thrown;
   }
+}
+
+function aboutOf({ given }: RosterClient): string {
+  const year = ifReadable(() => given.taxYear);
+  const state = ifReadable(() => given.state);
+  const years =
+    year &&
+    (isFiscalYear(year)
+      ? `year ending ${shortDate(year.closesOn ?? year.lastDay)}`
+      : `tax year ${yearOf(year.lastDay)}`);
+  return [years, state && (STATE_NAMES[state] ?? state)]
+    .filter((text) => text !== undefined)
+    .join(", ");
 }
 
 /** The row with the extended due date, a worksheet date, as the planned filing date if the list plans no other. */
@@ -171,6 +189,7 @@ export function clientFacts(client: ClientRow, settings: PaneSettings): ClientFa
   const problems = new Set(shown.map(({ problem }) => problem).filter((text) => text !== ""));
   return {
     name: answers.Client.text || `Row ${list.headingRow + 1 + index}`,
+    about: aboutOf(rosterClientOf(client, settings)),
     stage: answers.Status.text === "" ? undefined : (answers.Status.text as Stage),
     answers,
     waiting,

@@ -48,6 +48,17 @@ function Figure({ label, answer }: { readonly label: string; readonly answer: Pa
   );
 }
 
+/** The extended due date, as far as the record gives the extension. */
+function ExtendedDate({ facts, isTyped }: FactsProps & { readonly isTyped: boolean }) {
+  const { stage, answers, waiting } = facts;
+  const date = answers["Extended due date"];
+  if (isTyped) return <Figure label="With an extension" answer={date} />;
+  if (waiting.isExtended === false)
+    return <Figure label="Extended to" answer={{ ...date, text: "No extension" }} />;
+  const isExtended = stage === "extended" || stage === "filed" || stage === "past due";
+  return <Figure label={isExtended ? "Extended to" : "With an extension"} answer={date} />;
+}
+
 /** The state return's dates, where the state is known. */
 function StateDates({ facts }: FactsProps) {
   const due = facts.answers["State due date"];
@@ -56,8 +67,9 @@ function StateDates({ facts }: FactsProps) {
   return (
     <p class="state-dates">
       State return: due {due.text === "" ? NONE : due.text}
-      {extended.text !== "" && `, extended to ${extended.text}`}.
-      {extended.problem !== "" && ` ${extended.problem}`}
+      {extended.text !== "" &&
+        (extended.text === due.text ? ", not extended" : `, extended to ${extended.text}`)}
+      .{extended.problem !== "" && ` ${extended.problem}`}
     </p>
   );
 }
@@ -70,7 +82,7 @@ export function ClientFigures({ facts, isTyped = false }: FactsProps & { isTyped
     <>
       <dl class="four">
         <Figure label="Due" answer={answers["Regular due date"]} />
-        <Figure label="Extended to" answer={answers["Extended due date"]} />
+        <ExtendedDate facts={facts} isTyped={isTyped} />
         {isTyped && <Figure label="Pay by" answer={answers["Payment due date"]} />}
         {hasAmounts && <Figure label="Balance due" answer={answers["Balance due"]} />}
         {!isTyped && <Figure label="Pay now" answer={answers["Pay now"]} />}

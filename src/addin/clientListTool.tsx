@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { parseCalendarDate } from "../calendar/calendarDate";
 import { shortDate } from "../calendar/writtenDate";
 import { readDate } from "../functions/arguments/date";
+import { estimateSheet } from "./estimateSheet";
 import { ListPanel } from "./listPanel";
 import { newClientList, usualTaxYear } from "./newClientList";
 import type { PaneSettings } from "./rosterAnswers";
@@ -21,6 +22,9 @@ interface ClientListToolProps {
 export const USE_LIST = "Use my list";
 /** The button that adds a sheet for a client list. */
 export const BUILD_LIST = "Build a client list";
+
+/** The button that adds a sheet for the estimate of total tax. */
+export const LAY_OUT_ESTIMATE = "Lay out an estimate";
 
 /** The settings as they are typed. */
 interface TypedSettings {
@@ -124,6 +128,16 @@ export function ClientListTool({ workbook, today, run }: ClientListToolProps) {
           }}
         >
           {BUILD_LIST}
+        </fluent-button>
+        <fluent-button
+          onClick={() => {
+            run(async () => {
+              const name = await workbook.addSheet(estimateSheet(needed().taxYear));
+              return `Added the sheet ${name}. Enter the amounts of the return.`;
+            });
+          }}
+        >
+          {LAY_OUT_ESTIMATE}
         </fluent-button>
       </div>
       {used.list &&

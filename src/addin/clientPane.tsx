@@ -117,7 +117,7 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
         )}
         {settings && typeof found !== "object" && (
           <>
-            <h2 id="client-title">Dates without a client list</h2>
+            <h2 id="client-title">Look up due dates</h2>
             {why !== "" && <p class="why">{why}</p>}
             {goTo && last && (
               <p>
@@ -148,7 +148,7 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
       </section>
       {practice && (
         <section id="troubles" aria-labelledby="troubles-title">
-          <h2 id="troubles-title">The whole practice</h2>
+          <h2 id="troubles-title">Clients that need attention</h2>
           <TroubleList practice={practice} goTo={goTo} />
         </section>
       )}

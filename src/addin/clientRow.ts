@@ -54,7 +54,7 @@ export function clientRows(
       new Map(own.map(([heading, means]) => [plainText(heading), means]))
     );
     return clients.map((row, index) =>
-      row === undefined || row.isTotal ? undefined : { list, index, reading, row }
+      row === undefined || row.isTotal || row.isHeadings ? undefined : { list, index, reading, row }
     );
   } catch (thrown) {
     if (thrown instanceof InputError) throw new NotDone(withoutArgument(thrown.message));
@@ -77,14 +77,27 @@ export function withoutArgument(message: string): string {
 /** What a state's date says first if it depends on the share of the tax that is paid: a list has no column for it. */
 const SHARE_UNKNOWN = "percentPaid: The cell is blank. ";
 
+/** What a sentence says of files and arguments that the user of the pane has no use for. */
+const NOT_FOR_THE_PANE = / \(rules\/[\w-]+\.json\)|, or set allowUnverified to yes/g;
+
+/** A sentence with the headings of the list instead of the names of arguments. */
+function withHeadings(sentence: string, reading: readonly HeadingReading[]): string {
+  return sentence.replaceAll(/\b[a-z]+[A-Z]\w*\b/g, (name) => {
+    if (!(name in CLIENT_LIST_HEADINGS)) return name;
+    const field = name as ClientListField;
+    return columnOf(reading, field)?.heading.trim() ?? CLIENT_LIST_HEADINGS[field][0];
+  });
+}
+
 /**
  * The sentence of a function about an argument, as one about the cell of the list that the argument was read from.
  *
- * @param message - Such as `state: "Texass" is not a state. …`.
+ * @param answered - Such as `state: "Texass" is not a state. …`.
  * @param client - The row that was read.
  * @returns Such as `Cell C5 (State): "Texass" is not a state. …`.
  */
-export function sentenceAtCell(message: string, { list, index, reading }: ClientRow): string {
+export function sentenceAtCell(answered: string, { list, index, reading }: ClientRow): string {
+  const message = answered.replaceAll(NOT_FOR_THE_PANE, "");
   if (message.startsWith(SHARE_UNKNOWN))
     return message.slice(SHARE_UNKNOWN.length).replace(" Enter the percent paid.", "");
   const [whole, name = "", part] = /^(\w+)(?: \(([^)]*)\))?: /.exec(message) ?? [];
@@ -93,7 +106,7 @@ export function sentenceAtCell(message: string, { list, index, reading }: Client
   const column =
     reading.find((one) => one.field === field && one.heading.trim() === part) ??
     columnOf(reading, field);
-  const rest = message.slice(whole.length);
+  const rest = withHeadings(message.slice(whole.length), reading);
   if (column === undefined) {
     const needed = rest.replace(/^The cell is blank\. /, "");
     return `The list has no column "${CLIENT_LIST_HEADINGS[field][0]}". ${needed}`;

@@ -48,6 +48,7 @@ export function ClientView({ client, facts, settings, workbook, run, refresh }: 
       <h2 id="client-title">{facts.name}</h2>
       <p class="place">
         {list.sheet}, row {list.headingRow + 1 + index}
+        {facts.about !== "" && ` · ${facts.about}`}
       </p>
       <ClientState facts={facts} />
       <ClientFigures facts={facts} />

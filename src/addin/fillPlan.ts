@@ -14,6 +14,8 @@ export interface PlannedColumn extends FormulaColumn {
 const SECOND = " (calculated)";
 
 const plain = (heading: unknown): string => String(heading).trim().toLowerCase();
+/** A heading without what is in parentheses behind it, such as a reason that changes with the list. */
+const named = (heading: unknown): string => plain(heading).replace(/ \([^)]*\)$/, "");
 const isBlank = (cell: unknown): boolean => cell === "" || cell === null || cell === undefined;
 
 /** The positions of columns that are filled by the functions of this add-in. */
@@ -50,14 +52,17 @@ export function fillPlan(
   const own = ownColumns(list);
   let next = list.firstColumn + list.headings.length;
   return columns.map((column): PlannedColumn => {
-    const names = [column.heading, column.heading + SECOND].map(plain);
-    const present = own.find((index) => names.includes(plain(list.headings[index])));
+    const present =
+      own.find((index) => plain(list.headings[index]) === plain(column.heading)) ??
+      own.find((index) => named(list.headings[index]) === named(column.heading));
     if (present !== undefined) {
       refuseEntries(list, present);
-      const heading = String(list.headings[present]);
+      const before = String(list.headings[present]);
+      const isKept = before.endsWith(SECOND) || plain(before) === plain(column.heading);
+      const heading = isKept ? before : column.heading;
       return { ...column, heading, column: list.firstColumn + present, isNew: false };
     }
-    const isTaken = list.headings.some((heading) => plain(heading) === names[0]);
+    const isTaken = list.headings.some((heading) => plain(heading) === plain(column.heading));
     const heading = isTaken ? column.heading + SECOND : column.heading;
     return { ...column, heading, column: next++, isNew: true };
   });

@@ -42,7 +42,7 @@ export function LetterView({ client, name, settings, workbook, run }: LetterView
   const copy = async (): Promise<string> => {
     if (await copyText(letterText(greeting, letter))) return `Copied the letter to ${name}.`;
     text.current?.select();
-    return "This program does not let the pane copy. The letter is selected: copy it with the keyboard.";
+    return "The pane is not allowed to copy. The letter is selected, so press Ctrl+C or Cmd+C.";
   };
   const addSheet = async (): Promise<string> => {
     const sheet = letterSheet(name, settings.asOf, greeting, letter);

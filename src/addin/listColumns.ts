@@ -7,6 +7,8 @@ import {
 } from "../functions/season/rosterColumns";
 import { columnLetters } from "../host/cellAddress";
 import { answerLook } from "./answerLook";
+import { clientRows } from "./clientRow";
+import { suggestedHeading } from "../functions/season/suggestedHeading";
 import { argumentsOf } from "./calculationFormula";
 import { ownColumns } from "./fillPlan";
 import { formulaCall } from "./formulaCall";
@@ -59,6 +61,21 @@ function sharedArguments(
   ].join(",");
 }
 
+/** The heading over an answer: that of the suggested payments says why they may differ from the balance due. */
+function headingOver(
+  heading: RosterHeading,
+  list: SelectedList,
+  settings: PaneSettings,
+  own: readonly OwnHeading[]
+): string {
+  if (heading !== "Suggested payment") return heading;
+  const clients = clientRows(usersOwn(list), settings.taxYear, own);
+  return suggestedHeading(
+    heading,
+    clients.flatMap((client) => (client ? [client.row] : []))
+  );
+}
+
 /**
  * The columns of formulas that give the chosen answers for each row of a list. Each formula refers to the headings and to its own row,
  * so that an edit recalculates only that row.
@@ -83,7 +100,7 @@ export function answerColumnsOf(
       const row = headingRow + 1 + index;
       return `${CALL}${first},$${from ?? ""}${row}:$${to ?? ""}${row},${shared})`;
     });
-    return { heading, formulas, ...lookOf(heading) };
+    return { heading: headingOver(heading, list, settings, own), formulas, ...lookOf(heading) };
   });
 }
 

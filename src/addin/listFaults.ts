@@ -3,7 +3,12 @@ import type { RosterHeading } from "../functions/season/rosterColumns";
 import { addressIn, clientRows, columnOf, sentenceAtCell, type ClientRow } from "./clientRow";
 import { rosterClientOf } from "./clientFacts";
 import { oneLine } from "./listReading";
-import { rosterAnswers, type OwnHeading, type PaneSettings } from "./rosterAnswers";
+import {
+  rosterAnswers,
+  type OwnHeading,
+  type PaneSettings,
+  type RosterAnswers,
+} from "./rosterAnswers";
 import type { SelectedList } from "./workbookHost";
 
 /** A cell of a list that cannot be read. */
@@ -43,6 +48,7 @@ const COLUMNS = [
   "Unreadable",
 ] as const satisfies readonly RosterHeading[];
 const CENTS = 100;
+const ROWS_AT_ONCE = 5_000;
 
 /** What ROSTER answers for a row with the total of the list. */
 const IS_TOTAL = "a total, not a client";
@@ -77,6 +83,20 @@ function missingAmount(client: ClientRow, name: string, problem: string): ListFa
   };
 }
 
+/** The answers for every row, of which ROSTER takes only so many at once. */
+function allAnswers(
+  { headings, rows }: SelectedList,
+  settings: PaneSettings,
+  own: readonly OwnHeading[]
+): readonly RosterAnswers<(typeof COLUMNS)[number]>[] {
+  const answers: RosterAnswers<(typeof COLUMNS)[number]>[] = [];
+  for (let row = 0; row < rows.length; row += ROWS_AT_ONCE)
+    answers.push(
+      ...rosterAnswers(headings, rows.slice(row, row + ROWS_AT_ONCE), settings, COLUMNS, own)
+    );
+  return answers;
+}
+
 /**
  * Checks the cells of a list and adds up what its clients owe.
  *
@@ -90,7 +110,7 @@ export function listCheck(
   settings: PaneSettings,
   own: readonly OwnHeading[]
 ): ListCheck {
-  const answers = rosterAnswers(list.headings, list.rows, settings, COLUMNS, own);
+  const answers = allAnswers(list, settings, own);
   const faults: ListFault[] = [];
   let [clients, balanceDue, suggestedPayment, leftOut] = [0, 0, 0, 0];
   for (const [index, client] of clientRows(list, settings.taxYear, own).entries()) {

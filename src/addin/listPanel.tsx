@@ -20,6 +20,9 @@ interface ListPanelProps {
   readonly run: (work: () => Promise<string>) => void;
 }
 
+/** Cells that are marked; a list with more faults has a cause that the first ones show. */
+const MOST_MARKED = 200;
+
 /** The button that writes the answers. */
 export const WRITE_ANSWERS = "Write the answers";
 
@@ -61,7 +64,10 @@ export function ListPanel({ used, list, settings, workbook, run }: ListPanelProp
     [mine, reading, taxYear, asOf, assumedRate, own]
   );
   const faults = typeof check === "object" ? check.faults : [];
-  const places = faults.map(({ address }) => address).join();
+  const places = faults
+    .slice(0, MOST_MARKED)
+    .map(({ address }) => address)
+    .join();
   useEffect(() => {
     const addresses = places === "" ? [] : places.split(",");
     workbook.markCells?.(list.sheet, addresses).catch(() => undefined);

@@ -29,9 +29,7 @@ export function RecordEvent({ client, settings, workbook, run, refresh }: Record
     if (date === undefined)
       throw new NotDone("The date is not complete. Enter month, day and year.");
     if (!workbook.enterValue)
-      throw new NotDone(
-        "This program does not let the pane write a cell. Enter the date yourself."
-      );
+      throw new NotDone("The pane cannot write into this workbook. Enter the date yourself.");
     const { cell, value, format, sentence } = eventEntry(client, event, date, settings);
     await workbook.enterValue(cell, value, format);
     await refresh();
@@ -73,7 +71,7 @@ export function RecordEvent({ client, settings, workbook, run, refresh }: Record
           />
         </div>
       </div>
-      {now !== "" && <p>The list has {now} for it now. The new date replaces it.</p>}
+      {now !== "" && <p>The list has {now} now. The new date replaces it.</p>}
       <fluent-button type="submit" appearance="primary">
         Enter this date in the list
       </fluent-button>

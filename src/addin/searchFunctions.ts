@@ -1,4 +1,4 @@
-import { nearName } from "../functions/arguments/closestName";
+import { slippedName } from "../functions/arguments/closestName";
 import { TASKS } from "../functions/catalog";
 import type { FunctionText } from "./functionText";
 import { readSearch, wordsOf, type Asked } from "./searchText";
@@ -82,7 +82,7 @@ function corrected(entries: readonly Entry[], asked: Asked): Asked {
   ];
   const words = asked.words.flatMap((word) => {
     if (entries.some((entry) => worthOf(entry, word) > 0)) return [word];
-    return nearName(word, names) ?? nearName(word, known) ?? [];
+    return slippedName(word, names) ?? slippedName(word, known) ?? [];
   });
   return { ...asked, words };
 }

@@ -1,24 +1,15 @@
 import { useEffect, useState } from "preact/hooks";
 import type { PaneSettings } from "./rosterAnswers";
-import { practiceFacts, type PracticeFacts } from "./troubles";
+import { practiceInParts, type PracticeFacts } from "./troubles";
 import { NotDone } from "./workbookHost";
 import type { PaneList } from "./paneList";
 
 /** How long the list rests before the whole practice is calculated, in milliseconds. */
 const REST = 400;
 
-function factsOf(list: PaneList, settings: PaneSettings): PracticeFacts | undefined {
-  try {
-    return practiceFacts(list, settings);
-  } catch (thrown) {
-    // The view of the client says why the list cannot be read.
-    if (thrown instanceof NotDone) return undefined;
-    throw thrown;
-  }
-}
-
 /**
- * The facts of the whole practice, calculated once the list has not changed for a moment, so that the selection moves at once.
+ * The facts of the whole practice, calculated in parts once the list has not changed for a moment, so that neither
+ * the selection nor typing waits for it.
  *
  * @param list - The last list that was read.
  * @param settings - Default tax year, as-of date, assumed rate.
@@ -32,9 +23,19 @@ export function usePractice(
     list && JSON.stringify([list.sheet, list.headings, list.rows, list.headingRow, list.own]);
   useEffect(() => {
     if (!list || !settings) return undefined;
-    const waiting = setTimeout(() => {
-      setPractice(factsOf(list, settings));
-    }, REST);
+    const parts = practiceInParts(list, settings);
+    const next = (): void => {
+      try {
+        const { done, value } = parts.next();
+        if (done === true) setPractice(value);
+        else waiting = setTimeout(next);
+      } catch (thrown) {
+        // The view of the client says why the list cannot be read.
+        if (!(thrown instanceof NotDone)) throw thrown;
+        setPractice(undefined);
+      }
+    };
+    let waiting = setTimeout(next, REST);
     return () => {
       clearTimeout(waiting);
     };

@@ -233,6 +233,10 @@ describe("the sheet with a calculation", () => {
     ["=EXT.WHATIF(2025,1,0,A6:A9,B5:D5)", /^Cell H2 is a heading of the WHATIF table\./],
     ["=EXT.DEU(2025)", /^EXT\.DEU is not a function of the add-in\. The closest is EXT\.DUE\.$/],
     ["=EXT.ZZZZZ(2025)", /^EXT\.ZZZZZ is not a function of the add-in\.$/],
+    [
+      '=EXT.ROSTERROWS($A$1:$C$1,$A2:$C2,2025,"4/1/2026",,"Balance due")',
+      /^The formula in H2 answers from a whole row of the list\. Select Calculation at the top/,
+    ],
     ["=EXT.DUE([@Year])", /The reference \[@Year\] in the formula cannot be read/],
   ])("is not made for the formula %j, with a sentence that says why", (formula, sentence) => {
     const work = () => calculationSheet({ ...cell, formula });

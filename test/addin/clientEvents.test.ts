@@ -65,7 +65,7 @@ describe("an event of a client", () => {
 
   it("is refused where the record would contradict itself", () => {
     expect(() => entered(listed("", "", ""), "proof", "2026-04-15")).toThrow(
-      /^The date was not entered\. Cell D4 \(Requested on\): The cell is blank, but confirmedOn is/
+      /^The date was not entered\. Cell D4 \(Requested on\): The cell is blank, but Confirmed on is/
     );
     expect(() => entered(listed(serial("2026-04-14"), "", ""), "rejected", "2026-04-01")).toThrow(
       /^The date was not entered\. Cell F4 \(Rejected on\): 4\/1\/2026 is before the request date/

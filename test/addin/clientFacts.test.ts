@@ -106,6 +106,16 @@ describe("the facts of a client", () => {
   });
 });
 
+describe("what a client's return is", () => {
+  it.each([
+    ["Alder", "tax year 2025, Ohio"],
+    ["Foxglove", "year ending 6/30/2026, Illinois"],
+    ["Comfrey", "tax year 2025, foreign"],
+  ])("is said with year and state: %s", (name, about) => {
+    expect(factsOf(name).about).toBe(about);
+  });
+});
+
 describe("a row with faults", () => {
   it("names the cell of each value that cannot be read, and shows the rest", () => {
     const list = changed("Bramble", { State: "Texass", "Estimated total tax": "n/a" });

@@ -50,7 +50,7 @@ describe("the view of a client", () => {
     const row = sampleList.rows.findIndex(([name]) => name === "Bramble") + 4;
     expect(viewOf("Bramble")).toMatch(
       new RegExp(
-        `^ Bramble Clients, row ${row} Past due 47 days ago Next step: File now \\(was due 4/15/2026\\)\\. .* Due 4/15/2026 Extended to 10/15/2026 Balance due \\$7,600\\.00 Pay now \\$7,600\\.00 `
+        `^ Bramble Clients, row ${row} · tax year 2025, New York Past due 47 days ago Next step: File now \\(was due 4/15/2026\\)\\. .* Due 4/15/2026 Extended to No extension Balance due \\$7,600\\.00 Pay now \\$7,600\\.00 `
       )
     );
   });
@@ -71,6 +71,13 @@ describe("the view of a client", () => {
 
   it("lists what was recorded, with dates as the trade writes them", () => {
     expect(viewOf("Celandine")).toContain("Request made 4/15/2026 · Request rejected 4/16/2026");
+  });
+
+  it("says that a date is extended only as far as the record says so", () => {
+    expect(viewOf("Betony")).toContain("Extended to 10/15/2026");
+    const list = changed("Betony", { "Confirmed on": "" });
+    expect(viewOf("Betony", list)).toContain("With an extension 10/15/2026");
+    expect(viewOf("Bramble")).toContain("State return: due 4/15/2026, not extended .");
   });
 
   it("shows no reminder as if it were a problem", () => {
@@ -143,9 +150,9 @@ describe("the pane without a client", () => {
     const text = textOf(
       <ClientPane workbook={undefined} today={() => "2026-04-01"} run={nothing} />
     );
-    expect(text).toContain("Dates without a client list");
+    expect(text).toContain("Look up due dates");
     expect(text).toContain("Maine");
-    expect(text).toMatch(/Due 4\/15\/2026 Extended to 10\/15\/2026 Pay by 4\/15\/2026/);
+    expect(text).toMatch(/Due 4\/15\/2026 With an extension 10\/15\/2026 Pay by 4\/15\/2026/);
     expect(text).not.toContain("Past due");
   });
 

@@ -124,7 +124,7 @@ describe("the pane beside a client list", () => {
   it("shows the client of the row that is clicked", async () => {
     await clickClient("Bramble");
     expect(await textOf("#client .now")).toBe("Past due47 days ago");
-    expect(await textOf(".four dd")).toBe("4/15/2026 10/15/2026 $7,600.00 $7,600.00");
+    expect(await textOf(".four dd")).toBe("4/15/2026 No extension $7,600.00 $7,600.00");
     expect(await textOf(".waiting .applies")).toBe("Without the extensionthis client$1,667.63");
     await clickClient("Betony");
     expect(await textOf("#client .status.good")).toBe("Extended");
@@ -204,9 +204,7 @@ describe("the pane beside a client list", () => {
 
   it("offers year, state and filer type outside a client list", async () => {
     await show("Read me", "A1");
-    await expect
-      .poll(() => page.locator("#client-title").textContent())
-      .toBe("Dates without a client list");
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Look up due dates");
     await page.locator("#typed-taxYear").fill("2023");
     await page.locator("#typed-state").selectOption({ label: "Maine" });
     // Patriots' Day moved the date for Maine: Notice in the instructions for 2023.
@@ -252,9 +250,7 @@ describe.each([
 
   it("is accessible outside a list, and with a date that is not complete", async () => {
     await show("Read me", "A1");
-    await expect
-      .poll(() => page.locator("#client-title").textContent())
-      .toBe("Dates without a client list");
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Look up due dates");
     expect(await faults()).toEqual([]);
     await setAsOf("");
     expect(await textOf("#client .error")).toContain("The as-of date is not complete.");

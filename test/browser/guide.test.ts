@@ -4,7 +4,8 @@ import type { Server } from "node:http";
 import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { clientGrid } from "../../src/addin/clientGrid";
+import { newClientList } from "../../src/addin/newClientList";
+import { calendarDate } from "../../src/calendar/calendarDate";
 import { metadata } from "../contract/builtAddIn";
 import { openBrowser, openFolds, serveBuild, watchedPage, type Watched } from "./browser";
 import { OFFICE_HOST } from "./officeHost";
@@ -174,7 +175,7 @@ describe("the page in a workbook", () => {
 
   it("adds a client list as a table, each time on a new sheet", async () => {
     const { page } = await opened(OFFICE_HOST);
-    const add = page.locator("fluent-button", { hasText: "Add a client list" });
+    const add = page.locator("fluent-button", { hasText: "Build a client list" });
     const status = page.locator("#said");
     await add.click();
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
@@ -182,15 +183,26 @@ describe("the page in a workbook", () => {
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 3.");
     const { sheets } = await workbookOf(page);
     expect(sheets.map(({ name }) => name)).toEqual(["Clients", "Clients 2", "Clients 3"]);
-    const { cells, headingRow, formats, choices } = clientGrid("2026-04-01");
+    const { cells, headingRow, formats, choices } = newClientList({
+      taxYear: 2025,
+      asOf: calendarDate("2026-04-01"),
+      assumedRate: "",
+    });
     const headings = cells[headingRow - 1] ?? [];
     const made = sheets[1];
     expect(made?.frozen).toBe(headingRow);
     expect(made?.tables).toEqual([
-      { row: headingRow - 1, column: 0, rows: 2, columns: headings.length },
+      {
+        row: headingRow - 1,
+        column: 0,
+        rows: cells.length - headingRow + 1,
+        columns: headings.length,
+      },
     ]);
     const due = headings.indexOf("Regular due date");
-    expect(made?.cells[`${String(headingRow)},${String(due)}`]).toMatch(/^=EXT\.DUE\(B4,/);
+    expect(made?.cells[`${String(headingRow)},${String(due)}`]).toMatch(
+      /^=EXT\.ROSTERROWS\(.*"Regular due date"\)$/
+    );
     expect(made?.formats[String(due)]).toBe(formats[due]);
     const filer = headings.indexOf("Filer type");
     expect(made?.choices[String(filer)]).toBe(choices[filer]?.join(","));
@@ -230,7 +242,7 @@ describe("the page in a workbook", () => {
     await page.evaluate(() => {
       (globalThis as Host).standInWorkbook.refuse = true;
     });
-    await page.locator("fluent-button", { hasText: "Add a client list" }).click();
+    await page.locator("fluent-button", { hasText: "Build a client list" }).click();
     await expect
       .poll(() => page.locator("#said").textContent())
       .toBe(

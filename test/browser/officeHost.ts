@@ -99,7 +99,11 @@ export const OFFICE_HOST = `${built("outside.js")}
           getRangeByIndexes: (row, column, rows, columns) => range(sheet, row, column, rows, columns),
           tables: { add: (where) => waiting.push(() => sheet.tables.push(where.place)) },
           pageLayout: { headersFooters: { defaultForAllPages: {} } },
-          freezePanes: { freezeRows: (rows) => waiting.push(() => (sheet.frozen = rows)) },
+          getRange: () => ({ format: { fill: {} } }),
+          freezePanes: {
+            freezeRows: (rows) => waiting.push(() => (sheet.frozen = rows)),
+            freezeAt: ({ place }) => waiting.push(() => (sheet.frozen = place.rows)),
+          },
           activate: () => waiting.push(() => (book.active.sheet = name)),
         };
       },

@@ -237,7 +237,7 @@ describe("the page of the add-in", () => {
     expect(untouched).toEqual([
       { name: "Clients", cells: {}, tables: [], formats: {}, choices: {}, widths: {} },
     ]);
-    await page.locator("fluent-button", { hasText: "Add a client list" }).click();
+    await page.locator("fluent-button", { hasText: "Build a client list" }).click();
     const status = page.locator("#said");
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
     expect(await reachedBeyondText(page)).toEqual([...READ, ...waits]);

@@ -1,3 +1,4 @@
+import type { ICellData } from "@univerjs/core";
 import { NotDone, type SelectedList } from "../../addin/workbookHost";
 import { listAround, type SheetCells } from "../../addin/listArea";
 import type { CellValue } from "../../host/cellValues";
@@ -10,6 +11,13 @@ import { openWorkbook, selectedPlace } from "./gridCells";
 function asExcelGives(value: CellValue): string | number | boolean {
   if (value === null) return "";
   return typeof value === "object" ? value.error : value;
+}
+
+/** A cell with a text of several lines, which the grid keeps as a document, as one with a plain text. */
+function plainCell(cell: ICellData | undefined): ICellData | undefined {
+  const lines = cell?.p?.body?.dataStream;
+  if (lines === undefined) return cell;
+  return { v: lines.replace(/\r\n$/, "").replaceAll("\r", "\n") };
 }
 
 /** The cells of the sheet that is shown, from A1 to the last filled row and column, with what formulas fill. */
@@ -30,11 +38,11 @@ export function shownCells(grid: Grid): SheetCells {
     (row, column) => grid.formulas.getFormulaStringByCell(row, column, id, unit) || ""
   );
   const values = block((row, column) => {
-    const cell = matrix.getValue(row, column);
+    const cell = plainCell(matrix.getValue(row, column) || undefined);
     const isAnswer = (formulas[row]?.[column] ?? "") !== "";
     const isBlank = !isAnswer && isEmptyCell(cell?.v);
     const filled = isBlank ? spilled?.[row]?.[column] : undefined;
-    return asExcelGives(filled ? valueOf(filled, true) : valueOf(cell || undefined, isAnswer));
+    return asExcelGives(filled ? valueOf(filled, true) : valueOf(cell, isAnswer));
   });
   return { sheet: sheet.getSheetName(), top: 1, left: 1, values, formulas };
 }

@@ -6,6 +6,7 @@ import {
   clientsOf,
   planInstead,
   type ClientList,
+  recordCell,
   type ClientListRow,
 } from "../arguments/clientList";
 import type { ClientListField } from "../arguments/clientListHeadings";
@@ -27,6 +28,7 @@ import {
   UNREADABLE,
   type RosterHeading,
 } from "./rosterColumns";
+import { suggestedHeading } from "./suggestedHeading";
 import { unreadableCells } from "./unreadableCells";
 
 /** The year of the list, for headings that name one; `undefined` where each client has a year. */
@@ -40,6 +42,9 @@ function yearOfList(cell: unknown): number | undefined {
     throw thrown;
   }
 }
+
+/** Dates of what happened, in whose columns "no" and FALSE say that it has not. */
+const RECORD: readonly string[] = ["confirmedOn", "rejectedOn", "filedOn", "paidOn"];
 
 /** A client's cell of an argument, from the row or, where the list has none, from the arguments of the whole list. */
 export function cellOfClient(
@@ -56,6 +61,7 @@ export function cellOfClient(
       return plan ?? row.cell("validExtension");
     }
     const own = row.cell(name as ClientListField);
+    if (RECORD.includes(name)) return recordCell(own);
     const isOfList = name === "taxYear" && isBlankOrZero(cellValue(own));
     return isOfList ? list[name] : own;
   };
@@ -109,12 +115,17 @@ export function rosterRowsOf(
   const { reading, clients } = clientsOf(list, name, yearOfList(shared.taxYear), headings);
   return clients.map((row, index): AnswerCell[] => {
     if (row === undefined) return columns.map(() => BLANK);
-    if (row.isTotal)
-      return columns.map((heading) => (heading === UNREADABLE ? "a total, not a client" : BLANK));
+    if (row.isTotal || row.isHeadings) {
+      const what = row.isTotal ? "a total, not a client" : "headings, not a client";
+      return columns.map((heading) => (heading === UNREADABLE ? what : BLANK));
+    }
     const rowCell = (at: number): unknown => list.rows[index]?.[at];
     return answersOf(cellOfClient(row, { ...shared }), columns, reading, rowCell, rules);
   });
 }
+
+const isClient = (row: ClientListRow | undefined): row is ClientListRow =>
+  row !== undefined && !row.isTotal && !row.isHeadings;
 
 const ROSTER = tableFunction({
   arguments: {
@@ -143,11 +154,18 @@ const ROSTER = tableFunction({
       remark: "withholding and estimated tax payments are added",
     },
   ],
-  note: "A blank row stays blank, and so does a row whose name begins with Total. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
-  calculate: ({ clientList: list, columns, headings, ...shared }, rules) => [
-    [...columns],
-    ...rosterRowsOf("clientList", list, { columns, headings }, shared, rules),
-  ],
+  note: "A blank row stays blank, and so does a row whose name begins with Total. 90% paid counts what is paid by the payment due date. If the list has a target or a cushion, the heading of the suggested payment says so. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
+  calculate: ({ clientList: list, columns, headings, ...shared }, rules) => {
+    const { clients } = clientsOf(list, "clientList", yearOfList(shared.taxYear), headings);
+    return [
+      columns.map((heading) =>
+        heading === "Suggested payment"
+          ? suggestedHeading(heading, clients.filter(isClient))
+          : heading
+      ),
+      ...rosterRowsOf("clientList", list, { columns, headings }, shared, rules),
+    ];
+  },
 });
 
 /**

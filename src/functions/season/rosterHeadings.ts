@@ -8,7 +8,7 @@ import { readDollars } from "../arguments/dollars";
 import { ownHeadings } from "../arguments/ownHeadings";
 import { taxYear } from "../arguments/taxYear";
 import type { AnswerCell } from "../cells/answerCell";
-import { cellValue, isBlank, type CellValue } from "../cells/cellValue";
+import { cellValue, isBlank, isBlankOrZero, type CellValue } from "../cells/cellValue";
 import { ErrorCell } from "../cells/hostError";
 import { namesNumber } from "../arguments/headingWords";
 import { tableFunction } from "../worksheetFunction";
@@ -49,6 +49,15 @@ export function headingInWords(
   return [heading, NOT_USED, looks === undefined ? "" : `Check: it looks like ${looks}`];
 }
 
+/** Columns with values below a blank heading, as under a heading that is merged over several columns. */
+function withoutHeading({ headings, rows }: ClientList): readonly HeadingReading[] {
+  return headings.flatMap((heading, index) =>
+    isBlankOrZero(valueOf(heading)) && rows.some((row) => !isBlankOrZero(valueOf(row[index])))
+      ? [{ index, heading: `(blank heading in column ${String(index + 1)})`, isPart: false }]
+      : []
+  );
+}
+
 const ROSTERHEADINGS = tableFunction({
   arguments: { clientList, taxYear: optional(taxYear), headings: ownHeadings },
   tables: [],
@@ -65,9 +74,12 @@ const ROSTERHEADINGS = tableFunction({
   calculate: ({ clientList: list, taxYear: year, headings }) => {
     const listYear = year === undefined ? undefined : yearOf(year.lastDay);
     const reading = readHeadings("clientList", list.headings, listYear, headings);
+    const all = [...reading, ...withoutHeading(list)].toSorted(
+      (one, other) => one.index - other.index
+    );
     return [
       ["Your heading", "Read as", "Remark"],
-      ...reading.map((one): AnswerCell[] => [...headingInWords(list, one)]),
+      ...all.map((one): AnswerCell[] => [...headingInWords(list, one)]),
     ];
   },
 });

@@ -1,7 +1,6 @@
 import { fileURLToPath } from "node:url";
 import { buildSync } from "esbuild";
 import type { Browser, Frame, Page } from "playwright-core";
-import { openFolds } from "../browser";
 import type { CallResult, ExcelPage, SentCall } from "./excelPage";
 import {
   ADDIN_ADDRESS,
@@ -121,7 +120,6 @@ export async function openInExcel(browser: Browser, kind: ExcelKind = {}): Promi
   const addin = await (await page.$("iframe"))?.contentFrame();
   if (!addin) throw new Error("The frame of the add-in is missing.");
   await addin.waitForLoadState("domcontentloaded");
-  await openFolds(addin);
   const inside = await page.evaluateHandle(() => (globalThis as ExcelGlobals).excel);
   const inPage: InExcel["inPage"] = (work, given) => inside.evaluate(work as never, given);
   return {

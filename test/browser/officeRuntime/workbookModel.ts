@@ -61,6 +61,8 @@ export interface ModelSheet {
   isProtected: boolean;
   frozen?: number;
   frozenColumns?: number;
+  /** How the sheet is printed, where a request has set it. */
+  page?: Readonly<Record<string, unknown>>;
 }
 
 /** The workbook of the model, as a test reads and changes it. */
@@ -202,7 +204,7 @@ function rangeOf(
         },
       },
       WrapText: false,
-      VerticalAlignment: "",
+      VerticalAlignment: "Bottom",
       get ColumnWidth() {
         return sheet.widths[column] ?? DEFAULT_WIDTH;
       },
@@ -364,9 +366,19 @@ function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
       book.sheets.splice(book.sheets.indexOf(sheet), 1);
     },
     PageLayout: {
-      Orientation: "",
-      Zoom: {},
-      HeadersFooters: { DefaultForAllPages: { CenterFooter: "" } },
+      set Orientation(orientation: string) {
+        sheet.page = { ...sheet.page, orientation };
+      },
+      set Zoom(zoom: object) {
+        sheet.page = { ...sheet.page, zoom };
+      },
+      HeadersFooters: {
+        DefaultForAllPages: {
+          set CenterFooter(footer: string) {
+            sheet.page = { ...sheet.page, footer };
+          },
+        },
+      },
     },
     FreezePanes: {
       FreezeRows: (rows: number) => {
