@@ -4,6 +4,7 @@ import { fillList } from "./excelFill";
 import { enterAgain } from "./excelFormulas";
 import { readList } from "./excelList";
 import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
+import { setLook } from "./excelLook";
 import { setPage } from "./excelPage";
 import {
   freeName,
@@ -52,10 +53,10 @@ async function readTables(context: Excel.RequestContext): Promise<TablePlace[]> 
 
 async function readSelected(context: Excel.RequestContext): Promise<SelectedCell> {
   const cell = context.workbook.getActiveCell();
-  cell.load(["address", "formulas", "values", "rowIndex"]);
+  cell.load(["address", "formulas", "values", "rowIndex", "columnIndex"]);
   cell.worksheet.load("name");
   const parent = supports(SPILL_PARENTS) ? cell.getSpillParentOrNullObject() : undefined;
-  parent?.load(["formulas", "rowIndex", "isNullObject"]);
+  parent?.load(["formulas", "rowIndex", "columnIndex", "isNullObject"]);
   await context.sync();
   const filledBy = parent && !parent.isNullObject ? parent : cell;
   const formula = String((filledBy.formulas as (string | number | boolean)[][])[0]?.[0] ?? "");
@@ -67,6 +68,7 @@ async function readSelected(context: Excel.RequestContext): Promise<SelectedCell
     formula: formula.startsWith("=") ? formula : "",
     isEmpty: formula === "" && (cell.values as unknown[][])[0]?.[0] === "",
     rowsBelow: cell.rowIndex - filledBy.rowIndex,
+    columnsRight: cell.columnIndex - filledBy.columnIndex,
   };
 }
 
@@ -99,6 +101,7 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   const headings = sheet.getRangeByIndexes(headingRow - 1, 0, 1, Math.max(width, 1));
   headings.format.font.bold = true;
   headings.format.wrapText = true;
+  for (const look of wanted.looks ?? []) setLook(sheet, look);
   setPage(sheet, wanted);
   for (const address of wanted.inputs ?? [])
     sheet.getRange(address).format.fill.color = INPUT_COLOR;

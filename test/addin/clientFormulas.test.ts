@@ -70,7 +70,11 @@ describe("the calculation of a client", () => {
     expect(sheet.cells[0]).toEqual([
       "Penalties and interest of Bramble as of 6/1/2026. If filed and paid on 7/20/2026.",
     ]);
-    const formula = String(sheet.cells.flat().find((cell) => String(cell).includes("LINES(")));
+    const labeled = new Map(sheet.cells.map(([label, cell]) => [label, String(cell)]));
+    expect(shown(labeled.get("Penalties and interest") ?? "")).toBe("1,667.63");
+    expect(labeled.get("Total tax")).toBe(`=IF('Clients'!E9="","",'Clients'!E9)`);
+    expect(labeled.get("Valid extension")).toBe('="no"');
+    const formula = String(sheet.cells.at(-1)?.[0]);
     expect(formula).toMatch(/^=EXT\.CHARGELINES\('Clients'!B9,'Clients'!E9,'Clients'!F9,/);
     const [headings = [], ...lines] = liveAnswer(withValues(formula));
     const amount = headings.findIndex(({ text }) => text === "Amount");

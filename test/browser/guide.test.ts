@@ -230,7 +230,7 @@ describe("the page in a workbook", () => {
     await show.click();
     await expect.poll(() => status.textContent()).toBe("Added the sheet Calculation H4.");
     const { sheets } = await workbookOf(page);
-    expect(sheets.at(-1)?.cells["2,0"]).toBe(
+    expect(Object.values(sheets.at(-1)?.cells ?? {})).toContain(
       "=EXT.CHARGELINES('Clients'!B4,'Clients'!E4,'Clients'!F4,'Clients'!H4,'Clients'!I4)"
     );
     await page.close();

@@ -293,7 +293,7 @@ describe("the demo sheet", () => {
       .click();
     await expect.poll(async () => (await sheetNames()).at(-1)).toBe("Calculation B2");
     await expect
-      .poll(() => cell("Calculation B2", "A4"))
+      .poll(() => cell("Calculation B2", "A15"))
       .toBe("No failure-to-pay penalty: 90% paid, reasonable cause");
   });
 

@@ -7,6 +7,7 @@ import { readList } from "./gridList";
 import type { Grid } from "./grid";
 import type { GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
+import { lookAt } from "./gridLook";
 import { pixelsOfWidth } from "./sheetSizes";
 
 const SPARE_ROWS = 60;
@@ -24,26 +25,32 @@ function addressOf({ row, column }: GridPlace): string {
 }
 
 function addSheet(grid: Grid, wanted: NewSheet): string {
-  const { cells, widths, formats, headingRow, page } = wanted;
+  const { cells, widths, formats, headingRow, page, looks = [] } = wanted;
   const workbook = openWorkbook(grid);
   const name = freeName(
     workbook.getSheets().map((sheet) => sheet.getSheetName()),
     wanted.name
   );
-  const width = Math.max(1, ...cells.map((line) => line.length));
+  const rows = Math.max(cells.length, ...looks.map((look) => look.row + look.rows - 1));
+  const width = Math.max(
+    1,
+    ...cells.map((line) => line.length),
+    ...looks.map((look) => look.column + look.columns - 1)
+  );
   const sheet = workbook.create(
     name,
-    cells.length + SPARE_ROWS,
+    rows + SPARE_ROWS,
     Math.max(width, widths.length, LEAST_COLUMNS)
   );
-  const content = cells.map((line, row) =>
+  const content = Array.from({ length: rows }, (_row, row) =>
     Array.from({ length: width }, (_cell, column) => {
-      const value = line[column] ?? "";
+      const value = cells[row]?.[column] ?? "";
       const pattern = row >= headingRow ? (formats[column] ?? "") : "";
       const style = {
         ...(pattern === "" ? {} : { n: { pattern } }),
         ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
         ...(page?.wrapsText === true ? { tb: WrapStrategy.WRAP } : {}),
+        ...lookAt(looks, row + 1, column + 1),
       };
       const isFormula = typeof value === "string" && value.startsWith("=");
       return { ...(isFormula ? { f: value } : value === "" ? {} : { v: value }), s: style };
@@ -82,6 +89,7 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
         formula: cellAt(grid, filledBy).formula,
         isEmpty: value === null || value === "",
         rowsBelow: place.row - filledBy.row,
+        columnsRight: place.column - filledBy.column,
       });
     },
     putFormula: (formula) => {

@@ -1,6 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { answerLook } from "../../../src/addin/answerLook";
+import { HEADING_COLORS } from "../../../src/addin/workbookHost";
 import { catalog } from "../../../src/functions/catalog";
 import { version } from "../../../src/rules/version";
 import { openBrowser, openFolds } from "../browser";
@@ -197,9 +198,11 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     }, null);
     await press(CALCULATION);
     await status().toBe("Added the sheet Calculation C5.");
-    expect((await book()).sheets[1]?.cells["2,0"]?.formula).toBe(
-      "=EXT.CALENDAR('Clients'!A5,'Clients'!B5)"
-    );
+    const made = (await book()).sheets[1];
+    const written = Object.values(made?.cells ?? {}).map(({ formula }) => formula);
+    expect(written).toContain("=EXT.CALENDAR('Clients'!A5,'Clients'!B5)");
+    expect(written).toContain("=EXT.DUE('Clients'!A5,'Clients'!B5)");
+    expect(made?.fills["4,0"]).toBe(HEADING_COLORS.fill);
   });
 
   it("enters again what was calculated before the add-in was loaded, and nothing else", async () => {

@@ -195,7 +195,7 @@ function rangeOf(
     },
     Worksheet: worksheetOf(book, sheet),
     Format: {
-      Font: { Bold: false },
+      Font: { Bold: false, Color: "", Size: 11 },
       Fill: {
         set Color(color: string) {
           each((r, c) => {
