@@ -11,6 +11,9 @@ import { openWorkbook } from "./gridCells";
 import { shownCells } from "./gridList";
 import { pixelsOfWidth } from "./sheetSizes";
 
+/** The most characters of a column's width: the columns of one change have the same. */
+const MOST_WIDTH = 16;
+
 type Sheet = ReturnType<ReturnType<typeof openWorkbook>["getActiveSheet"]>;
 
 const CHANGED = "The list has changed meanwhile. Select a cell of it and read it again.";
@@ -54,7 +57,7 @@ function writeRun(
     changes += 1;
   }
   sheet.getRange(headingRow - 1, first, cells.length, run.length).setValues(cells);
-  const width = pixelsOfWidth(Math.max(...run.map((one) => one.width)));
+  const width = pixelsOfWidth(Math.min(MOST_WIDTH, Math.max(...run.map((one) => one.width))));
   if (isNew && run.some((_one, index) => sheet.getColumnWidth(first + index) < width)) {
     sheet.setColumnWidths(first, run.length, width);
     changes += 1;

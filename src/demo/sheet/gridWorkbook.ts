@@ -1,4 +1,5 @@
 import { WrapStrategy } from "@univerjs/core";
+import { WrapStrategy } from "@univerjs/core";
 import { INPUT_COLOR, NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
 import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
@@ -7,8 +8,10 @@ import { readList } from "./gridList";
 import type { Grid } from "./grid";
 import type { GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
-import { pixelsOfWidth } from "./sheetSizes";
+import { pixelsOfHeight, pixelsOfWidth } from "./sheetSizes";
 
+/** In points. */
+const HEIGHT_OF_THREE_LINES = 45;
 const SPARE_ROWS = 60;
 const LEAST_COLUMNS = 26;
 
@@ -42,7 +45,7 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
       const pattern = row >= headingRow ? (formats[column] ?? "") : "";
       const style = {
         ...(pattern === "" ? {} : { n: { pattern } }),
-        ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
+        ...(row === headingRow - 1 ? { bl: 1 as const, tb: WrapStrategy.WRAP } : {}),
         ...(page?.wrapsText === true ? { tb: WrapStrategy.WRAP } : {}),
       };
       const isFormula = typeof value === "string" && value.startsWith("=");
@@ -52,6 +55,10 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
   if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
   for (const [column, characters] of widths.entries())
     sheet.setColumnWidth(column, pixelsOfWidth(characters));
+  const isCut = (cells[headingRow - 1] ?? []).some(
+    (heading, column) => String(heading).length > (widths[column] ?? String(heading).length)
+  );
+  if (isCut) sheet.setRowHeight(headingRow - 1, pixelsOfHeight(HEIGHT_OF_THREE_LINES));
   for (const address of wanted.inputs ?? []) sheet.getRange(address).setBackground(INPUT_COLOR);
   const { frozenColumns = 0 } = wanted;
   sheet.setFreeze({
