@@ -1,4 +1,4 @@
-import type { ICellData } from "@univerjs/core";
+import { BooleanNumber, type ICellData } from "@univerjs/core";
 import { filledAddress, fillPlan, refuseFilled, type PlannedColumn } from "../../addin/fillPlan";
 import {
   NotDone,
@@ -45,7 +45,7 @@ function writeRun(
   const isNew = run[0]?.isNew ?? false;
   const heading = ({ heading: v }: PlannedColumn): ICellData => ({
     v,
-    ...(isNew ? { s: { bl: 1 } } : {}),
+    ...(isNew ? { s: { bl: BooleanNumber.TRUE } } : {}),
   });
   const cells = [
     run.map(heading),

@@ -1,5 +1,4 @@
 import { WrapStrategy } from "@univerjs/core";
-import { WrapStrategy } from "@univerjs/core";
 import { INPUT_COLOR, NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
 import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
@@ -55,9 +54,10 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
   if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
   for (const [column, characters] of widths.entries())
     sheet.setColumnWidth(column, pixelsOfWidth(characters));
-  const isCut = (cells[headingRow - 1] ?? []).some(
-    (heading, column) => String(heading).length > (widths[column] ?? String(heading).length)
-  );
+  const isCut = (cells[headingRow - 1] ?? []).map(String).some((heading, column) => {
+    const most = widths[column] ?? heading.length;
+    return heading.length > most && !heading.startsWith("=");
+  });
   if (isCut) sheet.setRowHeight(headingRow - 1, pixelsOfHeight(HEIGHT_OF_THREE_LINES));
   for (const address of wanted.inputs ?? []) sheet.getRange(address).setBackground(INPUT_COLOR);
   const { frozenColumns = 0 } = wanted;
@@ -107,8 +107,17 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
     selectedList: async () => Promise.resolve(readList(grid)),
     fillColumns: async (list, columns) => Promise.resolve(fillColumns(grid, list, columns)),
     followSelection: (moved) => followSelection(grid, moved),
-    enterValue: async (...given) => Promise.resolve(enterValue(grid, ...given)),
-    goTo: async (cell) => Promise.resolve(goTo(grid, cell)),
-    markCells: async (...given) => Promise.resolve(markCells(grid, ...given)),
+    enterValue: async (...given) => {
+      await Promise.resolve();
+      enterValue(grid, ...given);
+    },
+    goTo: async (cell) => {
+      await Promise.resolve();
+      goTo(grid, cell);
+    },
+    markCells: async (...given) => {
+      await Promise.resolve();
+      markCells(grid, ...given);
+    },
   };
 }
