@@ -1,8 +1,8 @@
 import { isHostError } from "../functions/cells/hostError";
 import { mailingFunctions } from "../functions/request/mailing";
+import { shownCell } from "./liveAnswer";
 import { sentenceAtCell, type ClientRow } from "./clientRow";
-import type { PaneSettings } from "./rosterAnswers";
-import { settingCells } from "./rosterAnswers";
+import { settingCells, type PaneSettings } from "./rosterAnswers";
 import { cellOfClient } from "../functions/season/roster";
 import { NotDone } from "./workbookHost";
 
@@ -35,11 +35,11 @@ export function clientAddress(client: ClientRow, settings: PaneSettings): Client
   ]);
   try {
     const [, ...rows] = mailingFunctions.MAILTO.answer([...cells, [["yes"]]]);
-    const cited = String(rows[0]?.[1] ?? "");
+    const cited = shownCell(rows[0]?.[1]).text;
     const [, caveat = ""] = CAVEAT.exec(cited) ?? [];
     const confirm = CAVEATS[caveat] ?? "";
     return {
-      lines: rows.map(([line]) => String(line)),
+      lines: rows.map(([line]) => shownCell(line).text),
       source: confirm === "" ? cited : cited.replace(CAVEAT, ""),
       confirm,
     };

@@ -49,13 +49,13 @@ function argumentsOf(client: ClientRow, settings: PaneSettings) {
   };
 }
 
-/** The penalties and interest to the dates that the cost of waiting is shown for: what they follow from, and their formula. */
-function chargesTo(
+/** The formula of the penalties and interest to the dates that the cost of waiting is shown for. */
+function chargesFormula(
   client: ClientRow,
   { answers }: ClientFacts,
   settings: PaneSettings,
   extension?: boolean
-): { readonly inputs: readonly (readonly [label: string, cell: string])[]; formula: string } {
+): string {
   const planned = withPlan(client, answers["Extended due date"].value);
   const plan = ifReadable(() => rosterClientOf(planned, settings).plan());
   if (!plan)
@@ -68,19 +68,9 @@ function chargesTo(
     );
   const { year, tax, payments, withRequest, filer, moved, rate } = argumentsOf(client, settings);
   const paid = plan.withRequest.isZero() ? payments : withRequest;
-  const paidOn = shortDate(plan.paidOn);
-  const filedOn = shortDate(plan.filedOn);
+  const dates = `"${shortDate(plan.paidOn)}","${shortDate(plan.filedOn)}"`;
   const isExtended = (extension ?? plan.validExtension) ? "yes" : "no";
-  return {
-    inputs: [
-      ["Estimated total tax", `=${tax}`],
-      ["Paid by the payment due date", `=${paid}`],
-      ["Balance paid on", paidOn],
-      ["Return filed on", filedOn],
-      ["Valid extension", isExtended],
-    ],
-    formula: `=EXT.CHARGES(${year},${tax},${paid},"${paidOn}","${filedOn}","${isExtended}",${filer},${rate},,${moved})`,
-  };
+  return `=EXT.CHARGES(${year},${tax},${paid},${dates},"${isExtended}",${filer},${rate},,${moved})`;
 }
 
 /**
@@ -97,28 +87,19 @@ export function clientCalculation(
   settings: PaneSettings
 ): NewSheet {
   const { name, waiting } = facts;
-  const { inputs, formula } = chargesTo(client, facts, settings);
   const sheet = calculationSheet({
     sheet: client.list.sheet,
     address: addressIn(client.list, client.index, 0),
-    formula,
+    formula: chargesFormula(client, facts, settings),
     isEmpty: false,
     rowsBelow: 0,
   });
   const asOf = shortDate(settings.asOf);
-  const [, caution = [], lines = []] = sheet.cells;
-  const above = [
-    [`Penalties and interest of ${name} as of ${asOf}. ${waiting.when}.`],
-    caution,
-    ...inputs,
-    ["Total penalties and interest", formula],
-    [],
-  ];
+  const [, ...rest] = sheet.cells;
   return {
     ...sheet,
     name: sheetName(`Calculation ${name}`),
-    cells: [...above, lines],
-    headingRow: above.length + 1,
+    cells: [[`Penalties and interest of ${name} as of ${asOf}. ${waiting.when}.`], ...rest],
     page: { footer: `${name}, ${asOf}`, isLandscape: true, wrapsText: false },
   };
 }
@@ -156,11 +137,8 @@ export function clientSheet(
       ["Payment due date", `=EXT.PAYBY(${year},${filer},${moved})`],
       ["Balance due", `=EXT.SHORTFALL(${tax},${payments})`],
       ["Pay now", `=EXT.SUGGEST(${tax},${isRequested ? withRequest : payments},"full",0)`],
-      ["Penalties and interest with extension", chargesTo(client, facts, settings, true).formula],
-      [
-        "Penalties and interest without extension",
-        chargesTo(client, facts, settings, false).formula,
-      ],
+      ["Penalties and interest with extension", chargesFormula(client, facts, settings, true)],
+      ["Penalties and interest without extension", chargesFormula(client, facts, settings, false)],
       ["Status", `=EXT.STAGE(${request},${filer},${moved})`],
       ["Next deadline", `=EXT.NEXTDATE(${request},${paidOn},${filer},${moved})`],
     ],

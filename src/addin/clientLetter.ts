@@ -1,8 +1,7 @@
 import { longDate, shortDate } from "../calendar/writtenDate";
 import type { CalendarDate } from "../calendar/calendarDate";
-import type { Decimal } from "../money/dollars";
 import { letterFacts, type LetterFacts } from "../functions/request/letterFacts";
-import { letterParagraphs } from "../functions/request/letterParagraphs";
+import { letterParagraphs, type LetterChoices } from "../functions/request/letterParagraphs";
 import { hostError } from "../functions/cells/hostError";
 import { NotInTableError } from "../rules/notInTableError";
 import { rulebook } from "../rules/rulebook";
@@ -55,7 +54,9 @@ function versionOf({ record, request, givesTime }: LetterFacts): string {
   }
 }
 
-function costOf(work: () => Decimal): { readonly cost: Decimal | undefined; leftOut: string } {
+function costOf(work: () => LetterChoices["cost"]): Pick<LetterChoices, "cost"> & {
+  readonly leftOut: string;
+} {
   try {
     return { cost: work(), leftOut: "" };
   } catch (thrown) {

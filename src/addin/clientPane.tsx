@@ -21,9 +21,9 @@ interface ClientPaneProps {
   readonly run: (work: () => Promise<string>) => void;
 }
 
-/** The client whom the pane showed last, and the list. */
+/** The client whom the pane showed last. */
 interface LastClient {
-  readonly list: PaneList;
+  readonly sheet: string;
   readonly name: string;
   readonly address: string;
 }
@@ -34,16 +34,23 @@ export function settingsOf(asOfText: string, assumedRate: string): PaneSettings 
   return asOf && { asOf, taxYear: yearOf(asOf) - 1, assumedRate };
 }
 
-/** The client of the selected row with what the pane shows, or why there is none. */
-export function selectedClient(list: PaneList | undefined, settings: PaneSettings) {
-  if (!list) return undefined;
+/** Why a list is not read as a client list; empty if it is. */
+function listProblem(list: PaneList, { taxYear }: PaneSettings): string {
   try {
-    clientRows({ ...list, rows: [[]] }, settings.taxYear);
+    clientRows({ ...list, rows: [[]] }, taxYear);
+    return "";
   } catch (thrown) {
     if (thrown instanceof NotDone)
       return `The selected list is not a client list. ${thrown.message}`;
     throw thrown;
   }
+}
+
+/** The client of the selected row with what the pane shows, or why there is none. */
+export function selectedClient(list: PaneList | undefined, settings: PaneSettings) {
+  if (!list) return undefined;
+  const problem = listProblem(list, settings);
+  if (problem !== "") return problem;
   if (list.selectedRow === undefined) return "Select the row of a client.";
   const client = clientRow(list, list.selectedRow, settings.taxYear);
   if (!client) return "The selected row has no client.";
@@ -61,19 +68,21 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
   const settings = useMemo(() => settingsOf(asOf, rate), [asOf, rate]);
   const found = useMemo(() => settings && selectedClient(list, settings), [list, settings]);
   const [last, setLast] = useState<LastClient>();
+  const [clients, setClients] = useState<PaneList>();
   useEffect(() => {
+    if (list && settings && listProblem(list, settings) === "") setClients(list);
     if (typeof found !== "object") return;
     const { client, facts } = found;
     const address = addressIn(client.list, client.index, 0);
-    setLast({ list: client.list, name: facts.name, address });
-  }, [found]);
-  const practice = usePractice(last?.list, settings);
+    setLast({ sheet: client.list.sheet, name: facts.name, address });
+  }, [list, settings, found]);
+  const practice = usePractice(clients, settings);
   const why = typeof found === "string" ? found : problem;
   const goTo =
-    workbook?.goTo && last
-      ? (address: string): void => {
+    workbook?.goTo && clients
+      ? (address: string, sheet = clients.sheet): void => {
           run(async () => {
-            await workbook.goTo?.({ sheet: last.list.sheet, address });
+            await workbook.goTo?.({ sheet, address });
             return "";
           });
         }
@@ -124,7 +133,7 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
                 <fluent-button
                   size="small"
                   onClick={() => {
-                    goTo(last.address);
+                    goTo(last.address, last.sheet);
                   }}
                 >
                   Back to {last.name}

@@ -58,6 +58,7 @@ export function ClientView({ client, facts, settings, workbook, run, refresh }: 
       <div class="buttons">
         {PANELS.map(({ id, label }) => (
           <fluent-button
+            role="button"
             aria-expanded={panel === id}
             onClick={() => {
               setPanel(panel === id ? undefined : id);

@@ -73,6 +73,7 @@ export function TroubleList({ practice, goTo }: TroubleListProps) {
       {troubles.length > FIRST && (
         <fluent-button
           size="small"
+          role="button"
           aria-expanded={isWhole}
           onClick={() => {
             setIsWhole(!isWhole);

@@ -42,7 +42,7 @@ export function typedList({
 }
 
 /** The sentences about what was typed, without the addresses of cells that do not exist. */
-function withoutCells<Sentence extends string>(sentence: Sentence): string {
+function withoutCells(sentence: string): string {
   return sentence.replace(/^Cell [A-Z]+\d+ \(([^)]*)\): /, "$1: ");
 }
 

@@ -9,7 +9,11 @@ const settings = settingsOn(asOf);
 const factsOf = (name: string, on = asOf) => clientFacts(rowOf(name), settingsOn(on));
 
 /** One answer of a single function for a client of the sample, by the headings of its arguments. */
-function single(id: string, row: readonly unknown[], names: readonly string[]): unknown {
+function single(
+  id: string,
+  row: readonly unknown[],
+  names: readonly string[]
+): string | number | undefined {
   const cells = names.map((name) => {
     if (name === "") return null;
     if (name === "asOf") return [[serial(asOf)]];
@@ -17,7 +21,7 @@ function single(id: string, row: readonly unknown[], names: readonly string[]): 
     return at < 0 ? [[name]] : [[row[at]]];
   });
   try {
-    return (fromCatalog(id)(...cells) as unknown[][])[0]?.[0];
+    return (fromCatalog(id)(...cells) as (string | number)[][])[0]?.[0];
   } catch {
     return undefined;
   }

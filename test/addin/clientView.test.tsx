@@ -77,7 +77,7 @@ describe("the view of a client", () => {
     expect(viewOf("Betony")).toContain("Extended to 10/15/2026");
     const list = changed("Betony", { "Confirmed on": "" });
     expect(viewOf("Betony", list)).toContain("With an extension 10/15/2026");
-    expect(viewOf("Bramble")).toContain("State return: due 4/15/2026, not extended .");
+    expect(viewOf("Bramble")).toContain("State return: due 4/15/2026, not extended.");
   });
 
   it("shows no reminder as if it were a problem", () => {

@@ -17,6 +17,7 @@ interface GridSheet {
   };
   getActiveRange(): { getA1Notation(): string } | null;
   getSheetName(): string;
+  scrollToCell(row: number, column: number): void;
 }
 interface GridBook {
   getSheetByName(name: string): GridSheet | null;
@@ -66,6 +67,7 @@ async function show(sheet: string, address: string): Promise<void> {
       if (!shown) throw new RangeError(`There is no sheet ${name}.`);
       book.setActiveSheet(shown);
       shown.getRange(cell).activate();
+      shown.scrollToCell(0, 0);
     },
     [sheet, address]
   );
@@ -224,37 +226,42 @@ describe.each([
   ["light", 320, 100],
   ["dark", 320, 100],
   ["light", 640, 200],
-] as const)("the pane in %s colors, %i pixels wide, text at %i%%", (colorScheme, width, text) => {
-  beforeAll(async () => {
-    await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
-    await page.evaluate(
-      ([pixels, percent]) => {
-        const pane = document.querySelector<HTMLElement>("#guide");
-        pane?.style.setProperty("flex-basis", `${pixels}px`);
-        document.documentElement.style.setProperty("font-size", `${percent}%`);
-      },
-      [width, text] as const
+] as const)(
+  "the pane in %s colors, %i pixels wide, text at %i percent",
+  (colorScheme, width, text) => {
+    beforeAll(async () => {
+      await page.emulateMedia({ colorScheme, reducedMotion: "reduce" });
+      await page.evaluate(
+        ([pixels, percent]) => {
+          const pane = document.querySelector<HTMLElement>("#guide");
+          pane?.style.setProperty("flex-basis", `${pixels}px`);
+          document.documentElement.style.setProperty("font-size", `${percent}%`);
+        },
+        [width, text] as const
+      );
+      await setAsOf("2026-06-01");
+    });
+
+    it.each(["Record an event", "Letter", "Mailing address"])(
+      "is accessible with a client and %s open",
+      async (panel) => {
+        await clickClient("Celandine");
+        await button(panel).first().click();
+        expect(await faults()).toEqual([]);
+        await button(panel).first().click();
+      }
     );
-    await setAsOf("2026-06-01");
-  });
 
-  it.each(["Record an event", "Letter", "Mailing address"])(
-    "is accessible with a client and %s open",
-    async (panel) => {
-      await clickClient("Celandine");
-      await button(panel).first().click();
+    it("is accessible outside a list, and with a date that is not complete", async () => {
+      await show("Read me", "A1");
+      await expect
+        .poll(() => page.locator("#client-title").textContent())
+        .toBe("Look up due dates");
       expect(await faults()).toEqual([]);
-      await button(panel).first().click();
-    }
-  );
-
-  it("is accessible outside a list, and with a date that is not complete", async () => {
-    await show("Read me", "A1");
-    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Look up due dates");
-    expect(await faults()).toEqual([]);
-    await setAsOf("");
-    expect(await textOf("#client .error")).toContain("The as-of date is not complete.");
-    expect(await faults()).toEqual([]);
-    await setAsOf("2026-06-01");
-  });
-});
+      await setAsOf("");
+      expect(await textOf("#client .error")).toContain("The as-of date is not complete.");
+      expect(await faults()).toEqual([]);
+      await setAsOf("2026-06-01");
+    });
+  }
+);
