@@ -13,8 +13,7 @@ export function AnswerChoice({ chosen, choose }: AnswerChoiceProps) {
       <summary>
         Answers to write ({chosen.length} of {ANSWERS.length})
       </summary>
-      <fieldset>
-        <legend>Answers to write</legend>
+      <fieldset aria-label="Answers to write">
         {ANSWERS.map((heading) => (
           <label class="choice">
             <input

@@ -88,7 +88,6 @@ export function ClientListTool({ workbook, today, run }: ClientListToolProps) {
     (value: string): void => {
       setTyped({ ...typed, [name]: value });
     };
-  const { selectedList, fillColumns } = workbook;
   return (
     <div id="client-list">
       <div class="fields">
@@ -103,7 +102,7 @@ export function ClientListTool({ workbook, today, run }: ClientListToolProps) {
         />
       </div>
       <div class="buttons">
-        {selectedList && fillColumns && (
+        {workbook.selectedList && workbook.fillColumns && (
           <fluent-button
             appearance="primary"
             onClick={() => {

@@ -1,4 +1,4 @@
-import { MEANINGS, type ReadHeading } from "./listReading";
+import { MEANINGS, PART_OF_PAYMENTS, type ReadHeading } from "./listReading";
 
 /** What {@link HeadingTable} shows. */
 interface HeadingTableProps {
@@ -31,7 +31,9 @@ export function HeadingTable({ headings, choose }: HeadingTableProps) {
                 }}
               >
                 {MEANINGS.map((meaning) => (
-                  <option value={meaning}>{meaning}</option>
+                  <option value={meaning}>
+                    {meaning === PART_OF_PAYMENTS ? "Part of payments" : meaning}
+                  </option>
                 ))}
               </select>
               {remark !== "" && (

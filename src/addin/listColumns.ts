@@ -130,7 +130,7 @@ export function writtenBefore(list: SelectedList): WrittenBefore | undefined {
     const [taxYear, asOf, rate, , own] = parts.slice(2).map(valueOf);
     const date = readDate(typeof asOf === "string" ? asOf : null);
     if (typeof taxYear !== "number" || date === undefined) return undefined;
-    const assumedRate = rate === undefined ? "" : String(rate);
+    const assumedRate = typeof rate === "string" ? rate : "";
     const headings = found.map((one) => valueOf(one[5]));
     return {
       settings: { taxYear, asOf: date, assumedRate },

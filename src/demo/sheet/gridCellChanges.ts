@@ -46,7 +46,15 @@ export function goTo(grid: Grid, ...[cell]: Given<"goTo">): void {
   const [row, column] = placeOf(cell.address);
   openWorkbook(grid).setActiveSheet(sheet);
   sheet.getRange(row, column).activate();
-  sheet.scrollToCell(row, column);
+  const seen = sheet.getVisibleRange();
+  const isSeen =
+    seen &&
+    row >= seen.startRow &&
+    row < seen.endRow &&
+    column >= seen.startColumn &&
+    column < seen.endColumn;
+  // A row and a column before the cell stay in sight.
+  if (!isSeen) sheet.scrollToCell(Math.max(0, row - 1), Math.max(0, column - 1));
 }
 
 /** Tells of a new selection and of changes. */

@@ -1,4 +1,4 @@
-import type { ICellData } from "@univerjs/core";
+import { BooleanNumber, type ICellData } from "@univerjs/core";
 import { filledAddress, fillPlan, refuseFilled, type PlannedColumn } from "../../addin/fillPlan";
 import {
   NotDone,
@@ -10,6 +10,9 @@ import type { Grid } from "./grid";
 import { openWorkbook } from "./gridCells";
 import { shownCells } from "./gridList";
 import { pixelsOfWidth } from "./sheetSizes";
+
+/** The most characters of a column's width: the columns of one change have the same. */
+const MOST_WIDTH = 16;
 
 type Sheet = ReturnType<ReturnType<typeof openWorkbook>["getActiveSheet"]>;
 
@@ -42,7 +45,7 @@ function writeRun(
   const isNew = run[0]?.isNew ?? false;
   const heading = ({ heading: v }: PlannedColumn): ICellData => ({
     v,
-    ...(isNew ? { s: { bl: 1 } } : {}),
+    ...(isNew ? { s: { bl: BooleanNumber.TRUE } } : {}),
   });
   const cells = [
     run.map(heading),
@@ -54,7 +57,7 @@ function writeRun(
     changes += 1;
   }
   sheet.getRange(headingRow - 1, first, cells.length, run.length).setValues(cells);
-  const width = pixelsOfWidth(Math.max(...run.map((one) => one.width)));
+  const width = pixelsOfWidth(Math.min(MOST_WIDTH, Math.max(...run.map((one) => one.width))));
   if (isNew && run.some((_one, index) => sheet.getColumnWidth(first + index) < width)) {
     sheet.setColumnWidths(first, run.length, width);
     changes += 1;

@@ -8,8 +8,10 @@ import type { Grid } from "./grid";
 import type { GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
 import { lookAt } from "./gridLook";
-import { pixelsOfWidth } from "./sheetSizes";
+import { pixelsOfHeight, pixelsOfWidth } from "./sheetSizes";
 
+/** In points. */
+const HEIGHT_OF_THREE_LINES = 45;
 const SPARE_ROWS = 60;
 const LEAST_COLUMNS = 26;
 
@@ -48,7 +50,7 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
       const pattern = row >= headingRow ? (formats[column] ?? "") : "";
       const style = {
         ...(pattern === "" ? {} : { n: { pattern } }),
-        ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
+        ...(row === headingRow - 1 ? { bl: 1 as const, tb: WrapStrategy.WRAP } : {}),
         ...(page?.wrapsText === true ? { tb: WrapStrategy.WRAP } : {}),
         ...lookAt(looks, row + 1, column + 1),
       };
@@ -59,6 +61,11 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
   if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
   for (const [column, characters] of widths.entries())
     sheet.setColumnWidth(column, pixelsOfWidth(characters));
+  const isCut = (cells[headingRow - 1] ?? []).map(String).some((heading, column) => {
+    const most = widths[column] ?? heading.length;
+    return heading.length > most && !heading.startsWith("=");
+  });
+  if (isCut) sheet.setRowHeight(headingRow - 1, pixelsOfHeight(HEIGHT_OF_THREE_LINES));
   for (const address of wanted.inputs ?? []) sheet.getRange(address).setBackground(INPUT_COLOR);
   const { frozenColumns = 0 } = wanted;
   sheet.setFreeze({
@@ -108,8 +115,17 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
     selectedList: async () => Promise.resolve(readList(grid)),
     fillColumns: async (list, columns) => Promise.resolve(fillColumns(grid, list, columns)),
     followSelection: (moved) => followSelection(grid, moved),
-    enterValue: async (...given) => Promise.resolve(enterValue(grid, ...given)),
-    goTo: async (cell) => Promise.resolve(goTo(grid, cell)),
-    markCells: async (...given) => Promise.resolve(markCells(grid, ...given)),
+    enterValue: async (...given) => {
+      await Promise.resolve();
+      enterValue(grid, ...given);
+    },
+    goTo: async (cell) => {
+      await Promise.resolve();
+      goTo(grid, cell);
+    },
+    markCells: async (...given) => {
+      await Promise.resolve();
+      markCells(grid, ...given);
+    },
   };
 }
