@@ -63,8 +63,8 @@ function kindRows(title: string, items: readonly ReturnItem[]): readonly Row[] {
 const FIRST_ITEM_ROW = 6;
 const TAX_YEAR = "$C$2";
 const FILING_STATUS = "$C$3";
-/** A number of persons without decimals, and an amount with cents. */
-const AMOUNT = "[<0]-#,##0.00;[<=30]General;#,##0.00";
+/** An amount with cents, and a number of persons without. A loss is shown as it is typed. */
+const AMOUNT = "[>30]#,##0.00;General";
 
 /**
  * A sheet for the estimate of total tax: the labels of a return by kind, each with a cell for its amount and a note, and beneath them
