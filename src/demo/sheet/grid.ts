@@ -3,6 +3,7 @@ import { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
   FormulaDataModel,
+  ILayoutService,
   UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
@@ -23,6 +24,8 @@ export interface Grid {
   readonly formulas: FormulaDataModel;
   /** Opens a workbook instead of the one that is open, and calculates it. */
   open(snapshot: IWorkbookData): void;
+  /** Puts the focus into the selected cell. */
+  focus(): void;
 }
 
 /**
@@ -78,6 +81,9 @@ export function makeGrid(container: string, host: StandInHost, answers: GridAnsw
       openId = snapshot.id;
       api.createWorkbook(snapshot);
       if (isFirst) showFilledFormats(univer.__getInjector());
+    },
+    focus: () => {
+      univer.__getInjector().get(ILayoutService).focus();
     },
   };
 }
