@@ -23,8 +23,11 @@ const REFERENCE = new RegExp(
   "g"
 );
 
-/** The arguments of a call. */
-function argumentsOf(inside: string): { readonly parts: readonly string[]; readonly end: number } {
+/** The arguments of a call, from the text behind its opening parenthesis, and where they end. */
+export function argumentsOf(inside: string): {
+  readonly parts: readonly string[];
+  readonly end: number;
+} {
   const parts: string[] = [];
   let depth = 0;
   let start = 0;

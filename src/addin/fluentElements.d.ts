@@ -6,6 +6,7 @@ interface FluentElements {
     readonly appearance?: "primary" | "outline" | "subtle";
     readonly size?: "small" | "medium";
     readonly disabled?: boolean;
+    readonly type?: "button" | "submit";
   };
 }
 

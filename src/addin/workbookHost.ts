@@ -27,6 +27,9 @@ export interface SelectedCell {
   readonly tables?: readonly TablePlace[];
 }
 
+/** The color of cells that the user fills in. */
+export const INPUT_COLOR = "#FFF2CC";
+
 /** A sheet to be added: its cells from A1 on, and their look. */
 export interface NewSheet {
   readonly name: string;
@@ -41,6 +44,21 @@ export interface NewSheet {
   /** The row of the headings, counted from 1. */
   readonly headingRow: number;
   readonly isTable: boolean;
+  /** Cells that the user fills in, such as B1 or C4:F28: they get a color. */
+  readonly inputs?: readonly string[];
+  /** Columns from the left that stay in sight. */
+  readonly frozenColumns?: number;
+  /** How the sheet is printed, on one page; `undefined` for as the host has it. */
+  readonly page?: PageOfSheet;
+}
+
+/** The page that a sheet is printed on. */
+export interface PageOfSheet {
+  /** In the middle of the footer. */
+  readonly footer: string;
+  readonly isLandscape: boolean;
+  /** Whether the text of the cells is wrapped in their columns. */
+  readonly wrapsText: boolean;
 }
 
 /** Where a formula was inserted. */

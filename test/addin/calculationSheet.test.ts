@@ -107,6 +107,10 @@ describe("the sheet with a calculation", () => {
   it.each([
     ["", /^Cell H2 has no formula/],
     ["=EXT.SHORTFALL(E2,F2)", /^There is no calculation to show for H2/],
+    [
+      '=EXT.ROSTERROWS($A$1:$C$1,$A2:$C2,2025,"4/1/2026",,"Balance due")',
+      /^The formula in H2 answers from a whole row of the list\. Select Calculation at the top/,
+    ],
     ["=EXT.DUE([@Year])", /The reference \[@Year\] in the formula cannot be read/],
   ])("is not made for the formula %j, with a sentence that says why", (formula, sentence) => {
     const work = () => calculationSheet({ ...cell, formula });

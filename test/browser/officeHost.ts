@@ -97,7 +97,11 @@ export const OFFICE_HOST = `${built("outside.js")}
         return {
           getRangeByIndexes: (row, column, rows, columns) => range(sheet, row, column, rows, columns),
           tables: { add: (where) => waiting.push(() => sheet.tables.push(where.place)) },
-          freezePanes: { freezeRows: (rows) => waiting.push(() => (sheet.frozen = rows)) },
+          getRange: () => ({ format: { fill: {} } }),
+          freezePanes: {
+            freezeRows: (rows) => waiting.push(() => (sheet.frozen = rows)),
+            freezeAt: ({ place }) => waiting.push(() => (sheet.frozen = place.rows)),
+          },
           activate: () => waiting.push(() => (book.active.sheet = name)),
         };
       },

@@ -1,5 +1,9 @@
-import { NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
+import { WrapStrategy } from "@univerjs/core";
+import { INPUT_COLOR, NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
+import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
+import { fillColumns } from "./gridFill";
+import { readList } from "./gridList";
 import type { Grid } from "./grid";
 import type { GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
@@ -20,7 +24,7 @@ function addressOf({ row, column }: GridPlace): string {
 }
 
 function addSheet(grid: Grid, wanted: NewSheet): string {
-  const { cells, widths, formats, headingRow } = wanted;
+  const { cells, widths, formats, headingRow, page } = wanted;
   const workbook = openWorkbook(grid);
   const name = freeName(
     workbook.getSheets().map((sheet) => sheet.getSheetName()),
@@ -39,6 +43,7 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
       const style = {
         ...(pattern === "" ? {} : { n: { pattern } }),
         ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
+        ...(page?.wrapsText === true ? { tb: WrapStrategy.WRAP } : {}),
       };
       const isFormula = typeof value === "string" && value.startsWith("=");
       return { ...(isFormula ? { f: value } : value === "" ? {} : { v: value }), s: style };
@@ -47,7 +52,14 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
   if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
   for (const [column, characters] of widths.entries())
     sheet.setColumnWidth(column, pixelsOfWidth(characters));
-  sheet.setFrozenRows(headingRow);
+  for (const address of wanted.inputs ?? []) sheet.getRange(address).setBackground(INPUT_COLOR);
+  const { frozenColumns = 0 } = wanted;
+  sheet.setFreeze({
+    ySplit: headingRow,
+    startRow: headingRow,
+    xSplit: frozenColumns,
+    startColumn: frozenColumns === 0 ? -1 : frozenColumns,
+  });
   workbook.setActiveSheet(sheet);
   return name;
 }
@@ -84,5 +96,12 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
       return Promise.resolve({ address, isWideEnough: true });
     },
     addSheet: (wanted) => Promise.resolve(addSheet(grid, wanted)),
+    // What throws in one of these is the rejection of its promise.
+    selectedList: async () => Promise.resolve(readList(grid)),
+    fillColumns: async (list, columns) => Promise.resolve(fillColumns(grid, list, columns)),
+    followSelection: (moved) => followSelection(grid, moved),
+    enterValue: async (...given) => Promise.resolve(enterValue(grid, ...given)),
+    goTo: async (cell) => Promise.resolve(goTo(grid, cell)),
+    markCells: async (...given) => Promise.resolve(markCells(grid, ...given)),
   };
 }

@@ -1,10 +1,12 @@
 import { requestMethods } from "../../calculation/request/requestMethods";
 import { shortfall } from "../../calculation/request/shortfall";
 import { suggestedPayment } from "../../calculation/request/suggestedPayment";
+import { recordAsOf } from "../../calculation/season/recordAsOf";
 import { entryOn } from "../../rules/datedTable";
-import { toCents } from "../../money/dollars";
+import { toCents, ZERO } from "../../money/dollars";
 import { BLANK, dateCell, moneyCell, percentCell, type AnswerCell } from "../cells/answerCell";
 import { cellValue } from "../cells/cellValue";
+import { isHostError } from "../cells/hostError";
 import { bestMethod } from "../request/bestMethod";
 import { mailingFunctions } from "../request/mailing";
 import { letterFacts } from "../request/letterFacts";
@@ -15,9 +17,14 @@ import { confirmFirst } from "./confirmFirst";
 import { nextDateText } from "./nextDateText";
 import type { RosterClient } from "./rosterClient";
 
-/** What a single function answers for a client. */
+/** What a single function answers for a client, or its error. */
 function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): AnswerCell {
-  return single.answer(cells.map((cell) => [[cell]]))[0]?.[0] ?? BLANK;
+  try {
+    return single.answer(cells.map((cell) => [[cell]]))[0]?.[0] ?? BLANK;
+  } catch (thrown) {
+    if (isHostError(thrown)) return thrown as CustomFunctions.Error;
+    throw thrown;
+  }
 }
 
 /** Dollars still to be paid after the payment with the request. */
@@ -49,6 +56,17 @@ function enoughPaid({ amounts, plan, rules, dates }: RosterClient): AnswerCell {
 function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
   const { target, cushion, firstInstallment } = given;
   return moneyCell(suggestedPayment({ ...amounts, target, cushion, firstInstallment }, rules));
+}
+
+/** Dollars to pay now: the whole balance without a cushion, less what was paid with a request already made. */
+function payNow({ amounts, given, record, rules }: RosterClient): AnswerCell {
+  const { requestedOn, paidOn } = recordAsOf(record(), given.asOf);
+  if (paidOn !== undefined) return moneyCell(ZERO);
+  const sent = requestedOn === undefined ? ZERO : given.paidWithRequest;
+  const payments = amounts.payments.plus(sent);
+  return moneyCell(
+    suggestedPayment({ totalTax: amounts.totalTax, payments, target: "full" }, rules)
+  );
 }
 
 function method({ given, dates, requestRecord, stage, rules }: RosterClient): AnswerCell {
@@ -106,6 +124,7 @@ export const ROSTER_COLUMNS = {
   "Payment due date": ({ dates }) => dateCell(dates().payment.lastDay),
   "Balance due": ({ amounts }) => moneyCell(toCents(shortfall(amounts.totalTax, amounts.payments))),
   "Suggested payment": suggested,
+  "Pay now": payNow,
   "Remaining to pay": remaining,
   "Percent paid": percentPaid,
   "90% paid": enoughPaid,
@@ -120,6 +139,7 @@ export const ROSTER_COLUMNS = {
   "Next deadline": nextDeadline,
   Issues: counted,
   "Most serious issue": ({ issues }) => issues()[0]?.what ?? BLANK,
+  Severity: ({ issues }) => issues()[0]?.severity ?? BLANK,
   "What to do": ({ issues }) => issues()[0]?.remedy ?? BLANK,
   "State due date": ({ cell }) => answerOf(stateFunctions.STATEDUE, cell("taxYear"), cell("state")),
   "State extended due date": ({ cell, plan }) =>
