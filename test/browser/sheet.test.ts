@@ -301,6 +301,7 @@ describe("the demo sheet", () => {
     await page
       .locator("#file")
       .setInputFiles({ name: "notes.xlsx", mimeType: KIND, buffer: Buffer.from("only text") });
+    await page.getByRole("button", { name: "Open without saving" }).click();
     await expect
       .poll(() => page.locator("#file-status").textContent())
       .toBe("notes.xlsx is not an .xlsx workbook.");
@@ -311,6 +312,7 @@ describe("the demo sheet", () => {
     await page
       .locator("#file")
       .setInputFiles({ name: "mine.xlsx", mimeType: KIND, buffer: await sheetFile() });
+    await page.getByRole("button", { name: "Open without saving" }).click();
     await expect.poll(() => dateIn("Mine", "C1")).toBe("2024-04-17");
     const formula = await page.evaluate(() =>
       (globalThis as DemoPage).demoSheet.grid.api

@@ -3,6 +3,7 @@ import { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
   FormulaDataModel,
+  ILayoutService,
   UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
@@ -26,6 +27,8 @@ export interface Grid {
   readonly marks: CellMarks;
   /** Opens a workbook instead of the one that is open, and calculates it. */
   open(snapshot: IWorkbookData): void;
+  /** Puts the focus into the selected cell. */
+  focus(): void;
 }
 
 /**
@@ -86,6 +89,9 @@ export function makeGrid(container: string, host: StandInHost, answers: GridAnsw
       if (!isFirst) return;
       showFilledFormats(univer.__getInjector());
       showMarks(univer.__getInjector(), marks);
+    },
+    focus: () => {
+      univer.__getInjector().get(ILayoutService).focus();
     },
   };
 }
