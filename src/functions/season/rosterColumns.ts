@@ -118,6 +118,7 @@ export const ROSTER_COLUMNS = {
   "Next deadline": nextDeadline,
   Issues: counted,
   "Most serious issue": ({ issues }) => issues()[0]?.what ?? BLANK,
+  Severity: ({ issues }) => issues()[0]?.severity ?? BLANK,
   "What to do": ({ issues }) => issues()[0]?.remedy ?? BLANK,
   "State due date": ({ cell }) => answerOf(stateFunctions.STATEDUE, cell("taxYear"), cell("state")),
   "State extended due date": ({ cell, plan }) =>
