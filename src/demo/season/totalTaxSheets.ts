@@ -1,6 +1,16 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { MONEY } from "../../addin/clientList";
-import { putFormula, putInput, putLabel, setWidths, styleHeadings } from "./sheetStyle";
+import { setPage } from "./pageSetup";
+import {
+  putFormula,
+  putInput,
+  putLabel,
+  putTitle,
+  setWidths,
+  styleFilledTable,
+  styleHeadings,
+  styleTotal,
+} from "./sheetStyle";
 import { TOTAL_TAX_CASES, type TotalTaxCase } from "./totalTaxCases";
 
 const FIRST_ITEM_ROW = 8;
@@ -28,8 +38,11 @@ export function totalTaxCells(client: string): TotalTaxCells | undefined {
 
 function addTotalTaxSheet(workbook: Workbook, one: TotalTaxCase): void {
   const sheet = workbook.addWorksheet(sheetName(one));
-  setWidths(sheet, [34, 24, 4, 46, 14, 60]);
-  putLabel(sheet, "A1", `${one.client}, 2025: ${one.description}`);
+  setWidths(sheet, [34, 24, 4, 50, 14, 100]);
+  putTitle(
+    sheet,
+    `="Total tax 2025: ${one.client}, ${one.description}, as of "&TEXT(AsOf,"m/d/yyyy")`
+  );
   sheet.getCell("A2").value = "Filing status";
   putInput(sheet, "B2", one.filingStatus);
   const items = `A${FIRST_ITEM_ROW}:B${FIRST_ITEM_ROW + ITEM_ROWS - 1}`;
@@ -47,10 +60,26 @@ function addTotalTaxSheet(workbook: Workbook, one: TotalTaxCase): void {
     const row = FIRST_ITEM_ROW + index;
     const [label = null, amount = null] = one.items[index] ?? [];
     putInput(sheet, `A${row}`, label);
-    putInput(sheet, `B${row}`, amount, "#,##0.##");
+    putInput(sheet, `B${row}`, amount, "#,##0");
   }
-  putLabel(sheet, "D1", "Calculation of total tax");
-  putFormula(sheet, "D2", `EXT.LIABILITYLINES(2025,B2,${items})`);
+  putLabel(sheet, "D2", "Calculation of total tax");
+  putFormula(sheet, "D3", `EXT.LIABILITYLINES(2025,B2,${items})`);
+  styleFilledTable(sheet, { row: 3, column: 4 }, { rows: 30, columns: 3 });
+  styleTotal(sheet, 5, 2);
+  setPage(sheet);
+}
+
+/** The items of a client's estimate with their amounts, and the cell with the filing status. */
+export function totalTaxItems(client: string): {
+  readonly items: string;
+  readonly filingStatus: string;
+} {
+  const sheet = `'Total tax ${client}'!`;
+  const lastRow = FIRST_ITEM_ROW + ITEM_ROWS - 1;
+  return {
+    items: `${sheet}$A$${FIRST_ITEM_ROW}:$B$${lastRow}`,
+    filingStatus: `${sheet}$B$2`,
+  };
 }
 
 /** Adds an estimate of total tax for each of five typical clients, to which the client list refers. */
