@@ -19,6 +19,7 @@ function examplesOf(label: string, values: readonly string[]): Content {
 /** The page with the words that a kind accepts. */
 const PAGE_OF_KIND: Readonly<Record<string, readonly [file: string, title: string]>> = {
   "item-rows": ["labels.html", "Return item labels"],
+  "payment-item-rows": ["labels.html", "Return item labels"],
   "change-rows": ["labels.html", "Return item labels"],
   "client-list": ["headings.html", "Client list headings"],
   "table-name": ["tables.html", "Dates covered by the rule tables"],

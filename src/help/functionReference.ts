@@ -73,7 +73,8 @@ function kindEntry({ title, description, accepted, notAccepted }: KindHelp): str
 function blockText(block: Block): string {
   if (typeof block === "string") return wrapped(block);
   if ("items" in block) return block.items.map(bullet).join("\n");
-  return block.terms.map(({ term, text }) => bullet(`**${term}**: ${text}`)).join("\n");
+  const terms = block.terms.map(({ term, text }) => bullet(`**${term}**: ${text}`)).join("\n");
+  return block.title === undefined ? terms : `### ${block.title}\n\n${terms}`;
 }
 
 /** The anchor that GitHub gives a heading. */

@@ -12,7 +12,9 @@ function blockContent(block: Block): Content {
     id === undefined ? html`<dt>${prose(term)}</dt>` : html`<dt id="${id}">${prose(term)}</dt>`,
     html`<dd>${prose(text)}</dd>`,
   ]);
-  return html`<dl>${entries}</dl>`;
+  const heading = block.title === undefined ? "" : html`<h2>${block.title}</h2>`;
+  return html`${heading}
+    <dl>${entries}</dl>`;
 }
 
 /**

@@ -1,6 +1,6 @@
 import { coverageDateText } from "../addin/coverageDate";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS } from "../functions/arguments/clientListHeadings";
-import { ITEM_LABELS } from "../functions/arguments/itemLabels";
+import { ITEM_KINDS, ITEM_LABELS, UNCLEAR_LABELS } from "../functions/arguments/itemLabels";
 import type { RuleTableSummary } from "../rules/ruleTables";
 import { ALL_ERRORS } from "./errorHelp";
 import { EXCEL_LIMITS, FIRST_RUN } from "./excelNotes";
@@ -14,9 +14,11 @@ export interface Term {
   readonly text: string;
 }
 
-/** A part of a topic: a paragraph, a list of terms, or a list of sentences. Code is between backticks. */
+/** A part of a topic: a paragraph, a list of terms, perhaps with a title, or a list of sentences. Code is between backticks. */
 export type Block =
-  string | { readonly terms: readonly Term[] } | { readonly items: readonly string[] };
+  | string
+  | { readonly title?: string; readonly terms: readonly Term[] }
+  | { readonly items: readonly string[] };
 
 /** A subject that concerns several functions. It is a page of the help and a section of the reference. */
 export interface Topic {
@@ -69,7 +71,18 @@ export function topics(help: Help): readonly Topic[] {
         "Lived apart is yes or no: whether a client filing separately lived apart from the spouse all year. Social Security benefits are then taxed as those of a single filer.",
         "A net operating loss carryforward is the amount that this year may deduct, after the limit of 80% of taxable income. A capital loss carryover counts as long-term unless it is entered as short-term. A qualified charitable distribution is part of the retirement distributions entered.",
         "The foreign tax credit, education credits and the credit for the elderly are entered as amounts, after their own limits. The refundable part of the American opportunity credit is a refundable credit.",
-        { terms: nameTerms(Object.values(ITEM_LABELS)) },
+        "A note of your own can follow a label, in parentheses or after a dash with spaces around it: `W-2 (Ana)`, `wages - Ana`. If an item is entered in several rows, LIABILITYLINES lists them one by one. A note that may change what the label means, such as `withholding (state)`, is not accepted.",
+        ...ITEM_KINDS.map(({ title, items }) => ({
+          title,
+          terms: nameTerms(Object.values<readonly string[]>(items)),
+        })),
+        {
+          title: "Documents and words that can mean several items",
+          terms: UNCLEAR_LABELS.map(([[first = "", ...others], items]) => ({
+            term: [first, ...others].join(", "),
+            text: `Enter the item instead: ${items.map((item) => ITEM_LABELS[item][0] ?? item).join(", ")}.`,
+          })),
+        },
       ],
     },
     {

@@ -234,7 +234,7 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
       "Interest",
       "business profit",
       "long-term gain",
-      "K-1",
+      "K-1 ordinary income (Smith)",
       "SALT",
       "withholding",
       "children under 17",
@@ -243,6 +243,8 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
       "1040-ES",
       "qualified tips"
     ),
+  "payment-item-rows": (story) =>
+    labeled(story, "withholding", "W-2 box 2 (Ana)", "1040-ES", "overpayment applied", "wages"),
   "change-rows": (story) =>
     rows(
       story,

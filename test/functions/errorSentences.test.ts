@@ -81,11 +81,19 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
   ],
   [
     '=EXT.INCOMETAX(2025,"married",1)',
-    'filingStatus: "married" is not a filing status. Enter single, joint, separate, head or survivor, or S, MFJ, MFS, HOH or QSS.',
+    'filingStatus: "married" can mean two filing statuses. Enter joint (MFJ) or separate (MFS).',
+  ],
+  [
+    '=EXT.INCOMETAX(2025,"sigle",1)',
+    'filingStatus: "sigle" is not a filing status. The closest is single. Enter single, joint, separate, head or survivor, or S, MFJ, MFS, HOH or QSS.',
   ],
   [
     '=EXT.DUE(2025,"XX")',
     'state: "XX" is not a state. Enter a postal code or a name, such as ME or Maine, or foreign.',
+  ],
+  [
+    '=EXT.DUE(2025,"Texass")',
+    'state: "Texass" is not a state. The closest is Texas. Enter a postal code or a name, such as ME or Maine, or foreign.',
   ],
   [
     "=EXT.STATEDUE(2025)",
@@ -140,6 +148,18 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     'target: "all" is not a target. Enter full, reasonable cause, or a percent of total tax such as 95%.',
   ],
   [
+    '=EXT.SUGGEST(20000,15000,"reasonble cause")',
+    'target: "reasonble cause" is not a target. The closest is reasonable cause. Enter full, reasonable cause, or a percent of total tax such as 95%.',
+  ],
+  [
+    '=EXT.UNDERPAYRATE("1/1/2098","lastest")',
+    'assumedRate: "lastest" is not an annual rate. The closest is latest. Enter a percent such as 7%, or the word latest.',
+  ],
+  [
+    '=EXT.MAILTO(2025,"nonresidant",0)',
+    'state: "nonresidant" is not a state. The closest is nonresident. Enter a postal code or a name, such as ME or Maine, or foreign.',
+  ],
+  [
     '=EXT.SUGGEST(20000,15000,,"100%")',
     'cushion: "100%" is not a cushion. Enter a percent of total tax such as 5%, or dollars.',
   ],
@@ -176,6 +196,22 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     'carrier: "UPS Ground" is not a designated private delivery service, so mailing by it would not count as filing on time. Use U.S. mail or a designated service.',
   ],
   [
+    '=EXT.MAILTO(2025,"NY",0,"UPS")',
+    'carrier: "UPS" is a carrier without its service. Only these services of it are designated: Next Day Air Early AM, Next Day Air, Next Day Air Saver, 2nd Day Air, 2nd Day Air A.M., Worldwide Express Plus, Worldwide Express. Enter the carrier and the service.',
+  ],
+  [
+    '=EXT.ISSUES(2025,1,0,0,"4/10/2026",,,,,,,,"n/a")',
+    'carrier: "n/a" is not a carrier. Enter no for U.S. mail, or the carrier and its service.',
+  ],
+  [
+    '=EXT.ISDESIGNATED("USPS")',
+    'service: "USPS" is U.S. mail, for which timely mailing counts as timely filing. Enter the carrier and its service level, such as UPS 2nd Day Air.',
+  ],
+  [
+    '=EXT.MEMO(2025,20000,15000,,"4/10/2026",,,,,,,,,"n/a")',
+    'stillNeeded: "n/a" is not text for a letter. Enter the words, or leave the cell blank.',
+  ],
+  [
     "=EXT.ISDESIGNATED()",
     "service: The cell is blank. Enter the carrier and its service level, such as UPS 2nd Day Air.",
   ],
@@ -186,6 +222,26 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
   [
     '=EXT.LIABILITY(2025,"S",{"wagse",1})',
     'items row 1: "wagse" is not a recognized label. The closest label is "wages".',
+  ],
+  [
+    '=EXT.LIABILITY(2025,"S",{"K-1",1})',
+    'items row 1: "K-1" can mean several items. Enter "partnership income", "rental income", "interest", "ordinary dividends" or "long-term gain".',
+  ],
+  [
+    '=EXT.LIABILITY(2025,"S",{"W-2 husband",1})',
+    'items row 1: "W-2 husband" is not a recognized label. Enter "wages", with a note of your own in parentheses.',
+  ],
+  [
+    '=EXT.LIABILITY(2025,"S",{"n/a",1})',
+    'items row 1: "n/a" is not a recognized label. Enter a label such as "wages".',
+  ],
+  [
+    '=EXT.LIABILITY(2025,"S",{"wages (state)",1})',
+    'items row 1: The note in "wages (state)" may change the meaning of "wages". Enter the label for what it is, or another note.',
+  ],
+  [
+    '=EXT.LIABILITY(2025,"S",{"intrest",1;"wages",2;"interest","TBD"})',
+    'items: 2 entries must be corrected. Row 1: "intrest" is not a recognized label. The closest label is "interest". Row 3: "TBD" is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.',
   ],
   ['=EXT.LIABILITY(2025,"S",{"",5})', "items row 1: 5 has no label. Enter a label such as wages."],
   [
@@ -215,10 +271,6 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
   [
     '=EXT.LEDGER(2025,100,{"12/31/2024",5},"4/15/2026")',
     "payments row 1: 12/31/2024 is before the tax year begins on 1/1/2025. Check the date and the year.",
-  ],
-  [
-    '=EXT.LEDGER(2025,100,{"",""},"4/15/2026")',
-    "payments: The range has no payment. Leave the argument out if nothing was paid.",
   ],
   [
     '=EXT.DUE({2025;2024;2023},{"ME";"NY"})',

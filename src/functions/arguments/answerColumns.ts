@@ -2,7 +2,7 @@ import { shown, cellValue } from "../cells/cellValue";
 import { filledCells } from "../cells/columns";
 import { InputError } from "../cells/inputError";
 import { plainText, type RangeKind } from "./argumentKind";
-import { closestName } from "./closestName";
+import { nearName } from "./closestName";
 
 /**
  * The answers of a list that the user wants, by their headings, in the order of the cells.
@@ -28,11 +28,12 @@ export function answerColumns<Heading extends string>(
         const text = String(cellValue(cell));
         const heading = known.get(plainText(text));
         if (heading !== undefined) return heading;
-        const nearest = closestName(plainText(text), [...known.keys()]);
-        throw new InputError(
-          name,
-          `${shown(text)} is not an answer of this function. The closest is "${known.get(nearest) ?? ""}".`
-        );
+        const near = known.get(nearName(plainText(text), [...known.keys()]) ?? "");
+        const closest =
+          near === undefined
+            ? `Enter a heading such as "${usual[0] ?? ""}".`
+            : `The closest is "${near}".`;
+        throw new InputError(name, `${shown(text)} is not an answer of this function. ${closest}`);
       });
       return chosen;
     },

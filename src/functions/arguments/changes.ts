@@ -5,7 +5,8 @@ import { cellValue, shown, type CellValue } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { readArgument, type RangeKind } from "./argumentKind";
 import { signedDollars } from "./dollars";
-import { labeledRows, MOST_PERSONS, type LabeledRow } from "./returnItems";
+import { MOST_PERSONS } from "./itemLabels";
+import { labeledRows, type LabeledRow } from "./returnItems";
 import { yesNo } from "./yesNo";
 
 /** A change of an item, with the argument and the row, as an error message names them. */
@@ -59,5 +60,5 @@ export const changes: RangeKind<readonly ChangeRow[]> = {
   notAccepted: ['{"wages","5 percent"}', '{"children under 17","50%"}', '{"wages","20000%"}'],
   takes: "range",
   whenBlank: { means: [] },
-  read: (range, name) => labeledRows(name, range).map(changeOf),
+  read: (range, name) => labeledRows(name, range, changeOf),
 };

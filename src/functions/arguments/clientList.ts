@@ -23,6 +23,8 @@ export interface ClientListRow {
   readonly cell: (field: ClientListField) => unknown;
   /** Whether the row has the total of the list, which is no client. */
   readonly isTotal: boolean;
+  /** Whether the row has the headings of the list again, as some printed lists do. */
+  readonly isHeadings: boolean;
 }
 
 /** A client list: a row of headings, then one row per client. */
@@ -94,13 +96,25 @@ export function clientsOf(
       if (!first) return null;
       return others.length === 0 ? row[first.index] : addedParts(row, [first, ...others]);
     };
-    return { cell, isTotal: /^\s*total/i.test(textOf(cell("client"))) };
+    const first = row.find((one) => !isEmptyCell(one));
+    return {
+      cell,
+      isTotal: TOTAL.test(textOf(cell("client"))) || TOTAL.test(textOf(first)),
+      isHeadings: used.every(({ index, heading }) => row[index] === heading),
+    };
   });
   return { reading, clients };
 }
 
+const TOTAL = /^\s*(grand |sub-?)?totals?\b/i;
+
 function textOf(cell: unknown): string {
   return typeof cell === "string" ? cell : "";
+}
+
+/** A cell of the record of the request: no in place of a date says that there is none. */
+export function recordCell(cell: unknown): unknown {
+  return planInstead(cell) === false ? null : cell;
 }
 
 /** Whether a cell of a date says yes or no instead, as a column "Extension filed" can; `undefined` if it says neither. */

@@ -19,7 +19,13 @@ export const CLIENT_LIST_HEADINGS = {
     "Line 4",
   ],
   payments: ["Total payments", "Estimated total payments", "Payments", "Tax payments", "Line 5"],
-  paidWithRequest: ["Paid with request", "Payment with extension", "Line 7"],
+  paidWithRequest: [
+    "Paid with request",
+    "Payment with extension",
+    "Extension payment",
+    "Amount with extension",
+    "Line 7",
+  ],
   target: ["Target"],
   cushion: ["Cushion"],
   firstInstallment: [
@@ -51,12 +57,13 @@ export const CLIENT_LIST_HEADINGS = {
     "Extension accepted on",
     "Extension confirmed",
     "Extension confirmed on",
+    "Acknowledgment received",
     "Proof received",
     "Proof received on",
   ],
   rejectedOn: ["Rejected on", "Rejected", "Extension rejected", "Extension rejected on"],
   filedOn: ["Filed on", "Filed", "Return filed", "Return filed on"],
-  paidOn: ["Paid on"],
+  paidOn: ["Paid on", "Tax paid on", "Balance paid on"],
   plannedFilingDate: [
     "Planned filing date",
     "Planned filing",
@@ -99,5 +106,6 @@ export const PAYMENT_PARTS = [
   "Overpayment applied",
   "Prior year overpayment applied",
   "Prior year applied",
+  "Applied from prior year",
   "Other payments",
 ] as const;

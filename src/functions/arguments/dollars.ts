@@ -1,7 +1,7 @@
 import { Decimal } from "../../money/dollars";
 import { isBlank, isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
-import type { CellKind } from "./argumentKind";
+import { plainWord, type CellKind } from "./argumentKind";
 import { yesNo, yesOrNo } from "./yesNo";
 
 const WRITTEN = /^\$?\s*(\d{1,3}(,\d{3})+|\d+)?(\.\d*)?$/;
@@ -94,19 +94,30 @@ export const signedDollars: CellKind<Decimal> = {
   read: signedAmount,
 };
 
+/** What is mailed with a paper request that is paid. */
+const BY_MAIL: readonly CellValue[] = [
+  "check",
+  "money order",
+  "check or money order",
+  "by check",
+  "cashier's check",
+];
+
 /** Whether an amount is paid: dollars, or yes or no. */
 export const dollarsOrYesNo: CellKind<boolean> = {
   id: "dollars-or-yes-no",
   title: "Dollars, or yes or no",
   description:
-    "U.S. dollars, zero or more, or only whether there are any: yes or no. A blank cell is no.",
-  accepted: ["1500", '"yes"', '"no"', "0"],
+    "U.S. dollars, zero or more, or only whether there are any: yes or no. `check` and `money order` are yes. A blank cell is no.",
+  accepted: ["1500", '"yes"', '"check"', '"money order"', '"no"', "0"],
   notAccepted: ["-5", '"some"'],
   takes: "cell",
   isEmpty: isBlankOrZero,
   whenBlank: { means: false },
-  read: (value, name, earlier) =>
-    typeof value !== "number" && yesOrNo(value) !== undefined
+  read: (value, name, earlier) => {
+    if (BY_MAIL.includes(plainWord(value))) return true;
+    return typeof value !== "number" && yesOrNo(value) !== undefined
       ? yesNo.read(value, name, earlier)
-      : amountOf(value, name).greaterThan(0),
+      : amountOf(value, name).greaterThan(0);
+  },
 };

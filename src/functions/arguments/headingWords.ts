@@ -3,7 +3,7 @@
  * 505, and plain shortenings of them.
  */
 const SAME_WORDS: Readonly<Record<string, string>> = {
-  accepted: "accepted accept acknowledged ack",
+  accepted: "accepted accept acceptance acknowledged acknowledgment ack",
   applied: "applied apply",
   begins: "begins begin beginning start starts from",
   client: "client clients taxpayer tp",
@@ -30,6 +30,7 @@ const SAME_WORDS: Readonly<Record<string, string>> = {
   return: "return rtn",
   second: "second 2nd q2",
   sent: "sent submitted mailed transmitted",
+  spouse: "spouse sp",
   state: "state st",
   tax: "tax taxes",
   third: "third 3rd q3",
@@ -49,12 +50,17 @@ const WRITTEN_FORMS: readonly (readonly [written: RegExp, words: string])[] = [
   [/\bt\/p\b/g, " client "],
   [/\bw\//g, " with "],
   [/#/g, " number "],
+  [/\b(on |from |per )?(w-?2|1099)s?\b/g, " "],
+  [/\blast( name)?,? first( name)?\b/g, " name "],
+  [/\b(quarterly|qtrly|qtr) est(imate)?s?\b/g, " estimated payments "],
   [/'(\d\d)\b/g, " 20$1 "],
-  [/'s\b/g, " "],
+  [/'(s|re)\b/g, " "],
   [/\be-?fil(ed?|ing)\b/g, " filed "],
   [/\bto date\b/g, " "],
   [/\blast[ -]year\b/g, " prior "],
   [/\bprior year\b/g, " prior "],
+  [/\bpy\b/g, " prior "],
+  [/\b(cy|current year)\b/g, " "],
   [/\bnext year\b/g, " next "],
   [/\bfye\b/g, " fiscal year ends "],
   [/\bes\b/g, " estimated payments "],
@@ -62,12 +68,14 @@ const WRITTEN_FORMS: readonly (readonly [written: RegExp, words: string])[] = [
   [/\bform 4868\b/g, " 4868 "],
 ];
 
+/** The number of a line of Form 4868, after the word line or before its caption: `Line 7`, `7 Amount you're paying`. */
+const LINE = /(?:\bline |^\s*(?=[4-8][\s).:]))(\d)\b/;
 /** The words that a line of Form 4868 adds: line 7 is what is paid with the request. */
 const LINE_WORDS: Readonly<Record<string, string>> = { 7: "request payments" };
 
 /** Words that do not change what a heading means. Nor does a single letter. */
 const FILLERS = new Set(
-  "amount amounts amt and are by federal fed for full income installment installments in is made of or quarter qtr quarterly so far the to us usd with you your".split(
+  "amount amounts amt and are by federal fed for full income installment installments in is made of or quarter qtr quarterly so far the to us usd you your".split(
     " "
   )
 );
@@ -94,10 +102,10 @@ export function headingWords(heading: string, taxYear: number): HeadingWords {
     .replace(/([a-z])([A-Z])/g, "$1 $2")
     .toLowerCase()
     .replace(/[’‘]/g, "'");
-  const [, line] = /\bline (\d)\b/.exec(lower) ?? [];
+  const [, line] = LINE.exec(lower) ?? [];
   const plain = WRITTEN_FORMS.reduce(
     (text, [written, words]) => text.replace(written, words),
-    lower.replace(/\bline \d\b/, LINE_WORDS[line ?? ""] ?? "")
+    lower.replace(LINE, ` ${LINE_WORDS[line ?? ""] ?? ""} `)
   );
   const words = new Set<string>();
   for (const word of plain.split(/[^a-z0-9]+/)) {

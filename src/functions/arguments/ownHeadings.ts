@@ -1,6 +1,7 @@
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { pairedRows } from "../cells/pairedRows";
+import { readRows } from "../cells/readRows";
 import { plainText, type RangeKind } from "./argumentKind";
 import type { OwnHeadings } from "./readHeadings";
 
@@ -16,20 +17,17 @@ export const ownHeadings: RangeKind<OwnHeadings> = {
   whenBlank: { means: new Map() },
   read: (range, name) => {
     const own = new Map<string, string>();
-    for (const { place, first, second } of pairedRows(
-      name,
-      range,
-      "your heading and its meaning"
-    )) {
+    const pairs = pairedRows(name, range, "your heading and its meaning");
+    readRows(name, pairs, ({ place, first, second }) => {
       const [heading, meaning] = [cellValue(first), cellValue(second)];
-      if (isBlankOrZero(heading) && isBlankOrZero(meaning)) continue;
+      if (isBlankOrZero(heading) && isBlankOrZero(meaning)) return;
       if (isBlankOrZero(heading) || isBlankOrZero(meaning))
         throw new InputError(
           place,
           `${shown(isBlankOrZero(heading) ? meaning : heading)} has no heading beside it. Enter your heading and the heading that it means.`
         );
       own.set(plainText(String(heading)), String(meaning));
-    }
+    });
     return own;
   },
 };

@@ -1,15 +1,13 @@
-import {
-  PENALTY_KINDS,
-  type PastPenalty,
-  type PenaltyKind,
-} from "../../calculation/penalty/pastPenalty";
+import type { PastPenalty, PenaltyKind } from "../../calculation/penalty/pastPenalty";
 import type { TaxYear } from "../../calculation/taxYear";
 import { shortDate } from "../../calendar/writtenDate";
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { rowsOf } from "../cells/columns";
 import { InputError } from "../cells/inputError";
-import { plainWord, readArgument, type RangeKind } from "./argumentKind";
+import { readRows } from "../cells/readRows";
+import { readArgument, type RangeKind } from "./argumentKind";
 import { taxYear } from "./taxYear";
+import { wordReader } from "./wordReader";
 
 /** Other words for each kind of penalty, beside the words themselves. */
 const KIND_WORDS: Readonly<Record<PenaltyKind, readonly string[]>> = {
@@ -24,18 +22,16 @@ const KIND_WORDS: Readonly<Record<PenaltyKind, readonly string[]>> = {
   "clean-history relief": ["first-time abatement", "automatic exemption", "fta", "aep"],
 };
 
+const wordOfKind = wordReader({
+  words: KIND_WORDS,
+  what: "a kind of penalty",
+  enter:
+    "Enter penalty, estimated tax penalty, reversed or clean-history relief, or leave the cell blank.",
+});
+
 function kindOf(place: string, cell: unknown): PenaltyKind {
   const value = cellValue(cell);
-  if (isBlankOrZero(value)) return "unreversed penalty";
-  const word = plainWord(value);
-  const known = PENALTY_KINDS.find(
-    (kind) => kind === word || (typeof word === "string" && KIND_WORDS[kind].includes(word))
-  );
-  if (known) return known;
-  throw new InputError(
-    place,
-    `${shown(value)} is not a kind of penalty. Enter penalty, estimated tax penalty, reversed or clean-history relief, or leave the cell blank.`
-  );
+  return isBlankOrZero(value) ? "unreversed penalty" : wordOfKind(value, place);
 }
 
 /** The rows of a range, each with its cells and its place for an error message. */
@@ -63,24 +59,23 @@ export const penaltyYears: RangeKind<readonly PastPenalty[]> = {
   takes: "range",
   whenBlank: { means: [] },
   read: (range, name, { taxYear: penalized }) => {
-    const found: PastPenalty[] = [];
-    for (const { place, cells } of placedRows(name, range)) {
-      if (cells.length > 2)
-        throw new InputError(
-          name,
-          `The range has ${String(cells.length)} columns. Select one column of tax years, or two, tax year and kind of penalty.`
-        );
-      if (isBlankRow(cells)) continue;
-      const [first, second] = cells;
+    const rows = placedRows(name, range);
+    const wide = rows.find(({ cells }) => cells.length > 2);
+    if (wide)
+      throw new InputError(
+        name,
+        `The range has ${String(wide.cells.length)} columns. Select one column of tax years, or two, tax year and kind of penalty.`
+      );
+    const filled = rows.filter(({ cells }) => !isBlankRow(cells));
+    return readRows(name, filled, ({ place, cells: [first, second] }): PastPenalty => {
       const year = readArgument(taxYear, place, first);
       if (penalized !== undefined && year.lastDay >= penalized.firstDay)
         throw new InputError(
           place,
           `${shown(cellValue(first))} is not before the tax year, which begins on ${shortDate(penalized.firstDay)}. Enter earlier years only.`
         );
-      found.push({ taxYear: year, kind: kindOf(place, second) });
-    }
-    return found;
+      return { taxYear: year, kind: kindOf(place, second) };
+    });
   },
 };
 
@@ -95,18 +90,18 @@ export const lateYears: RangeKind<readonly TaxYear[]> = {
   takes: "range",
   whenBlank: { means: [] },
   read: (range, name, { taxYear: penalized }) => {
-    const found = new Map<string, TaxYear>();
-    for (const { place, cells } of placedRows(name, range))
-      for (const cell of cells) {
-        if (isBlankRow([cell])) continue;
-        const year = readArgument(taxYear, place, cell);
-        if (year.lastDay === penalized?.lastDay)
-          throw new InputError(
-            place,
-            `${shown(cellValue(cell))} is the tax year itself. Enter other years only.`
-          );
-        found.set(year.lastDay, year);
-      }
-    return [...found.values()];
+    const cells = placedRows(name, range).flatMap(({ place, cells: row }) =>
+      row.filter((cell) => !isBlankRow([cell])).map((cell) => ({ place, cell }))
+    );
+    const years = readRows(name, cells, ({ place, cell }) => {
+      const year = readArgument(taxYear, place, cell);
+      if (year.lastDay === penalized?.lastDay)
+        throw new InputError(
+          place,
+          `${shown(cellValue(cell))} is the tax year itself. Enter other years only.`
+        );
+      return year;
+    });
+    return [...new Map(years.map((year) => [year.lastDay, year])).values()];
   },
 };

@@ -4,6 +4,7 @@ import type { Decimal } from "../../money/dollars";
 import { isBlank, isBlankOrZero, shown, type CellValue } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
+import { closestSentence } from "./closestName";
 import { dollars, worksheetNumber } from "./dollars";
 
 const WRITTEN = /^(\d+(\.\d*)?|\.\d+)\s*(%?)$/;
@@ -34,7 +35,7 @@ export const assumedRate: CellKind<AssumedRate | undefined> = {
     if (rate?.greaterThan(0) && rate.lessThan(1)) return rate;
     throw new InputError(
       name,
-      `${shown(value)} is not an annual rate. Enter a percent such as 7%, or the word latest.`
+      `${shown(value)} is not an annual rate.${closestSentence(plainWord(value), ["latest"])} Enter a percent such as 7%, or the word latest.`
     );
   },
 };
@@ -77,7 +78,7 @@ export const target: CellKind<PaymentTarget> = {
     if (fraction?.greaterThan(0) && fraction.lessThanOrEqualTo(2)) return fraction;
     throw new InputError(
       name,
-      `${shown(value)} is not a target. Enter full, reasonable cause, or a percent of total tax such as 95%.`
+      `${shown(value)} is not a target.${closestSentence(word, ["full", "reasonable cause"])} Enter full, reasonable cause, or a percent of total tax such as 95%.`
     );
   },
 };

@@ -6,6 +6,7 @@ import { rulebook } from "../../rules/rulebook";
 import { cellValue, isBlank, isEmptyCell } from "../cells/cellValue";
 import { rowsOf } from "../cells/columns";
 import { InputError } from "../cells/inputError";
+import { readRows } from "../cells/readRows";
 import { readArgument, type RangeKind } from "./argumentKind";
 import { dollars, signedDollars } from "./dollars";
 import { labelReader } from "./labels";
@@ -34,7 +35,7 @@ export const PERIOD_LABELS: Readonly<Record<PeriodItem, readonly string[]>> = {
   wages: ["wages", "social security wages"],
   tax: ["tax on the annualized income", "tax on annualized income"],
 };
-const itemOf = labelReader(PERIOD_LABELS);
+const itemOf = labelReader({ of: PERIOD_LABELS });
 const COLUMNS = 4;
 const MAY_BE_NEGATIVE: readonly PeriodItem[] = ["adjustedGrossIncome", "netEarnings"];
 
@@ -72,6 +73,33 @@ const NOT_ALL_ZERO: Readonly<Partial<Record<PeriodItem, string>>> = {
   tax: "Remove the row to have the tax calculated, or enter 0.01 if there is none.",
 };
 
+interface PeriodRow {
+  readonly item: PeriodItem;
+  readonly amounts: readonly Decimal[];
+}
+
+/** The item and the amounts of a row below the headings; `undefined` for a blank row and a label without amounts. */
+function periodRow({
+  place,
+  cells: [label, ...cells],
+}: {
+  readonly place: string;
+  readonly cells: readonly unknown[];
+}): PeriodRow | undefined {
+  const text = cellValue(label);
+  if (isBlank(text) || text === 0) {
+    if (cells.every((cell) => isEmptyCell(cell) || cell === 0)) return undefined;
+    throw new InputError(place, "The row has no label. Enter a label such as AGI.");
+  }
+  const item = itemOf(place, String(text));
+  if (cells.every(isEmptyCell)) return undefined;
+  const amounts = amountsOf(place, item, cells);
+  const instead = NOT_ALL_ZERO[item];
+  if (instead !== undefined && amounts.every((amount) => amount.isZero()))
+    throw new InputError(place, `All amounts of the row are 0. ${instead}`);
+  return { item, amounts };
+}
+
 /** Wages through a later date are never less: amounts that fall are those of single periods. */
 function requireRising(name: string, wages: readonly Decimal[] | undefined): void {
   const falls = wages?.some((amount, index) => amount.lessThan(wages[index - 1] ?? ZERO));
@@ -105,21 +133,15 @@ export const periods: RangeKind<readonly PeriodAmounts[]> = {
     const [first = [], ...rows] = checkedRows(name, range, headings);
     requireHeadings(name, first.slice(1), taxYear, ends);
     const found: Partial<Record<PeriodItem, readonly Decimal[]>> = {};
-    rows.forEach(([label, ...cells], index) => {
-      const place = `${name} row ${String(index + 2)}`;
-      const text = cellValue(label);
-      if (isBlank(text) || text === 0) {
-        if (cells.every((cell) => isEmptyCell(cell) || cell === 0)) return;
-        throw new InputError(place, "The row has no label. Enter a label such as AGI.");
-      }
-      const item = itemOf(place, String(text));
-      if (cells.every(isEmptyCell)) return;
-      const amounts = amountsOf(place, item, cells);
-      const instead = NOT_ALL_ZERO[item];
-      if (instead !== undefined && amounts.every((amount) => amount.isZero()))
-        throw new InputError(place, `All amounts of the row are 0. ${instead}`);
+    const placed = rows.map((cells, index) => ({
+      place: `${name} row ${String(index + 2)}`,
+      cells,
+    }));
+    for (const row of readRows(name, placed, periodRow)) {
+      if (row === undefined) continue;
+      const { item, amounts } = row;
       found[item] = amounts.map((amount, column) => amount.plus(found[item]?.[column] ?? ZERO));
-    });
+    }
     if (!found.adjustedGrossIncome)
       throw new InputError(name, "The range has no row for AGI. Add that row.");
     requireRising(name, found.wages);

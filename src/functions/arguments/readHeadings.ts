@@ -1,4 +1,4 @@
-import { cellValue, shown } from "../cells/cellValue";
+import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainText } from "./argumentKind";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS, type ClientListField } from "./clientListHeadings";
@@ -92,8 +92,30 @@ export function readHeadings(
         `The headings ${shown(same.heading)} and ${shown(heading)} mean the same column. Keep one of them.`
       );
   }
+  requireHeadings(name, headings, found);
   checkNeeded(name, found);
   return found;
+}
+
+/** Refuses a first row that is a client, or a title above the headings. */
+function requireHeadings(
+  name: string,
+  cells: readonly unknown[],
+  read: readonly HeadingReading[]
+): void {
+  const values = cells.map((cell) => cellValue(cell)).filter((value) => !isBlankOrZero(value));
+  const [first] = values;
+  if (cells.length > 1 && values.length === 1 && typeof first === "string")
+    throw new InputError(
+      name,
+      `The first row has only ${shown(first)}, and the cells beside it are blank. Select the list from the row of its headings.`
+    );
+  const isKnown = read.some(({ field }) => field !== undefined && field !== "client");
+  if (!isKnown && values.some((value) => typeof value === "number"))
+    throw new InputError(
+      name,
+      "The first row looks like a client, not like headings. Add a row of headings above the clients, and select it with them."
+    );
 }
 
 function latestYearIn(headings: readonly unknown[]): number {

@@ -2,7 +2,7 @@ import { ruleTables, type RuleTable } from "../../rules/ruleTables";
 import { isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
-import { closestName } from "./closestName";
+import { nearName } from "./closestName";
 
 /** The name of a rule table. A blank cell returns an error. */
 export const tableName: CellKind<RuleTable> = {
@@ -23,10 +23,11 @@ export const tableName: CellKind<RuleTable> = {
     const byTitle = [...ruleTables.values()].find(({ title }) => plainWord(title) === word);
     const table = ruleTables.get(id) ?? byTitle;
     if (table) return table;
-    const nearest = closestName(id, [...ruleTables.keys()]);
+    const near = nearName(id, [...ruleTables.keys()]);
+    const closest = near === undefined ? "" : ` The closest name is ${near}.`;
     throw new InputError(
       name,
-      `${shown(value)} is not a rule table. The closest name is ${nearest}. EXT.RULETABLES lists them all.`
+      `${shown(value)} is not a rule table.${closest} EXT.RULETABLES lists them all.`
     );
   },
 };

@@ -1,22 +1,36 @@
 import { QUALIFYING_TESTS, type QualifyingTest } from "../../calculation/dueDate/abroadDate";
-import { FILER_TYPES, type FilerType } from "../../calculation/filerType";
-import { FILING_STATUSES, type FilingStatus } from "../../calculation/filingStatus";
+import type { FilerType } from "../../calculation/filerType";
+import type { FilingStatus } from "../../calculation/filingStatus";
 import { CALENDAR_SUBJECTS, type CalendarSubject } from "../../rules/calendarWords";
-import { METHODS, SEVERITIES, type RequestMethod, type Severity } from "../../rules/requestWords";
+import { SEVERITIES, type RequestMethod, type Severity } from "../../rules/requestWords";
 import { isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainWord, type CellKind } from "./argumentKind";
+import { wordReader, wordsAlone } from "./wordReader";
 
 /** The abbreviations and names of each status, beside the words themselves. */
 const STATUS_WORDS: Readonly<Record<FilingStatus, readonly string[]>> = {
   single: ["s"],
-  joint: ["mfj", "married filing jointly", "married joint"],
-  separate: ["mfs", "married filing separately", "married separate"],
+  joint: ["mfj", "married filing jointly", "married filing joint", "married joint", "jointly"],
+  separate: [
+    "mfs",
+    "married filing separately",
+    "married filing separate",
+    "married separate",
+    "separately",
+  ],
   head: ["hoh", "head of household"],
-  survivor: ["qss", "qualifying surviving spouse", "surviving spouse"],
+  survivor: ["qss", "qualifying surviving spouse", "surviving spouse", "qualifying widow(er)"],
 };
+/** Words that two statuses share. */
+const MARRIED = ["m", "married", "married filing"];
 
 const ENTER_STATUS = "Enter single, joint, separate, head or survivor, or S, MFJ, MFS, HOH or QSS.";
+const statusOf = wordReader({
+  words: STATUS_WORDS,
+  what: "a filing status",
+  enter: ENTER_STATUS,
+});
 
 /** A filing status. A blank cell returns an error. */
 export const filingStatus: CellKind<FilingStatus> = {
@@ -30,20 +44,19 @@ export const filingStatus: CellKind<FilingStatus> = {
   isEmpty: isBlankOrZero,
   whenBlank: { enter: ENTER_STATUS },
   read: (value, name) => {
-    const word = plainWord(value);
-    const known = FILING_STATUSES.find(
-      (status) =>
-        status === word || (typeof word === "string" && STATUS_WORDS[status].includes(word))
-    );
-    if (known) return known;
-    throw new InputError(name, `${shown(value)} is not a filing status. ${ENTER_STATUS}`);
+    if (MARRIED.includes(String(plainWord(value))))
+      throw new InputError(
+        name,
+        `${shown(value)} can mean two filing statuses. Enter joint (MFJ) or separate (MFS).`
+      );
+    return statusOf(value, name);
   },
 };
 
 const FILER_TYPE_WORDS: Readonly<Record<FilerType, readonly string[]>> = {
   resident: [],
   "out of country": ["out of the country", "abroad"],
-  nonresident: ["nonresident alien"],
+  nonresident: ["nonresident alien", "nra"],
 };
 
 /** The type of filer, as far as it moves dates. A blank cell is a resident. */
@@ -57,17 +70,18 @@ export const filerType: CellKind<FilerType> = {
   takes: "cell",
   isEmpty: isBlankOrZero,
   whenBlank: { means: "resident" },
-  read: (value, name) => {
-    const word = plainWord(value);
-    const known = FILER_TYPES.find(
-      (type) => type === word || (typeof word === "string" && FILER_TYPE_WORDS[type].includes(word))
-    );
-    if (known) return known;
-    throw new InputError(
-      name,
-      `${shown(value)} is not a filer type. Enter resident, out of country or nonresident, or leave it blank.`
-    );
-  },
+  read: wordReader({
+    words: FILER_TYPE_WORDS,
+    what: "a filer type",
+    enter: "Enter resident, out of country or nonresident, or leave it blank.",
+  }),
+};
+
+/** The words of the form for each method. */
+const METHOD_WORDS: Readonly<Record<RequestMethod, readonly string[]>> = {
+  "electronic payment": ["direct pay", "eftps", "pay electronically"],
+  "e-file": ["e-filed", "e-filing", "electronically", "electronic filing"],
+  paper: ["paper form", "mail", "by mail"],
 };
 
 /** How the request is made. A blank cell means that it is not known. */
@@ -81,19 +95,22 @@ export const method: CellKind<RequestMethod | undefined> = {
   takes: "cell",
   isEmpty: isBlankOrZero,
   whenBlank: { means: undefined },
-  read: (value, name) => {
-    const known = METHODS.find((word) => word === plainWord(value));
-    if (known) return known;
-    throw new InputError(
-      name,
-      `${shown(value)} is not a method. Enter electronic payment, e-file or paper.`
-    );
-  },
+  read: wordReader({
+    words: METHOD_WORDS,
+    what: "a method",
+    enter: "Enter electronic payment, e-file or paper.",
+  }),
 };
 
 const COUNTED_BY_DEFAULT: Severity = "risk";
 const from = (least: Severity): readonly Severity[] =>
   SEVERITIES.slice(0, SEVERITIES.indexOf(least) + 1);
+
+const severityOf = wordReader({
+  words: wordsAlone(SEVERITIES),
+  what: "a severity",
+  enter: "Enter problem, risk or reminder.",
+});
 
 /** The severities that are counted, from the most serious down to the one entered. A blank cell counts problems and risks. */
 export const minimumSeverity: CellKind<readonly Severity[]> = {
@@ -106,14 +123,7 @@ export const minimumSeverity: CellKind<readonly Severity[]> = {
   takes: "cell",
   isEmpty: isBlankOrZero,
   whenBlank: { means: from(COUNTED_BY_DEFAULT) },
-  read: (value, name) => {
-    const least = SEVERITIES.find((word) => word === plainWord(value));
-    if (least) return from(least);
-    throw new InputError(
-      name,
-      `${shown(value)} is not a severity. Enter problem, risk or reminder.`
-    );
-  },
+  read: (value, name) => from(severityOf(value, name)),
 };
 
 /** The length of a letter. A blank cell is short. */
@@ -126,11 +136,11 @@ export const letterLength: CellKind<"short" | "full"> = {
   takes: "cell",
   isEmpty: isBlankOrZero,
   whenBlank: { means: "short" },
-  read: (value, name) => {
-    const word = plainWord(value);
-    if (word === "short" || word === "full") return word;
-    throw new InputError(name, `${shown(value)} is not a length. Enter short or full.`);
-  },
+  read: wordReader({
+    words: { short: [], full: [] },
+    what: "a length",
+    enter: "Enter short or full.",
+  }),
 };
 
 const SUBJECTS: readonly (CalendarSubject | "all")[] = [...CALENDAR_SUBJECTS, "all"];
@@ -146,15 +156,14 @@ export const calendarSubject: CellKind<CalendarSubject | "all"> = {
   takes: "cell",
   isEmpty: isBlankOrZero,
   whenBlank: { means: "return" },
-  read: (value, name) => {
-    const known = SUBJECTS.find((word) => word === plainWord(value));
-    if (known) return known;
-    throw new InputError(
-      name,
-      `${shown(value)} is not a subject. Enter return, retirement, gift, foreign, elections or all.`
-    );
-  },
+  read: wordReader({
+    words: wordsAlone(SUBJECTS),
+    what: "a subject",
+    enter: "Enter return, retirement, gift, foreign, elections or all.",
+  }),
 };
+
+const ENTER_TEST = "Enter physical presence or bona fide residence.";
 
 /** How a client qualifies for the foreign earned income exclusion. */
 export const qualifyingTest: CellKind<QualifyingTest> = {
@@ -166,13 +175,10 @@ export const qualifyingTest: CellKind<QualifyingTest> = {
   notAccepted: ['"tax home"', '""'],
   takes: "cell",
   isEmpty: isBlankOrZero,
-  whenBlank: { enter: "Enter physical presence or bona fide residence." },
-  read: (value, name) => {
-    const known = QUALIFYING_TESTS.find((word) => word === plainWord(value));
-    if (known) return known;
-    throw new InputError(
-      name,
-      `${shown(value)} is not a qualifying test. Enter physical presence or bona fide residence.`
-    );
-  },
+  whenBlank: { enter: ENTER_TEST },
+  read: wordReader({
+    words: wordsAlone(QUALIFYING_TESTS),
+    what: "a qualifying test",
+    enter: ENTER_TEST,
+  }),
 };

@@ -86,3 +86,8 @@ export function filledCells(name: string, argument: unknown): readonly unknown[]
     throw new InputError(name, "The range is empty. Select at least one cell with a value.");
   return cells;
 }
+
+/** Whether all cells of a range are blank. Some builds of Excel send 0 for a blank cell: 0 counts as blank. */
+export function isBlankRange(argument: unknown): boolean {
+  return rowsOf(argument).every((row) => row.every((cell) => isEmptyCell(cell) || cell === 0));
+}

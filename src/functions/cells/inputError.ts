@@ -12,7 +12,7 @@ export class InputError extends Error {
    */
   constructor(
     readonly argument: string,
-    sentences: string
+    readonly sentences: string
   ) {
     super(`${argument}: ${sentences}`);
   }

@@ -1,8 +1,10 @@
 import { projectedItems } from "../../calculation/liability/projectedItems";
 import { item, MAY_BE_NEGATIVE, type ReturnItems } from "../../calculation/liability/returnItems";
 import type { ChangeRow } from "../arguments/changes";
-import { labelOf, MOST_PERSONS } from "../arguments/returnItems";
+import { MOST_PERSONS } from "../arguments/itemLabels";
+import { labelOf } from "../arguments/returnItems";
 import { InputError } from "../cells/inputError";
+import { readRows } from "../cells/readRows";
 
 /**
  * Last year's items with the changes of the new year.
@@ -18,7 +20,7 @@ export function changedItems(
   changes: readonly ChangeRow[]
 ): ReturnItems {
   const items = projectedItems(priorYearItems, changes);
-  for (const { place, item: name, kind } of changes) {
+  readRows("changes", changes, ({ place, item: name, kind }) => {
     const label = `"${labelOf(name)}"`;
     const amount = item(items, name);
     const most = MOST_PERSONS[name];
@@ -37,6 +39,6 @@ export function changedItems(
         place,
         `${label} would be ${amount.toString()}. Enter a decrease of no more than last year's amount.`
       );
-  }
+  });
   return items;
 }

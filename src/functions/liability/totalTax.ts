@@ -4,19 +4,26 @@ import { toCents } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import { liabilityTables as liabilityRules } from "../../rules/liabilityTables";
 import { changes } from "../arguments/changes";
-import { returnItems } from "../arguments/returnItems";
+import {
+  addedUp,
+  isPayment,
+  paymentItems,
+  returnItems,
+  returnRows,
+  type EnteredItem,
+} from "../arguments/returnItems";
 import { taxYear } from "../arguments/taxYear";
 import { filingStatus } from "../arguments/words";
-import { BLANK, citation, moneyCell, wholeDollarCell } from "../cells/answerCell";
+import { BLANK, citation, moneyCell, wholeDollarCell, type AnswerTable } from "../cells/answerCell";
 import { cellFunction, tableFunction } from "../worksheetFunction";
 import { changedItems } from "./changedItems";
+import { LEFT_OUT } from "./leftOut";
 
 /** The rule tables that the estimate of total tax depends on. */
 const liabilityTables = Object.keys(liabilityRules) as readonly (keyof typeof liabilityRules &
   keyof Rulebook)[];
 
-const LEFT_OUT =
-  "An estimate, not a return. Left out: capital gains taxed at 25% and 28%, loss limits on rentals and partnerships other than the limit on excess business losses, gains from business property within that limit, the limit of net operating losses to 80% of taxable income, net operating losses and the foreign tax credit of the alternative minimum tax, self-employment tax and net investment income tax on partnership income, several businesses, foreign income, the credit for the elderly, the foreign tax credit, education and energy credits unless entered, the refundable child tax credit, the premium tax credit, separate filers whose spouse itemizes, the 0.5% floor under charitable contributions for 2026, the tax on a child's investment income, income averaging for farmers.";
+const LEFT_OUT_SENTENCE = `An estimate, not a return. Left out: ${LEFT_OUT.join(", ")}.`;
 
 const LIABILITY = cellFunction({
   arguments: { taxYear, filingStatus, items: returnItems },
@@ -42,8 +49,17 @@ export function liability(...cells: unknown[]): unknown {
   return LIABILITY.answer(cells);
 }
 
+/** Rows of items that were entered more than once, such as two Forms W-2 with the names of the spouses. Payments are not part of the tax. */
+function enteredApart(entered: readonly EnteredItem[]): AnswerTable {
+  const isRepeated = ({ item }: EnteredItem): boolean =>
+    !isPayment(item) && entered.filter((other) => other.item === item).length > 1;
+  return entered
+    .filter(isRepeated)
+    .map(({ label, amount }) => [`Entered: ${label}`, moneyCell(toCents(amount)), BLANK]);
+}
+
 const LIABILITYLINES = tableFunction({
-  arguments: { taxYear, filingStatus, items: returnItems },
+  arguments: { taxYear, filingStatus, items: returnRows },
   tables: liabilityTables,
   law: ["Form 1040, lines 1 to 24"],
   examples: [
@@ -52,18 +68,24 @@ const LIABILITYLINES = tableFunction({
       answer: "60,000",
       remark: "taxable income",
     },
+    {
+      formula: '=EXT.LIABILITYLINES(2025,"joint",{"W-2 (Ana)",40000;"W-2 (Bo)",35750})',
+      answer: "Entered: W-2 (Bo)",
+      remark: "rows of the same item stay apart and add up",
+    },
   ],
-  note: "The last row lists what is left out.",
+  note: "Items that are entered in several rows are listed first, as they were entered. The last row lists what is left out.",
   calculate: (given, rules) => [
     ["Item", "Amount", "Source"],
-    ...totalTax(given.taxYear, given.filingStatus, given.items, rules).lines.map(
+    ...enteredApart(given.items),
+    ...totalTax(given.taxYear, given.filingStatus, addedUp(given.items), rules).lines.map(
       ({ what, amount, source }) => [
         what,
         wholeDollarCell(amount),
         source ? citation(source) : BLANK,
       ]
     ),
-    [LEFT_OUT, BLANK, BLANK],
+    [LEFT_OUT_SENTENCE, BLANK, BLANK],
   ],
 });
 
@@ -86,7 +108,7 @@ export function liabilityLines(...cells: unknown[]): unknown[][] {
 }
 
 const PAYMENTSTOTAL = cellFunction({
-  arguments: { items: returnItems },
+  arguments: { items: paymentItems },
   tables: [],
   law: ["Form 4868, line 5"],
   examples: [
@@ -102,7 +124,7 @@ const PAYMENTSTOTAL = cellFunction({
  * Total payments for Form 4868, line 5, from the same rows, without the amount paid with the request.
  *
  * @customfunction PAYMENTSTOTAL
- * @param items The rows that LIABILITY takes. Withholding, estimated payments, overpayment applied and refundable credits count.
+ * @param items The rows that LIABILITY takes. Withholding, estimated payments, overpayment applied and refundable credits count; blank is none.
  * @returns Dollars and cents.
  */
 export function paymentsTotal(items: unknown[][]): unknown;

@@ -1,7 +1,13 @@
 import { yearOf } from "../../calendar/calendarDate";
 import { readArgument, unread } from "../arguments/argumentKind";
 import { answerColumns } from "../arguments/answerColumns";
-import { clientList, clientsOf, planInstead, type ClientListRow } from "../arguments/clientList";
+import {
+  clientList,
+  clientsOf,
+  planInstead,
+  recordCell,
+  type ClientListRow,
+} from "../arguments/clientList";
 import type { ClientListField } from "../arguments/clientListHeadings";
 import type { HeadingReading } from "../arguments/readHeadings";
 import { date } from "../arguments/date";
@@ -21,6 +27,7 @@ import {
   UNREADABLE,
   type RosterHeading,
 } from "./rosterColumns";
+import { suggestedHeading } from "./suggestedHeading";
 import { unreadableCells } from "./unreadableCells";
 
 /** The year of the list, for headings that name one; `undefined` where each client has a year. */
@@ -34,6 +41,9 @@ function yearOfList(cell: unknown): number | undefined {
     throw thrown;
   }
 }
+
+/** Dates of what happened, in whose columns "no" and FALSE say that it has not. */
+const RECORD: readonly string[] = ["confirmedOn", "rejectedOn", "filedOn", "paidOn"];
 
 /** A client's cell of an argument, from the row or, where the list has none, from the arguments of the whole list. */
 function cellOfClient(
@@ -50,6 +60,7 @@ function cellOfClient(
       return plan ?? row.cell("validExtension");
     }
     const own = row.cell(name as ClientListField);
+    if (RECORD.includes(name)) return recordCell(own);
     const isOfList = name === "taxYear" && isBlankOrZero(cellValue(own));
     return isOfList ? list[name] : own;
   };
@@ -74,6 +85,9 @@ function answersOf(
     }
   });
 }
+
+const isClient = (row: ClientListRow | undefined): row is ClientListRow =>
+  row !== undefined && !row.isTotal && !row.isHeadings;
 
 const ROSTER = tableFunction({
   arguments: {
@@ -102,18 +116,22 @@ const ROSTER = tableFunction({
       remark: "withholding and estimated tax payments are added",
     },
   ],
-  note: "A blank row stays blank, and so does a row whose name begins with Total. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
+  note: "A blank row stays blank, and so does a row whose name begins with Total. 90% paid counts what is paid by the payment due date. If the list has a target or a cushion, the heading of the suggested payment says so. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
   calculate: ({ clientList: list, columns, headings, ...shared }, rules) => {
     const year = yearOfList(shared.taxYear);
     const { reading, clients } = clientsOf(list, "clientList", year, headings);
     return [
-      [...columns],
+      columns.map((heading) =>
+        heading === "Suggested payment"
+          ? suggestedHeading(heading, clients.filter(isClient))
+          : heading
+      ),
       ...clients.map((row, index): AnswerCell[] => {
         if (row === undefined) return columns.map(() => BLANK);
-        if (row.isTotal)
-          return columns.map((heading) =>
-            heading === UNREADABLE ? "a total, not a client" : BLANK
-          );
+        if (row.isTotal || row.isHeadings) {
+          const what = row.isTotal ? "a total, not a client" : "headings, not a client";
+          return columns.map((heading) => (heading === UNREADABLE ? what : BLANK));
+        }
         const rowCell = (at: number): unknown => list.rows[index]?.[at];
         return answersOf(cellOfClient(row, shared), columns, reading, rowCell, rules);
       }),

@@ -55,6 +55,8 @@ export interface RosterClient {
   readonly rules: RosterRules;
   readonly dates: () => ClientDates;
   readonly record: () => RequestRecord;
+  /** The record without the payment of the balance: a payment date that cannot be read does not hide the status. */
+  readonly requestRecord: () => RequestRecord;
   readonly stage: () => Stage;
   readonly next: () => NextDate | undefined;
   readonly plan: () => PlannedReturn;
@@ -78,7 +80,11 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
   const given = lazily(clientPlan, cell);
   const needed = lazily(amounts, cell);
   const dates = once(() => datesOf(given));
-  const record = once(() => recordOf(given));
+  const requestRecord = once(() => {
+    const { requestedOn, confirmedOn, rejectedOn, filedOn } = given;
+    return recordOf({ requestedOn, confirmedOn, rejectedOn, filedOn });
+  });
+  const record = once(() => ({ ...requestRecord(), paidOn: given.paidOn }));
   const plan = once(() => {
     const { asOf, paidWithRequest, plannedFilingDate, plannedPaymentDate } = given;
     const input = {
@@ -102,7 +108,8 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
     rules,
     dates,
     record,
-    stage: once(() => requestStage(dates(), record(), given.asOf, rules).stage),
+    requestRecord,
+    stage: once(() => requestStage(dates(), requestRecord(), given.asOf, rules).stage),
     next: once(() => nextDate(dates(), record(), given.asOf, rules)),
     plan,
     chargesWith: (validExtension) => charges({ ...plan(), validExtension }, rules),

@@ -36,12 +36,14 @@ function percentPaid(client: RosterClient): AnswerCell {
   return share ? percentCell(share) : BLANK;
 }
 
-/** Whether enough of the tax is paid for the reasonable-cause test. The rest of the test looks at what has not happened yet. */
-function enoughPaid(client: RosterClient): AnswerCell {
-  const { rules, dates } = client;
+/**
+ * Whether enough of the tax is paid by the payment due date for the reasonable-cause test. The rest of the test, a valid extension and
+ * the balance paid with the return, looks at what has not happened yet, so the heading does not say that the test is met.
+ */
+function enoughPaid({ amounts, plan, rules, dates }: RosterClient): AnswerCell {
   const { figures } = entryOn(rules.reasonableCauseTest, dates().regular.statutory);
-  const share = sharePaid(client);
-  return share === undefined || share.greaterThanOrEqualTo(figures.shareToPay) ? "yes" : "no";
+  const needed = amounts.totalTax.times(figures.shareToPay);
+  return plan().paidOnTime.greaterThanOrEqualTo(needed) ? "yes" : "no";
 }
 
 function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
@@ -49,10 +51,10 @@ function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
   return moneyCell(suggestedPayment({ ...amounts, target, cushion, firstInstallment }, rules));
 }
 
-function method({ given, dates, record, stage, rules }: RosterClient): AnswerCell {
+function method({ given, dates, requestRecord, stage, rules }: RosterClient): AnswerCell {
   if (stage() !== "not requested" && stage() !== "rejected") return BLANK;
   const { taxYear, paidWithRequest, asOf } = given;
-  const { rejectedOn } = record();
+  const { rejectedOn } = requestRecord();
   const input = { taxYear, dates: dates(), paidWithRequest, asOf, rejectedOn };
   return bestMethod(requestMethods(input, rules));
 }
@@ -77,10 +79,10 @@ function isToMail(client: RosterClient): boolean {
 }
 
 function toConfirm(client: RosterClient): AnswerCell {
-  const { given, record, stage, rules } = client;
+  const { given, requestRecord, stage, rules } = client;
   if (stage() === "filed") return BLANK;
   const noDate =
-    given.validExtension === true && record().requestedOn === undefined && isPast(client)
+    given.validExtension === true && requestRecord().requestedOn === undefined && isPast(client)
       ? "the extension is entered as yes, without the date of the request"
       : "";
   const others = confirmFirst(given, () => isToMail(client), rules);

@@ -8,7 +8,7 @@ import { readDollars } from "../arguments/dollars";
 import { ownHeadings } from "../arguments/ownHeadings";
 import { taxYear } from "../arguments/taxYear";
 import { BLANK, type AnswerCell } from "../cells/answerCell";
-import { cellValue, isBlank, type CellValue } from "../cells/cellValue";
+import { cellValue, isBlank, isBlankOrZero, type CellValue } from "../cells/cellValue";
 import { ErrorCell } from "../cells/hostError";
 import { namesNumber } from "../arguments/headingWords";
 import { tableFunction } from "../worksheetFunction";
@@ -39,6 +39,15 @@ function rowOf(list: ClientList, { heading, field, isPart, index }: HeadingReadi
   return [heading, "not used", looks === undefined ? BLANK : `Check: it looks like ${looks}`];
 }
 
+/** Columns with values below a blank heading, as under a heading that is merged over several columns. */
+function withoutHeading({ headings, rows }: ClientList): readonly HeadingReading[] {
+  return headings.flatMap((heading, index) =>
+    isBlankOrZero(valueOf(heading)) && rows.some((row) => !isBlankOrZero(valueOf(row[index])))
+      ? [{ index, heading: `(blank heading in column ${String(index + 1)})`, isPart: false }]
+      : []
+  );
+}
+
 const ROSTERHEADINGS = tableFunction({
   arguments: { clientList, taxYear: optional(taxYear), headings: ownHeadings },
   tables: [],
@@ -55,7 +64,10 @@ const ROSTERHEADINGS = tableFunction({
   calculate: ({ clientList: list, taxYear: year, headings }) => {
     const listYear = year === undefined ? undefined : yearOf(year.lastDay);
     const reading = readHeadings("clientList", list.headings, listYear, headings);
-    return [["Your heading", "Read as", "Remark"], ...reading.map((one) => rowOf(list, one))];
+    const all = [...reading, ...withoutHeading(list)].toSorted(
+      (one, other) => one.index - other.index
+    );
+    return [["Your heading", "Read as", "Remark"], ...all.map((one) => rowOf(list, one))];
   },
 });
 

@@ -73,7 +73,7 @@ describe("WHATIF", () => {
     ["dates: The range is empty. Select at least one cell with a value.", [[0]], [["", null]]],
     ['dates: "soon" is not a date. Enter a date such as 4/15/2026.', [[0]], [["soon"]]],
     [
-      "dates: 4/15/2025 is not after the tax year ends on 12/31/2025. Check the year, and that the workbook does not use the 1904 date system.",
+      "dates column 2: 4/15/2025 is not after the tax year ends on 12/31/2025. Check the year, and that the workbook does not use the 1904 date system.",
       [[0]],
       [["2026-04-15", "2025-04-15"]],
     ],

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { ledger } from "../../../src/functions/account/ledger";
-import { afterTable, answerOf, badInput, serial } from "../sheet";
+import { afterTable, answerOf, badInput, NONE, serial } from "../sheet";
 
 const PAYMENTS = [
   ["2026-10-15", 3000],
@@ -86,14 +86,11 @@ describe("LEDGER", () => {
     );
   });
 
-  it("refuses payments three columns wide, and a range without a payment", () => {
+  it("refuses payments three columns wide, and takes a range without a payment as none", () => {
     const given = (payments: unknown[][]): unknown =>
       answerOf(() => ledger(2025, 20_000, payments, "2026-10-15"));
     expect(given([["2026-04-15", 100, "check"]])).toEqual(
       badInput("payments: The range has 3 columns. Select two columns, date and amount.")
-    );
-    const nothing = badInput(
-      "payments: The range has no payment. Leave the argument out if nothing was paid."
     );
     expect(
       given([
@@ -101,7 +98,7 @@ describe("LEDGER", () => {
         [null, null],
         [0, 0],
       ])
-    ).toEqual(nothing);
+    ).toEqual(ledger(2025, 20_000, NONE, "2026-10-15"));
   });
 
   it("refuses a day of filing before the year ends, and a column where one cell is wanted", () => {

@@ -27,6 +27,13 @@ describe("rows of payments", () => {
     expect(read(undefined)).toEqual([]);
   });
 
+  it.each([[[["", ""]]], [[]], [[[""]]], [[[0, null]]], [[[null, null, ""]]], [""]])(
+    "are none in a blank range: %j",
+    (blank) => {
+      expect(read(blank)).toEqual([]);
+    }
+  );
+
   it("come back in order of date, those of one date as entered", () => {
     expect(
       read([
@@ -112,8 +119,6 @@ describe("rows of payments", () => {
       [["2026-04-15", 1, ""]],
       "payments: The range has 3 columns. Select two columns, date and amount.",
     ],
-    [[["", ""]], "payments: The range has no payment. Leave the argument out if nothing was paid."],
-    [[], "payments: The range has no payment. Leave the argument out if nothing was paid."],
   ])("refuse %j", (argument, sentence) => {
     expect(refusal(argument)).toBe(sentence);
   });

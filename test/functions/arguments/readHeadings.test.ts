@@ -7,6 +7,7 @@ import {
 import { readHeadings } from "../../../src/functions/arguments/readHeadings";
 import { InputError } from "../../../src/functions/cells/inputError";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
+import { messyLists } from "../../fixtures/invented/messyLists";
 
 const NEEDED = ["Total tax", "Total payments"];
 const readingOf = (
@@ -27,7 +28,7 @@ const refuses = (headings: readonly unknown[], sentences: string): void => {
 };
 
 describe("the headings of a client list", () => {
-  it.each([...inventedLists, ...keptLists])(
+  it.each([...inventedLists, ...keptLists, ...messyLists])(
     "are read: $title",
     ({ cells: [headings = []], reading }) => {
       expect(readingOf(headings)).toEqual(reading);

@@ -107,11 +107,15 @@ describe("rows of label and amount", () => {
 
   it("keeps place, item and cell for the next reader", () => {
     expect(
-      labeledRows("changes", [
-        ["", ""],
-        ["Salary", -5],
-      ])
-    ).toEqual([{ place: "changes row 2", item: "wages", cell: -5 }]);
+      labeledRows(
+        "changes",
+        [
+          ["", ""],
+          [" Salary (Ana)", -5],
+        ],
+        (row) => row
+      )
+    ).toEqual([{ place: "changes row 2", label: "Salary (Ana)", item: "wages", cell: -5 }]);
   });
 });
 

@@ -21,7 +21,6 @@ describe("a state", () => {
   it.each([
     ["ZZ", '"ZZ"'],
     ["New England", '"New England"'],
-    ["Mainee", '"Mainee"'],
     ["M E", '"M E"'],
     [23, "23"],
     [true, "TRUE"],
@@ -29,6 +28,35 @@ describe("a state", () => {
     expect(() => stateOf(cell)).toThrow(
       refused(
         `${quoted} is not a state. Enter a postal code or a name, such as ME or Maine, or foreign.`
+      )
+    );
+  });
+});
+
+describe("a state that is written otherwise", () => {
+  // Style Manual of the Government Publishing Office, abbreviations of States (memory).
+  it.each([
+    ["N.Y.", "NY"],
+    ["D.C.", "DC"],
+    ["Washington, D.C.", "DC"],
+    ["Calif.", "CA"],
+    ["mass", "MA"],
+    ["N. Mex.", "NM"],
+    ["W. Va.", "WV"],
+    ["N. Y.", "NY"],
+    ["Vt.", "VT"],
+  ])("%s is %s", (cell, code) => {
+    expect(stateOf(cell)).toBe(code);
+  });
+
+  it.each([
+    ["Mainee", "Maine"],
+    ["Texass", "Texas"],
+    ["pensylvania", "Pennsylvania"],
+  ])("%s is refused with the closest name, %s", (cell, closest) => {
+    expect(() => stateOf(cell)).toThrow(
+      refused(
+        `"${cell}" is not a state. The closest is ${closest}. Enter a postal code or a name, such as ME or Maine, or foreign.`
       )
     );
   });

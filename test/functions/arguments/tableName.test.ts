@@ -32,10 +32,8 @@ describe("the name of a rule table", () => {
     );
   });
 
-  it.each([[7], [true], ["x".repeat(5_000)]])("%j is refused, naming some table", (cell) => {
-    expect(() => tableOf(cell)).toThrow(
-      / is not a rule table\. The closest name is [a-z0-9-]+\. EXT/
-    );
+  it.each([[7], [true], ["x".repeat(5_000)]])("%j, close to no name, is refused", (cell) => {
+    expect(() => tableOf(cell)).toThrow(/ is not a rule table\. EXT\.RULETABLES lists them all\.$/);
   });
 
   it.each([[null], [""], [0]])(

@@ -160,7 +160,7 @@ describe("LIABILITY of a return with several limits", () => {
   // 20,000 of the 95,750 are deducted or excluded; the tax on 60,000 is 8,120, less 320.
   it.each<[string, Readonly<Record<string, number>>]>([
     ["172(a)", { wages: 95_750, "net operating loss carryforward": 20_000 }],
-    ["408(d)(8)", { wages: 45_750, IRA: 50_000, QCD: 20_000 }],
+    ["408(d)(8)", { wages: 45_750, "IRA distributions": 50_000, QCD: 20_000 }],
     ["1212(b)", { wages: 75_750, "short-term gain": 20_000, "capital loss carryover": 20_000 }],
   ])("IRC section %s and the credits as given", (_law, items) => {
     const credits = rows({

@@ -170,6 +170,10 @@ describe("MAILTO", () => {
     ["dollars", [2025, "TX", 1500], CHARLOTTE],
     ["a cent", [2025, "TX", 0.01], CHARLOTTE],
     ["a yes", [2025, "TX", "yes"], CHARLOTTE],
+    // Form 4868 (2025), How To Pay: by check or money order.
+    ["a check", [2025, "TX", "check"], CHARLOTTE],
+    ["a money order", [2025, "TX", "Money Order"], CHARLOTTE],
+    ["a check by U.S. mail", [2025, "TX", "check", "USPS"], CHARLOTTE],
     ["an x", [2025, "tx", " X "], CHARLOTTE],
     ["TRUE", [2025, "TX", true], CHARLOTTE],
     ["written dollars", [2025, "TX", "$1,500.00"], CHARLOTTE],
@@ -349,12 +353,17 @@ describe("ISDESIGNATED", () => {
     expect(inCell(isDesignated, service)).toBe(designated);
   });
 
-  it("refuses a blank cell and passes an error through", () => {
+  it("refuses a blank cell and a carrier without its service, and passes an error through", () => {
     const refusal = badInput(
       "service: The cell is blank. Enter the carrier and its service level, such as UPS 2nd Day Air."
     );
     for (const blank of ["", " ", null, 0]) expect(inCell(isDesignated, blank)).toEqual(refusal);
     expect(inCell(isDesignated, { code: "#REF!" })).toMatchObject({ code: "#VALUE!" });
+    expect(inCell(isDesignated, "FedEx")).toEqual(
+      badInput(
+        'service: "FedEx" is a carrier without its service. Only these services of it are designated: First Overnight, Priority Overnight, Standard Overnight, 2 Day, International Next Flight Out, International Priority, International First, International Economy. Enter the carrier and the service.'
+      )
+    );
     expect(isDesignated(down("UPS Ground", "", "UPS Next Day Air"))).toEqual([
       [false],
       [""],

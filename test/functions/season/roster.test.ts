@@ -244,6 +244,48 @@ describe("ROSTER", () => {
     );
   });
 
+  it.each([
+    [[{}, {}], "Suggested payment"],
+    [[{ cushion: 0.05 }, { cushion: "5%" }], "Suggested payment (with 5% cushion)"],
+    [[{ cushion: 250 }, {}], "Suggested payment (with $250 cushion)"],
+    [[{ cushion: 250 }, { cushion: "5%" }], "Suggested payment (with cushion)"],
+    [[{ target: "reasonable cause" }, { target: "" }], "Suggested payment (for the 90% test)"],
+    [
+      [{ target: "95%" }, { target: "reasonable cause", cushion: 0.02 }],
+      "Suggested payment (by target, with 2% cushion)",
+    ],
+    [[{ target: "full", cushion: 0 }, { cushion: "n/a" }], "Suggested payment"],
+  ])(
+    "says in the heading why a suggested payment is not the balance due: %j",
+    (clients, heading) => {
+      const list = listOf(FIELDS, ...clients.map((client) => ({ ...ALDER, ...client })));
+      expect(roster(list, 2025, "2026-04-10", "", [["Suggested payment"]])[0]).toEqual([heading]);
+    }
+  );
+
+  // 26 CFR 301.6651-1(c)(3)(i): at least 90 percent of the tax shown, paid by the due date. 18,000 of 20,000 is 90%.
+  it.each([
+    ["of the payments alone", { payments: 18_000 }, "yes"],
+    ["a cent less", { payments: 17_999.99 }, "no"],
+    ["with the payment of the request", { paidWithRequest: 3_000 }, "yes"],
+    [
+      "with the payment of a request on the due date",
+      { paidWithRequest: 3_000, requestedOn: "2026-04-15" },
+      "yes",
+    ],
+    [
+      "with the payment of a request after the due date",
+      { paidWithRequest: 3_000, requestedOn: "2026-04-16" },
+      "no",
+    ],
+    ["with a payment that was not made by the due date", { paidWithRequest: 3_000 }, "no"],
+    ["of no tax", { totalTax: 0, payments: 0 }, "yes"],
+  ])("says whether 90%% is paid by the due date: %s", (what, client, answer) => {
+    const asOf = /was not made|after the due/.test(what) ? "2026-04-20" : "2026-04-10";
+    const list = listOf(FIELDS, { ...ALDER, ...client });
+    expect(roster(list, 2025, asOf, "", [["90% paid"]])[1]).toEqual([answer]);
+  });
+
   it("uses the assumed rate beside the list", () => {
     const list = listOf(["totalTax", "payments", "plannedFilingDate"], {
       ...ALDER,
@@ -461,7 +503,7 @@ describe("the headings of the list", () => {
     ],
     [
       [2025, 7],
-      "clientList: The first row has no heading for estimated total tax and total payments. Add those columns.",
+      "clientList: The first row looks like a client, not like headings. Add a row of headings above the clients, and select it with them.",
     ],
     [
       ["Total tax", "Payments", "Line 4"],
@@ -679,7 +721,11 @@ describe("ROSTER beside the functions of the same names", () => {
         const expected = clients.map((client) =>
           client ? byTheFunctions(client, asOf) : ANSWERS.map(() => "")
         );
-        expect(roster([headings, ...rows], 2025, asOf, "latest")).toEqual([ANSWERS, ...expected]);
+        const [first = [], ...answers] = roster([headings, ...rows], 2025, asOf, "latest");
+        expect(answers).toEqual(expected);
+        expect(
+          first.map((one) => String(one).replace(/^(Suggested payment) \(.+\)$/, "$1"))
+        ).toEqual(ANSWERS);
       }),
       { numRuns: 300, seed: 4868 }
     );

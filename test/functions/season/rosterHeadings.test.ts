@@ -2,10 +2,11 @@ import { describe, expect, it } from "vitest";
 import { CLIENT_LIST_HEADINGS } from "../../../src/functions/arguments/clientListHeadings";
 import { rosterHeadings } from "../../../src/functions/season/rosterHeadings";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
+import { messyLists } from "../../fixtures/invented/messyLists";
 import { answerOf, badInput } from "../sheet";
 
 describe("ROSTERHEADINGS", () => {
-  it.each([...inventedLists, ...keptLists])(
+  it.each([...inventedLists, ...keptLists, ...messyLists])(
     "says what each heading is read as, and which are not used: $title",
     ({ cells, reading, suspect = [] }) => {
       const [headings, ...rows] = rosterHeadings(cells as unknown[][], 2025);
