@@ -10,7 +10,7 @@ import {
   styleHeadings,
   styleTotal,
 } from "./sheetStyle";
-import { totalTaxCells, totalTaxItems } from "./totalTaxSheets";
+import { totalTaxCells } from "./totalTaxSheets";
 
 /** The sheet's name. */
 export const PROJECTION_SHEET = "Projection";
@@ -31,9 +31,10 @@ export function addProjectionSheet(workbook: Workbook): void {
   const sheet = workbook.addWorksheet(PROJECTION_SHEET);
   setWidths(sheet, [34, 16, 4, 34, 16, 60]);
   putTitle(sheet, `="Projection for tax year 2026: ${CLIENT}, as of "&TEXT(AsOf,"m/d/yyyy")`);
-  const { items, filingStatus } = totalTaxItems(CLIENT);
+  const estimate = totalTaxCells(CLIENT);
+  if (estimate === undefined) throw new RangeError(`${CLIENT} has no estimate of total tax.`);
   putLabel(sheet, "A3", "Filing status");
-  putFormula(sheet, "B3", filingStatus);
+  putFormula(sheet, "B3", estimate.filingStatus);
   for (const [cell, heading] of [
     [`A${HEADINGS_ROW}`, "Item of 2025"],
     [`B${HEADINGS_ROW}`, "Amount"],
@@ -44,13 +45,9 @@ export function addProjectionSheet(workbook: Workbook): void {
   styleHeadings(sheet, HEADINGS_ROW, 20);
   for (let index = 0; index < ROWS; index += 1) {
     const row = FIRST + index;
-    for (const [column, position] of [
-      ["A", 1],
-      ["B", 2],
-    ] as const) {
-      const found = `INDEX(${items},${index + 1},${position})`;
-      putFormula(sheet, `${column}${row}`, `IF(${found}="","",${found})`, "#,##0");
-    }
+    const [item, amount] = estimate.entered[index] ?? [];
+    if (item !== undefined) putFormula(sheet, `A${row}`, item);
+    if (amount !== undefined) putFormula(sheet, `B${row}`, amount, "#,##0");
     const [label = null, change = null] = CHANGES[index] ?? [];
     putInput(sheet, `D${row}`, label);
     putInput(sheet, `E${row}`, change, "#,##0");
@@ -64,7 +61,7 @@ export function addProjectionSheet(workbook: Workbook): void {
     ],
     [
       "Projected total tax 2026",
-      `EXT.PROJECTEDTAX(2026,B3,${items},D${FIRST}:E${LAST})`,
+      `EXT.PROJECTEDTAX(2026,B3,${estimate.items},D${FIRST}:E${LAST})`,
       "The tax of the changed items under the rules of 2026.",
     ],
   ];
