@@ -13,8 +13,6 @@ export const CLIENTS_SHEET = "Clients";
 /** The first row with a client. */
 export const FIRST_ROW = 2;
 
-/** Two lines, in points. */
-const ROW_HEIGHT = 30;
 const [NAME, ...ENTERED] = ENTERED_COLUMNS;
 const FIRST_ENTERED = 2 + FIRST_ANSWERS.length;
 const FIRST_LAST_ANSWER = FIRST_ENTERED + ENTERED.length;
@@ -34,10 +32,7 @@ function enterRow(sheet: Worksheet, row: number, client: SampleClient): void {
     const value = client.get(heading) ?? null;
     cell.value = value;
     const isText = typeof value === "string";
-    cell.alignment =
-      isText && heading !== "Client"
-        ? { vertical: "top", wrapText: true, horizontal: "left", indent: 1 }
-        : { vertical: "top" };
+    if (isText && heading !== "Client") cell.alignment = { horizontal: "left", indent: 1 };
     if (format !== undefined) cell.numFmt = value instanceof Date ? DATE : format;
     if (choices) limitTo(cell, choices);
     if (heading === "Client") setBold(cell);
@@ -68,12 +63,7 @@ function putAnswers(
   const last = columnLetters(FIRST_LAST_ANSWER - 1);
   const chosen = answers.map(({ heading }) => `"${heading}"`).join(",");
   const list = `$${first}$1:$${last}$${lastRow}`;
-  styleFilledTable(
-    sheet,
-    { row: 1, column },
-    { rows: lastRow, columns: answers.length },
-    ROW_HEIGHT
-  );
+  styleFilledTable(sheet, { row: 1, column }, { rows: lastRow, columns: answers.length });
   putFormula(
     sheet,
     cellAddress(1, column),
@@ -102,10 +92,7 @@ export function addClientsSheet(workbook: Workbook, clients: readonly SampleClie
     styleHeading(cell);
   }
   sheet.getRow(1).height = 48;
-  for (const [index, client] of clients.entries()) {
-    enterRow(sheet, FIRST_ROW + index, client);
-    sheet.getRow(FIRST_ROW + index).height = ROW_HEIGHT;
-  }
+  for (const [index, client] of clients.entries()) enterRow(sheet, FIRST_ROW + index, client);
   const cells = (heading: string): readonly [ref: string, first: string] => {
     const letters = columnLetters(clientColumn(heading));
     return [`${letters}${FIRST_ROW}:${letters}${lastRow}`, `$${letters}${FIRST_ROW}`];

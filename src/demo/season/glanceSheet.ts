@@ -1,6 +1,7 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE, WHOLE_NUMBER } from "../../addin/clientList";
 import { STAGES } from "../../calculation/season/requestStage";
+import { SEVERITIES } from "../../rules/requestWords";
 import { putClientInput } from "./clientChoice";
 import type { SampleClient } from "./clients";
 import { clientBlock } from "./columnFormulasSheet";
@@ -18,7 +19,7 @@ import {
   styleTotal,
   worksheetDate,
 } from "./sheetStyle";
-import { colorBySeverity, colorByStatus, WORST_FIRST } from "./statusColors";
+import { colorBySeverity, colorByStatus } from "./statusColors";
 import { addTroubleList } from "./troubleList";
 
 /** The sheet's name. */
@@ -29,7 +30,7 @@ export const SAMPLE_DATE = "2026-06-01";
 export const STATUS_CORNER = { row: 6, column: 1 };
 
 const SEVERITY_ROW = STATUS_CORNER.row + STAGES.length + 3;
-const DEADLINE_ROW = SEVERITY_ROW + WORST_FIRST.length + 3;
+const DEADLINE_ROW = SEVERITY_ROW + SEVERITIES.length + 3;
 /** The cell in which the client of the chart on the cost of waiting is chosen. */
 export const CHOSEN_CLIENT = `$B$${String(DEADLINE_ROW + 3)}`;
 const TROUBLE_ROW = DEADLINE_ROW + 5;
@@ -63,12 +64,12 @@ function addCounts(sheet: Worksheet, clients: readonly SampleClient[]): void {
   colorByStatus(sheet, `A${top + 1}:B${total - 1}`, `$A${top + 1}`, `$B${top + 1}`);
 
   putHeadings(sheet, SEVERITY_ROW, ["Most serious issue", "Clients"]);
-  for (const [index, severity] of WORST_FIRST.entries()) {
+  for (const [index, severity] of SEVERITIES.entries()) {
     const row = SEVERITY_ROW + 1 + index;
     putCount(sheet, row, severity, `COUNTIF(${block("Severity")},A${row})`);
   }
   const first = SEVERITY_ROW + 1;
-  const none = first + WORST_FIRST.length;
+  const none = first + SEVERITIES.length;
   putCount(sheet, none, "none", `B${total}-SUM(B${first}:B${none - 1})`);
   colorBySeverity(sheet, `A${first}:B${none - 1}`, `$A${first}`, `$B${first}`);
 

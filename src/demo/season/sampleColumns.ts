@@ -19,7 +19,7 @@ export interface AnswerColumn {
 /** The answers beside the names. */
 export const FIRST_ANSWERS: readonly AnswerColumn[] = [
   { heading: "Status", width: 14 },
-  { heading: "Next deadline", width: 27 },
+  { heading: "Next deadline", width: 36 },
   { heading: "Extended due date", width: 12, format: DATE },
   { heading: "Balance due", width: 12, format: MONEY },
   { heading: "Suggested payment", width: 12, format: MONEY },
@@ -31,15 +31,15 @@ export const FIRST_ANSWERS: readonly AnswerColumn[] = [
 /** The answers after what the preparer enters. */
 export const LAST_ANSWERS: readonly AnswerColumn[] = [
   { heading: "Severity", width: 12 },
-  { heading: "Most serious issue", width: 46 },
-  { heading: "What to do", width: 50 },
+  { heading: "Most serious issue", width: 84 },
+  { heading: "What to do", width: 100 },
   { heading: "Days left", width: 8, format: WHOLE_NUMBER },
   { heading: "Regular due date", width: 12, format: DATE },
   { heading: "Payment due date", width: 12, format: DATE },
   { heading: "Percent paid", width: 10, format: PERCENT },
   { heading: "Penalties and interest with extension", width: 14, format: MONEY },
   { heading: "Penalties and interest without extension", width: 14, format: MONEY },
-  { heading: "Confirm first", width: 50 },
+  { heading: "Confirm first", width: 90 },
   { heading: "Unreadable", width: 30 },
 ];
 
@@ -51,10 +51,9 @@ const UNPAID = `EXT.SHORTFALL(${TAX},{Paid by the due date})`;
 /** The date of the request, or the as-of date while it is not made. */
 const REQUEST_DATE =
   "IF(AND({Requested on}<>0,{Requested on}<={as-of date}),{Requested on},{as-of date})";
-/** Whether no date of the record is known on the as-of date. */
-const NOT_RECORDED = `AND(${["Requested on", "Confirmed on", "Rejected on", "Filed on"]
-  .map((heading) => `OR({${heading}}="",{${heading}}>{as-of date})`)
-  .join(",")})`;
+/** Whether no date of the record is known on the as-of date; 99999 is a date in 2173. */
+const NOT_RECORDED =
+  "MIN({Requested on},{Confirmed on},{Rejected on},{Filed on},99999)>{as-of date}";
 const IS_FILED = "AND({Filed on}<>0,{Filed on}<={as-of date})";
 
 function money(heading: string, formula: string): CalculatedColumn {

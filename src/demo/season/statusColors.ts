@@ -1,6 +1,6 @@
 import type { ConditionalFormattingRule, Worksheet } from "@cj-tech-master/excelts";
 import { STAGES, type Stage } from "../../calculation/season/requestStage";
-import { SEVERITIES, type Severity } from "../../rules/requestWords";
+import type { Severity } from "../../rules/requestWords";
 
 type Signal = "red" | "amber" | "green" | "gray";
 
@@ -86,6 +86,3 @@ export function colorPassed(sheet: Worksheet, ref: string, word: string): void {
 export const STATUS_CHART_COLORS: readonly string[] = STAGES.map(
   (stage) => ({ red: "C0392B", amber: "D9982B", green: "2E8B67", gray: "8A9794" })[OF_STAGE[stage]]
 );
-
-/** The severities, worst first. */
-export const WORST_FIRST: readonly Severity[] = SEVERITIES;

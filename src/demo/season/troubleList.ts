@@ -52,7 +52,7 @@ export function addTroubleList(
     putFormula(
       sheet,
       `${POSITION}${row}`,
-      `IF(COUNT(${urgency})<${place},0,MATCH(LARGE(${urgency},${place}),${urgency},0))`
+      `IFERROR(MATCH(LARGE(${urgency},${place}),${urgency},0),0)`
     );
     for (const [index, [heading, shown, format]] of COLUMNS.entries()) {
       const found = `INDEX(${block(shown)},${position})`;

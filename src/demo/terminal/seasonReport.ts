@@ -47,8 +47,8 @@ const ABBREVIATIONS = [
   "Pen + int: penalties and interest if the client files and pays on these dates.",
 ];
 
-/** Columns of the list of clients with issues that are too long for a line. */
-const TOO_LONG = ["Issue", "What to do"];
+/** Columns of the list of clients with issues for which a line has no room. */
+const TOO_LONG = ["Issue", "To reach 90%", "What to do"];
 
 interface Corner {
   readonly row: number;
