@@ -2,6 +2,8 @@ import type { Workbook } from "@cj-tech-master/excelts";
 import { setPage } from "./pageSetup";
 import { PERCENT, putInput, putLabel, putNote, putTitle, setWidths } from "./sheetStyle";
 
+/** The as-of date of the sample: fixed, so that the sample shows the same results whenever it is opened. */
+export const SAMPLE_DATE = "2026-06-01";
 interface Assumption {
   readonly label: string;
   /** The defined name that the formulas use. */

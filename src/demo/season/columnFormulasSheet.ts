@@ -1,16 +1,16 @@
-import type { Workbook } from "@cj-tech-master/excelts";
-import { type CalculatedColumn, fillFormula } from "../../addin/clientList";
+import type { CellValue, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import { fillFormula } from "../../addin/clientList";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
 import { CLIENTS_SHEET, clientColumn, FIRST_ROW } from "./clientsSheet";
 import { setPage } from "./pageSetup";
-import { FILLED_COLUMNS, ROW_COLUMNS } from "./sampleColumns";
+import { FILLED_COLUMNS, ORDINARY_COLUMNS } from "./sampleColumns";
 import { putFormula, styleHeadings } from "./sheetStyle";
 
 /** The sheet's name. */
 export const COLUMN_FORMULAS_SHEET = "Column formulas";
 
-const COLUMNS = [...FILLED_COLUMNS, ...ROW_COLUMNS];
+const COLUMNS = [...FILLED_COLUMNS, ...ORDINARY_COLUMNS];
 /** The defined names of what applies to every client. The sheet's suggested payment has no cushion; a column of its own has one. */
 const SETTINGS = {
   "as-of date": "AsOf",
@@ -48,36 +48,40 @@ function ownOrListed(heading: string): { readonly prefix: string; readonly lette
   return { prefix: `${CLIENTS_SHEET}!`, letters: columnLetters(clientColumn(heading)) };
 }
 
+/** Puts an ordinary formula that fills a column into its first cell, as a spreadsheet saves one. */
+function putSpill(sheet: Worksheet, column: number, formula: string, lastRow: number): void {
+  const letters = columnLetters(column);
+  sheet.getCell(FIRST_ROW, column).value = {
+    formula,
+    ref: `${letters}${FIRST_ROW}:${letters}${lastRow}`,
+    shareType: "array",
+    isDynamicArray: true,
+  } as CellValue;
+}
+
 /** Adds what the client list shows, calculated with one function a column, and a few columns of ordinary formulas. */
 export function addColumnFormulasSheet(workbook: Workbook, clients: readonly SampleClient[]): void {
   const sheet = workbook.addWorksheet(COLUMN_FORMULAS_SHEET, {
     views: [{ state: "frozen", xSplit: 1, ySplit: 1 }],
   });
   const lastRow = FIRST_ROW + clients.length - 1;
+  const cells = (heading: string): string => {
+    const { prefix, letters } = ownOrListed(heading);
+    return `${prefix}${letters}${FIRST_ROW}:${letters}${lastRow}`;
+  };
   sheet.getCell("A1").value = "Client";
   sheet.getColumn(1).width = 14;
-  for (let row = FIRST_ROW; row <= lastRow; row += 1)
-    putFormula(sheet, `A${row}`, `${CLIENTS_SHEET}!A${row}`);
-  const put = (column: CalculatedColumn, index: number): void => {
-    const { heading, width, format, formula } = column;
-    const number = index + 2;
-    sheet.getColumn(number).width = width;
-    sheet.getCell(1, number).value =
-      heading === WITH_CUSHION ? { formula: CUSHION_HEADING } : heading;
-    const isFilled = index < FILLED_COLUMNS.length;
-    for (let row = FIRST_ROW; row <= lastRow; row += 1) {
-      const cells = (name: string): string => {
-        const { prefix, letters } = ownOrListed(name);
-        const rows = isFilled ? `${FIRST_ROW}:${letters}${lastRow}` : `${row}`;
-        return `${prefix}${letters}${rows}`;
-      };
-      const address = cellAddress(row, number);
-      sheet.getCell(address).numFmt = format;
-      if (isFilled && row > FIRST_ROW) continue;
-      putFormula(sheet, address, fillFormula(formula, SETTINGS, cells), format);
-    }
-  };
-  for (const [index, column] of COLUMNS.entries()) put(column, index);
+  putSpill(sheet, 1, cells("Client"), lastRow);
+  for (const [index, { heading, width, format, formula }] of COLUMNS.entries()) {
+    const column = index + 2;
+    sheet.getColumn(column).width = width;
+    const isChanging = heading === WITH_CUSHION;
+    sheet.getCell(1, column).value = isChanging ? { formula: CUSHION_HEADING } : heading;
+    for (let row = FIRST_ROW; row <= lastRow; row += 1) sheet.getCell(row, column).numFmt = format;
+    const filled = fillFormula(formula, SETTINGS, cells);
+    if (index < FILLED_COLUMNS.length) putFormula(sheet, cellAddress(FIRST_ROW, column), filled);
+    else putSpill(sheet, column, filled, lastRow);
+  }
   styleHeadings(sheet, 1, 48);
   setPage(sheet, { headingRows: "1:1" });
 }

@@ -2,6 +2,7 @@ import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE, WHOLE_NUMBER } from "../../addin/clientList";
 import { STAGES } from "../../calculation/season/requestStage";
 import { SEVERITIES } from "../../rules/requestWords";
+import { SAMPLE_DATE } from "./assumptionsSheet";
 import { putClientInput } from "./clientChoice";
 import type { SampleClient } from "./clients";
 import { clientBlock } from "./columnFormulasSheet";
@@ -24,8 +25,6 @@ import { addTroubleList } from "./troubleList";
 
 /** The sheet's name. */
 export const GLANCE_SHEET = "Season at a glance";
-/** The as-of date of the sample: fixed, so that the sample shows the same results whenever it is opened. */
-export const SAMPLE_DATE = "2026-06-01";
 /** The corner of the number of clients by status, including its headings. */
 export const STATUS_CORNER = { row: 6, column: 1 };
 

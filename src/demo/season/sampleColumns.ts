@@ -49,12 +49,11 @@ const FILER = "{State},{Filer type}";
 const POSTPONEMENT = "{Postponement begins},{Postponement ends}";
 const UNPAID = `EXT.SHORTFALL(${TAX},{Paid by the due date})`;
 /** The date of the request, or the as-of date while it is not made. */
-const REQUEST_DATE =
-  "IF(AND({Requested on}<>0,{Requested on}<={as-of date}),{Requested on},{as-of date})";
-/** Whether no date of the record is known on the as-of date; 99999 is a date in 2173. */
-const NOT_RECORDED =
-  "MIN({Requested on},{Confirmed on},{Rejected on},{Filed on},99999)>{as-of date}";
-const IS_FILED = "AND({Filed on}<>0,{Filed on}<={as-of date})";
+const REQUEST_DATE = `IF(${known("Requested on")},{Requested on},{as-of date})`;
+/** Whether a date of the record is known on the as-of date: 1 or 0 for each client, which AND would not return. */
+function known(heading: string): string {
+  return `({${heading}}<>0)*({${heading}}<={as-of date})`;
+}
 
 function money(heading: string, formula: string): CalculatedColumn {
   return { heading, width: 14, format: MONEY, formula };
@@ -99,27 +98,37 @@ export const FILLED_COLUMNS: readonly CalculatedColumn[] = [
   ),
 ];
 
-/** Columns of that sheet with an ordinary formula for each client. */
-export const ROW_COLUMNS: readonly CalculatedColumn[] = [
-  date("Status date", "MIN({as-of date},{Extended due date})"),
+/** Columns of that sheet that an ordinary formula fills for all clients. */
+export const ORDINARY_COLUMNS: readonly CalculatedColumn[] = [
+  date("Status date", "IF({Extended due date}<{as-of date},{Extended due date},{as-of date})"),
+  text(
+    "Extension by the record",
+    `IF({Status before filing}="past due","no",IF(${known("Filed on")},IF({Status before filing}="not requested","no",IF({Status before filing}="rejected","no","yes")),"yes"))`
+  ),
   text(
     "Extension counts",
-    `IF(AND(${NOT_RECORDED},{Valid extension}<>""),{Valid extension},IF(OR({Status before filing}="past due",AND(${IS_FILED},OR({Status before filing}="not requested",{Status before filing}="rejected"))),"no","yes"))`
+    `IF({Valid extension}="",{Extension by the record},IF(${known("Requested on")},{Extension by the record},IF(${known("Confirmed on")},{Extension by the record},IF(${known("Rejected on")},{Extension by the record},IF(${known("Filed on")},{Extension by the record},{Valid extension})))))`
   ),
   money(
     "Paid by the due date",
     `{Total payments}+IF(${REQUEST_DATE}<={Payment due date},{Paid with request},0)`
   ),
   date(
+    "Planned or latest filing date",
+    'IF({Planned filing date}<>0,{Planned filing date},IF({Extension counts}="yes",{Extended due date},{as-of date}))'
+  ),
+  date(
     "Filing date used",
-    `IF(${IS_FILED},{Filed on},MAX({as-of date},IF({Planned filing date}<>0,{Planned filing date},IF({Extension counts}="yes",{Extended due date},{as-of date}))))`
+    `IF(${known("Filed on")},{Filed on},IF({Planned or latest filing date}<{as-of date},{as-of date},{Planned or latest filing date}))`
   ),
   date(
     "Payment date used",
     "IF({Planned payment date}<>0,{Planned payment date},{Filing date used})"
   ),
-  text("Regular due date (long form)", 'TEXT({Regular due date},"ddd, mmm d, yyyy")', 18),
-  money("To reach 90%", "IF({Filed on}<>0,0,MAX({Needed for the 90% test}-{Paid with request},0))"),
+  money(
+    "To reach 90%",
+    "IF({Filed on}<>0,0,IF({Needed for the 90% test}>{Paid with request},{Needed for the 90% test}-{Paid with request},0))"
+  ),
   text("90% test met", 'IF({Paid with request}>={Needed for the 90% test},"yes","no")'),
   text(
     "Filed on time",
@@ -134,6 +143,8 @@ export const ROW_COLUMNS: readonly CalculatedColumn[] = [
     heading: "Urgency",
     width: 12,
     format: "0.000",
-    formula: 'IF({Issues}=0,"",IF({Severity}="problem",2,1)*100000-{Days left}-ROW()/1000)',
+    // The position in the list makes two clients differ who are as urgent as each other.
+    formula:
+      'IF({Issues}=0,"",IF({Severity}="problem",2,1)*100000-{Days left}-SEQUENCE(ROWS({Issues}))/1000)',
   },
 ];

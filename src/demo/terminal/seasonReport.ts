@@ -6,12 +6,13 @@ import {
 } from "@cj-tech-master/excelts";
 import { calendarDate } from "../../calendar/calendarDate";
 import { longDate } from "../../calendar/writtenDate";
+import { SAMPLE_DATE } from "../season/assumptionsSheet";
 import { CHOICE } from "../season/clientChoice";
 import { FIRST_ROW } from "../season/clientsSheet";
 import { headingPlace } from "../season/columnFormulasSheet";
 import { COMPARE_PAYMENTS_CORNER, COMPARE_PAYMENTS_SHEET } from "../season/comparePaymentsSheet";
 import { ESTIMATED_TAX_SHEET, FIRST_INSTALLMENTS_CORNER } from "../season/estimatedTaxSheet";
-import { GLANCE_SHEET, SAMPLE_DATE, STATUS_CORNER, TROUBLE_CORNER } from "../season/glanceSheet";
+import { GLANCE_SHEET, STATUS_CORNER, TROUBLE_CORNER } from "../season/glanceSheet";
 import { PARTIAL_PAYMENTS_CORNER, PARTIAL_PAYMENTS_SHEET } from "../season/partialPaymentsSheet";
 import { OVERALL_CORNER, TOTALS_SHEET } from "../season/totalsSheet";
 import { type TextColumn, textTable } from "./textTable";
