@@ -1,7 +1,6 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE } from "../../addin/clientList";
 import { estimateSheet } from "../../addin/estimateSheet";
-import { cellAddress } from "../../host/cellAddress";
 import { setPage } from "./pageSetup";
 import {
   putNote,
@@ -128,17 +127,20 @@ function addTotalTaxSheet(workbook: Workbook, one: TotalTaxCase): void {
   );
   putNote(sheet, "A4", String(caution));
   styleHeadings(sheet, headingRow, 20);
-  for (let row = CALCULATION + 1; row <= CALCULATION + CALCULATION_ROWS; row += 1)
-    sheet.getCell(cellAddress(row, ITEM_COLUMN + 2)).alignment = { horizontal: "left", indent: 1 };
+  for (let row = FILING_STATUS; row <= CALCULATION + CALCULATION_ROWS; row += 1) {
+    if (row !== headingRow && row !== CALCULATION)
+      sheet.getCell(row, AMOUNT_COLUMN + 1).alignment = { horizontal: "left", indent: 1 };
+    if (row > CALCULATION) sheet.getCell(row, AMOUNT_COLUMN).numFmt = "#,##0";
+  }
   styleFilledTable(
     sheet,
     { row: CALCULATION, column: ITEM_COLUMN },
     { rows: CALCULATION_ROWS, columns: 3 }
   );
-  styleTotal(sheet, BALANCE_DUE, 4);
+  styleTotal(sheet, BALANCE_DUE, AMOUNT_COLUMN);
   setPage(sheet, {
     headingRows: `${headingRow}:${headingRow}`,
-    pagesTall: 3,
+    pagesTall: 2,
     area: `A1:D${CALCULATION + CALCULATION_ROWS}`,
   });
 }
