@@ -6,7 +6,9 @@ import { formulaPieces } from "../../src/demo/workbook/formulaPieces";
 import { ENTERED_COLUMNS } from "../../src/addin/clientList";
 import { currentExcelFile } from "../../src/demo/season/currentExcelFile";
 import { readClients, type SampleClient } from "../../src/demo/season/clients";
+import { FIRST_ANSWERS, LAST_ANSWERS } from "../../src/demo/season/sampleColumns";
 import { GLANCE_SHEET } from "../../src/demo/season/glanceSheet";
+import { fromCatalog } from "../functions/fromCatalog";
 import { worksheetDate } from "../../src/demo/season/sheetStyle";
 import { sampleClients } from "../../src/demo/terminal/sampleClients";
 import { seasonReport } from "../../src/demo/terminal/seasonReport";
@@ -143,6 +145,21 @@ describe("the sample workbook", () => {
       Number(workbook.getWorksheet("Totals")?.getCell(5 + index, 13).result)
     );
     expect(weeks.reduce((total, count) => total + count)).toBeGreaterThan(25);
+  });
+
+  it("has headings that the add-in reads as they are meant, and does not confuse with its own answers", () => {
+    const headings = seasonWorkbook(clients).getWorksheet("Clients")?.getRow(1);
+    const answered = [...FIRST_ANSWERS, ...LAST_ANSWERS].map(({ heading }) => heading);
+    const row = Array.from({ length: headings?.cellCount ?? 0 }, (_heading, index) =>
+      String(headings?.getCell(index + 1).value ?? "")
+    ).filter((heading) => heading !== "" && !heading.startsWith("[object"));
+    const [, ...read] = fromCatalog("ROSTERHEADINGS")(
+      [[...row, ...answered], [...row, ...answered].map(() => 1)],
+      [[2025]]
+    ) as string[][];
+    expect(row).toEqual(ENTERED_COLUMNS.map(({ heading }) => heading));
+    const used = read.filter(([, as]) => as !== "not used").map(([heading]) => heading);
+    expect(used).toEqual(row.filter((heading) => !["Still needed", "Notes"].includes(heading)));
   });
 
   it("uses no formula that depends on the current date", () => {
