@@ -4,8 +4,11 @@ import { runsInBrowser } from "./browser/browser";
 import { runsPython } from "./otherLibraries/python";
 
 const root = new URL("..", import.meta.url).pathname;
+/** Only among the long runs, where LibreOffice is installed. */
+export const LIBRE_OFFICE_TESTS = "test/otherLibraries/libreOffice.test.ts";
 const exclude = [
   ...configDefaults.exclude,
+  LIBRE_OFFICE_TESTS,
   ...(runsInBrowser ? [] : ["test/browser/**"]),
   ...(runsPython ? [] : ["test/otherLibraries/**"]),
 ];

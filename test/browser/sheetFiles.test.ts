@@ -107,6 +107,25 @@ describe("a saved copy of the sample", () => {
     await expect.poll(() => cell("Season at a glance", "B10"), { timeout: 30_000 }).toBe(26);
   });
 
+  it("has only the typed cell changed, and every other part byte for byte", async () => {
+    const before = unzipSync(await savedFile());
+    await page.evaluate(() => {
+      (globalThis as Grid).demoSheet.grid.api
+        .getActiveWorkbook()
+        .getSheetByName("Clients")
+        .getRange("AB55")
+        .setValue("typed");
+    });
+    const after = unzipSync(await savedFile());
+    const changed = Object.keys(before).filter(
+      (name) => !Buffer.from(before[name] ?? []).equals(Buffer.from(after[name] ?? []))
+    );
+    expect(Object.keys(after)).toEqual(Object.keys(before));
+    expect(changed).toHaveLength(1);
+    const sheet = strFromU8(after[changed[0] ?? ""] ?? new Uint8Array());
+    expect(sheet).toMatch(/<c r="AB55"[^>]*><v>typed<\/v><\/c>/);
+  });
+
   it("has only what is shown after rows have moved, and formulas that moved with them", async () => {
     await page.evaluate(() => {
       (globalThis as Grid).demoSheet.grid.api

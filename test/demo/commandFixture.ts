@@ -1,5 +1,5 @@
 import { demoCommand } from "../../src/demo/terminal/demoCommand";
-import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
+import { recalculateFile } from "../../src/demo/workbook/workbook";
 import { fixtureHost } from "../host/fixtureAddIn";
 import { formula, workbookFile } from "./workbookFixture";
 

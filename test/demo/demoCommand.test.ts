@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { NotBuilt } from "../../src/host/builtAddIn";
 import { demoCommand } from "../../src/demo/terminal/demoCommand";
 import { DONE, INCOMPLETE, REFUSED } from "../../src/demo/terminal/exitCode";
-import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
+import { recalculateFile } from "../../src/demo/workbook/workbook";
 import { fixtureHost } from "../host/fixtureAddIn";
 import { goodWorkbook, run } from "./commandFixture";
 import { formula, newFolder, workbookFile } from "./workbookFixture";

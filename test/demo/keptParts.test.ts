@@ -178,3 +178,46 @@ it("a sheet that has no cells keeps its place among the others", () => {
   expect(text(SHEET)).toBe("<chartsheet/>");
   expect(report.notCalculated).toEqual([]);
 });
+
+describe("the mark of a dynamic array", () => {
+  const SPILL = '<row r="1"><c r="A1"><f>EXT.DOUBLE({1,2})</f><v>777</v></c></row>';
+  const inside = (text: string, name: string): string =>
+    new RegExp(`<${name} .*</${name}>`).exec(text)?.[0] ?? "";
+  const order = (text: string): string[] =>
+    [...text.matchAll(/<(metadataTypes|futureMetadata|cellMetadata|valueMetadata)\b/g)].map(
+      ([, name = ""]) => name
+    );
+
+  it("is added to a file without metadata, with its relationship and content type", () => {
+    const { text } = written(oneSheet(SPILL));
+    const metadata = text("xl/metadata.xml");
+    expect(order(metadata)).toEqual(["metadataTypes", "futureMetadata", "cellMetadata"]);
+    expect(inside(metadata, "cellMetadata")).toBe(
+      '<cellMetadata count="1"><bk><rc t="1" v="0"/></bk></cellMetadata>'
+    );
+    expect(text(RELATIONS)).toContain('/sheetMetadata" Target="/xl/metadata.xml"/>');
+    expect(text(TYPES)).toContain('<Override PartName="/xl/metadata.xml"');
+    expect(text(SHEET)).toMatch(/<c r="A1" cm="1"><f t="array" ref="A1(?::B1)?">/);
+  });
+
+  it("is added to metadata of another kind, in the order of the format", () => {
+    const rich =
+      '<metadata xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main"><metadataTypes count="1"><metadataType name="XLRICHVALUE"/></metadataTypes><futureMetadata name="XLRICHVALUE" count="1"><bk><extLst><ext uri="{x}"/></extLst></bk></futureMetadata><valueMetadata count="1"><bk><rc t="1" v="0"/></bk></valueMetadata></metadata>';
+    const parts = replaced(
+      withPart(oneSheet(SPILL), "xl/metadata.xml", rich),
+      RELATIONS,
+      "</Relationships>",
+      '<Relationship Id="rId9" Type="http://schemas.openxmlformats.org/officeDocument/2006/relationships/sheetMetadata" Target="metadata.xml"/></Relationships>'
+    );
+    const metadata = written(parts).text("xl/metadata.xml");
+    expect(order(metadata)).toEqual([
+      "metadataTypes",
+      "futureMetadata",
+      "futureMetadata",
+      "cellMetadata",
+      "valueMetadata",
+    ]);
+    expect(inside(metadata, "cellMetadata")).toContain('<rc t="2" v="0"/>');
+    expect(inside(metadata, "metadataTypes")).toMatch(/count="2".*XLRICHVALUE.*XLDAPR/);
+  });
+});

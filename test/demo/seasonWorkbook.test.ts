@@ -2,7 +2,7 @@ import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { STAGES } from "../../src/calculation/season/requestStage";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
-import { formulaPieces } from "../../src/demo/workbook/formulaPieces";
+import { formulaPieces } from "../../src/host/formulaPieces";
 import { ENTERED_COLUMNS } from "../../src/addin/clientList";
 import { currentExcelFile } from "../../src/demo/season/currentExcelFile";
 import { readClients, type SampleClient } from "../../src/demo/season/clients";

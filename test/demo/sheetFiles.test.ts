@@ -276,6 +276,29 @@ describe("a saved file", () => {
     expect([bold, wide, renamed]).toEqual([undefined, undefined, undefined]);
   });
 
+  it("is made anew when a defined name was changed, but not when names are in another order", async () => {
+    const { loaded, snapshot } = await openedSample();
+    const withNames = (change: (text: string) => string) => {
+      const typed = structuredClone(snapshot);
+      for (const resource of typed.resources ?? []) resource.data = change(resource.data);
+      return gridChanges(content(typed, answers), snapshot, loaded, names);
+    };
+    expect(withNames((text) => text.replace("$B$3", "$B$4"))).toBeUndefined();
+    expect(withNames((text) => text.replace("Mine!", "=Mine!"))).toBeDefined();
+  });
+
+  it("has a number without a format where the format was removed", async () => {
+    const { parts, loaded, snapshot } = await openedSample();
+    const typed = structuredClone(snapshot);
+    const cells = (Object.values(typed.sheets)[0]?.cellData ?? {}) as Cells;
+    Object.assign(cells[2]?.[1] ?? {}, { s: { n: { pattern: "" } } });
+    const found = gridChanges(content(typed, answers), snapshot, loaded, names);
+    const workbook = new Workbook();
+    await workbook.xlsx.load(patchedFile(parts, found?.changes ?? new Map()).bytes);
+    const format = workbook.getWorksheet("Mine")?.getCell("B3").numFmt;
+    expect([undefined, "General"]).toContain(format);
+  });
+
   it("names what it may lose when it is made anew", async () => {
     const { parts } = await openedSample();
     expect(lossSentence(parts)).not.toContain("macros");

@@ -66,7 +66,7 @@ describe("a formula that is not calculated", () => {
     const found = await reasons({
       A1: "SUMPRODUCT(YEAR(Z1:Z3))",
       A2: "SUMPRODUCT((Z1:Z3>46001)*1)",
-      A3: "SUM(COUNTIF(Z1:Z3,Z1:Z2))",
+      A3: "SUMPRODUCT(COUNTIF(Z1:Z3,Z1:Z2))",
       A4: "COUNTIF(Z1:Z3,Z1)",
     });
     expect(found).toEqual({

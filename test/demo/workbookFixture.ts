@@ -6,8 +6,7 @@ import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { strFromU8, unzipSync } from "fflate";
 import { afterAll } from "vitest";
 import type { StandInHost } from "../../src/host/standInHost";
-import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
-import type { RecalculatedWorkbook } from "../../src/demo/workbook/workbook";
+import { recalculateFile, type RecalculatedWorkbook } from "../../src/demo/workbook/workbook";
 import { fixtureHost } from "../host/fixtureAddIn";
 
 const folders: string[] = [];

@@ -1,7 +1,7 @@
 import { readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { describe, expect, it } from "vitest";
-import { recalculateFile } from "../../src/demo/workbook/recalculateFile";
+import { recalculateFile } from "../../src/demo/workbook/workbook";
 import { unpackedParts } from "../../src/demo/workbook/unpackedParts";
 import { newFolder } from "../demo/workbookFixture";
 import { fixtureHost } from "../host/fixtureAddIn";

@@ -1,6 +1,8 @@
+import { spawnSync } from "node:child_process";
 import { defineConfig } from "vitest/config";
-import { common } from "../vitest.config";
+import { common, LIBRE_OFFICE_TESTS } from "../vitest.config";
 
+const hasLibreOffice = spawnSync("soffice", ["--version"], { stdio: "ignore" }).status === 0;
 const HOURS = 3_600_000;
 
 /** The long runs: files that are also among the tests, with many more cases each. The files run one after another. */
@@ -13,6 +15,7 @@ export default defineConfig({
       "test/secondOpinion/**/*.test.ts",
       "test/functions/fuzz.test.ts",
       "test/demo/hostile*.test.ts",
+      ...(hasLibreOffice ? [LIBRE_OFFICE_TESTS] : []),
       "test/supply/freshBuild.test.ts",
     ],
     env: { RUN_LENGTH: "long" },

@@ -21,8 +21,11 @@ function download(content: Blob, name: string): void {
   URL.revokeObjectURL(link.href);
 }
 
-function copyName(name: string): string {
-  return name.replace(/(\.xls[xm]|\.xlt[xm])?$/i, (ending) => `.copy${ending || ".xlsx"}`);
+/** The name of a copy. A file that was made anew has no macros and is no template, so it has the ordinary ending. */
+function copyName(name: string, isNew: boolean): string {
+  return name.replace(/(\.xls[xm]|\.xlt[xm])?$/i, (ending) =>
+    isNew || ending === "" ? ".copy.xlsx" : `.copy${ending}`
+  );
 }
 
 /** Says that a workbook is open, and what the grid does not show of it. */
@@ -79,10 +82,10 @@ export function offerFiles(files: GridFiles, controls: FileControls, ask: Ask): 
   });
   save.addEventListener("click", () => {
     doing(async () => {
-      const copy = copyName(name);
-      const content = await files.content(ask);
-      if (content === undefined) return "Nothing was saved.";
-      download(content, copy);
+      const saved = await files.content(ask);
+      if (saved === undefined) return "Nothing was saved.";
+      const copy = copyName(name, saved.isNew);
+      download(saved.blob, copy);
       files.unsaved.clear();
       return `Saved as ${copy} in the downloads of the browser.`;
     });

@@ -7,7 +7,9 @@ import type { OwnFunctionNames } from "../workbook/ownFunctionNames";
 import type { SheetChanges } from "../workbook/patchedSheet";
 import type { LoadedWorkbook } from "../workbook/readWorkbook";
 import type { SheetStore, StoredFormula } from "../workbook/sheetStore";
+import { unshare } from "../workbook/sharedFormula";
 import { type GridContent, styleOf, valueOf, type WrittenCell } from "./gridContent";
+import { hasSameNames } from "./gridNames";
 
 /** The changes of cells that were made in the grid, by the name of their sheet. */
 export interface GridChanges {
@@ -84,9 +86,10 @@ class SheetComparison {
     const old = this.before.cellData?.[row]?.[column];
     const lookBefore = styleOf(old, this.opened) ?? {};
     if (hasOtherLook(style, lookBefore)) this.hasOtherLook = true;
-    const isFormat = !same(style.n, lookBefore.n) && style.n?.pattern !== undefined;
+    // Without a format, or with an empty one, the grid shows a number as it is.
+    const isFormat = !same(style.n, lookBefore.n) && style.n !== undefined;
     const format: CellChange = isFormat
-      ? { format: style.n?.pattern ?? "", replacesFormat: true }
+      ? { format: style.n?.pattern || "General", replacesFormat: true }
       : {};
     const present = this.store?.find(row + 1, column + 1);
     const stored = present?.ownFormula;
@@ -148,19 +151,6 @@ class SheetComparison {
   }
 }
 
-/** Cells of a shared formula of which one changes are each given their own text. */
-function unshare(changes: SheetChanges, formulas: readonly StoredFormula[]): void {
-  const isChanged = ({ row, column }: StoredFormula): boolean =>
-    changes.get(row)?.get(column)?.formula !== undefined;
-  const groups = new Set(formulas.filter(isChanged).map(({ group }) => group));
-  for (const formula of formulas) {
-    const { row, column, group, text } = formula;
-    if (group === undefined || !groups.has(group) || isChanged(formula)) continue;
-    const cells = changes.get(row) ?? new Map<number, CellChange>();
-    changes.set(row, cells.set(column, { ...cells.get(column), formula: text }));
-  }
-}
-
 /**
  * What was changed in the grid, as far as it can be put into the file that was opened: values, formulas and number formats of cells.
  *
@@ -177,6 +167,7 @@ export function gridChanges(
   names: OwnFunctionNames
 ): GridChanges | undefined {
   if (!same(content.snapshot.sheetOrder, opened.sheetOrder)) return undefined;
+  if (!hasSameNames(content.snapshot, opened)) return undefined;
   const changes = new Map<string, SheetChanges>();
   let formulasChange = false;
   for (const { id, data, cells } of content.sheets) {
@@ -191,7 +182,8 @@ export function gridChanges(
     comparison.emptied(cells);
     unshare(
       comparison.changes,
-      loaded.formulas.filter(({ sheet }) => sheet === name)
+      loaded.formulas.filter(({ sheet }) => sheet === name),
+      names
     );
     changes.set(name, comparison.changes);
     formulasChange ||= comparison.formulasChange;

@@ -21,6 +21,12 @@ const MOVES_CELLS =
   /^sheet\.mutation\.(insert-(row|col)|remove-(rows|col)|move-(rows|columns|range)|reorder-range)$/;
 const CHART = /^\/?xl\/charts\/chart(Ex)?\d*\.xml$/i;
 
+/** A file made from the content of the grid. */
+export interface SavedFile {
+  readonly blob: Blob;
+  readonly isNew: boolean;
+}
+
 function blobOf(bytes: Uint8Array): Blob {
   return new Blob([bytes as BlobPart], { type: KIND });
 }
@@ -66,20 +72,24 @@ export class GridFiles {
    * changes the file is made anew.
    *
    * @param ask - Asks whether the file may lose what the question lists.
-   * @returns The file; undefined if it may not.
+   * @returns The file, and whether it was made anew, so that it is an ordinary workbook without macros; undefined if it may not.
    */
-  async content(ask: Ask): Promise<Blob | undefined> {
+  async content(ask: Ask): Promise<SavedFile | undefined> {
     await finishEntry(this.#grid);
     const content = gridContent(this.#grid);
     const [file, opened] = [this.#file, this.#opened];
     const changed =
       file && opened && gridChanges(content, opened.snapshot, file.loaded, this.#names);
-    if (changed)
-      return blobOf(patchedFile(file.parts, changed.changes, changed.formulasChange).bytes);
+    if (changed) {
+      const { bytes } = patchedFile(file.parts, changed.changes, changed.formulasChange);
+      // A file that could not be opened again is not offered.
+      openWorkbookFile("The copy", bytes, this.#names);
+      return { blob: blobOf(bytes), isNew: false };
+    }
     const loss = file && lossSentence(file.parts);
     if (loss !== undefined && !(await ask(loss, "Save anyway"))) return undefined;
     const workbook = contentWorkbook(content, this.#names, opened);
-    return blobOf(new Uint8Array(await workbook.xlsx.writeBuffer()));
+    return { blob: blobOf(new Uint8Array(await workbook.xlsx.writeBuffer())), isNew: true };
   }
 
   /** The number of charts in the open workbook. The grid does not show them. */

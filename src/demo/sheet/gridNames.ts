@@ -43,6 +43,27 @@ export function gridNames(
   return { name: TITLE, data };
 }
 
+function namesOf({ resources }: IWorkbookData): readonly GridName[] {
+  const resource = resources?.find(({ name }) => name === TITLE);
+  return Object.values(JSON.parse(resource?.data || "{}") as Readonly<Record<string, GridName>>);
+}
+
+/**
+ * Whether the defined names of the grid are those of other data of it.
+ *
+ * @param present - The grid's data.
+ * @param opened - The grid's data as they were opened.
+ */
+export function hasSameNames(present: IWorkbookData, opened: IWorkbookData): boolean {
+  const texts = (data: IWorkbookData): string[] =>
+    namesOf(data)
+      .map(({ name, formulaOrRefString, localSheetId }) =>
+        [name, formulaOrRefString.replace(/^=/, ""), localSheetId].join(" ")
+      )
+      .sort();
+  return texts(present).join("\n") === texts(opened).join("\n");
+}
+
 /**
  * Gives a new workbook the defined names of the grid.
  *
@@ -55,9 +76,7 @@ export function addFileNames(
   workbook: Workbook,
   names: OwnFunctionNames
 ): void {
-  const resource = snapshot.resources?.find(({ name }) => name === TITLE);
-  const entries = JSON.parse(resource?.data || "{}") as Readonly<Record<string, GridName>>;
-  for (const { name, formulaOrRefString } of Object.values(entries)) {
+  for (const { name, formulaOrRefString } of namesOf(snapshot)) {
     const means = formulaOrRefString.replace(/^=/, "");
     if (BLOCK.test(means)) workbook.definedNames.add(means, name);
     else workbook.definedNames.addFormula(name, fileSpelling(means, names));

@@ -69,14 +69,23 @@ function writeWhole(file: string, bytes: Uint8Array): void {
  * Writes the workbook under another name beside the output and then renames it, so that no half file remains. An existing file is
  * replaced only with force.
  *
+ * @param output - The file.
+ * @param bytes - Its content.
+ * @param force - Whether an existing file is replaced.
+ * @param write - Writes a new file.
  * @throws UsageError with the reason in one sentence.
  */
-export function writeOutput(output: string, bytes: Uint8Array, force: boolean): void {
+export function writeOutput(
+  output: string,
+  bytes: Uint8Array,
+  force: boolean,
+  write = writeWhole
+): void {
   const isPresent = statSync(output, { throwIfNoEntry: false }) !== undefined;
   const target = isPresent ? realpathSync(output) : output;
   const beside = `${target}.${String(process.pid)}.part`;
   try {
-    writeWhole(beside, bytes);
+    write(beside, bytes);
     if (!force && statSync(target, { throwIfNoEntry: false }) !== undefined)
       throw Object.assign(new Error(), { code: "EEXIST" });
     renameSync(beside, target);

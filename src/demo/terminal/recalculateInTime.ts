@@ -19,14 +19,16 @@ interface Message {
  * @param path - The file.
  * @param blankHabit - How the host passes blank cells.
  * @param longest - The most seconds.
+ * @param program - The program of that process.
  * @throws NotAWorkbook with the reason in one sentence.
  */
 export async function recalculateInTime(
   path: string,
   blankHabit: BlankHabit,
-  longest = LONGEST
+  longest = LONGEST,
+  program = PROGRAM
 ): Promise<RecalculatedWorkbook> {
-  const child = fork(PROGRAM, [path, blankHabit], {
+  const child = fork(program, [path, blankHabit], {
     execArgv: ["--import", "tsx"],
     serialization: "advanced",
   });

@@ -1,6 +1,6 @@
 import type { BlankHabit } from "../../host/argumentMarshalling";
 import { hostOfBuiltAddIn, NotBuilt } from "../../host/builtAddIn";
-import { recalculateFile } from "../workbook/recalculateFile";
+import { recalculateFile } from "../workbook/workbook";
 import { NotAWorkbook } from "../workbook/workbookFile";
 
 const [path = "", blankHabit = "null"] = process.argv.slice(2);

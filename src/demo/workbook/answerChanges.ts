@@ -4,21 +4,17 @@ import type { AnsweredCall } from "./functionBridge";
 import { type CellChange, fileValue } from "./cellChange";
 import type { SheetChanges } from "./patchedSheet";
 import type { Recalculation } from "./recalculation";
+import { unshare } from "./sharedFormula";
 import type { SheetStore, StoredFormula } from "./sheetStore";
 
 /** A call that is the whole formula sets the number formats of the cells; a nested call cannot. */
-function wholeCall(formula: StoredFormula, recalculation: Recalculation): AnsweredCall | undefined {
-  const pieces = recalculation.names.pieces(formula.text).filter(({ kind }) => kind !== "space");
-  const [first] = pieces;
-  if (first?.kind !== "call" || recalculation.names.find(first.text) === undefined)
-    return undefined;
-  let depth = 0;
-  for (const [index, piece] of pieces.entries()) {
-    if (piece.text === "(") depth += 1;
-    if (piece.text === ")") depth -= 1;
-    if (index > 0 && depth === 0 && index < pieces.length - 1) return undefined;
-  }
-  return recalculation.bridge.calls.get(formula.site)?.at(-1);
+function wholeCall(
+  { site }: StoredFormula,
+  recalculation: Recalculation
+): AnsweredCall | undefined {
+  const tree = recalculation.analysed[site]?.tree;
+  const isOwn = tree?.type === 9 && recalculation.names.find(tree.name) !== undefined;
+  return isOwn ? recalculation.bridge.calls.get(site)?.at(-1) : undefined;
 }
 
 class SheetAnswers {
@@ -56,21 +52,6 @@ class SheetAnswers {
     }
   }
 
-  /** Cells of a shared formula of which one changes its text are each given their own text. */
-  unshare(formulas: readonly StoredFormula[]): void {
-    const touched = new Set(
-      formulas
-        .filter(({ row, column }) => this.changes.get(row)?.get(column)?.formula !== undefined)
-        .map(({ group }) => group)
-    );
-    touched.delete(undefined);
-    for (const { group, row, column, text } of formulas) {
-      if (!touched.has(group) || this.changes.get(row)?.get(column)?.formula !== undefined)
-        continue;
-      this.put(row, column, { formula: fileSpelling(text, this.recalculation.names) });
-    }
-  }
-
   #formulaChange(formula: StoredFormula): CellChange {
     const { row, column, kind, text, height, width } = formula;
     const spelled = fileSpelling(text, this.recalculation.names);
@@ -105,7 +86,7 @@ export function answerChanges(recalculation: Recalculation): Map<string, SheetCh
       const answers = new SheetAnswers(store, recalculation);
       const formulas = loaded.formulas.filter(({ sheet }) => sheet === store.name);
       for (const formula of formulas) if (calculated.has(formula.site)) answers.addFormula(formula);
-      answers.unshare(formulas);
+      unshare(answers.changes, formulas, recalculation.names);
       return [store.name, answers.changes] as const;
     })
   );

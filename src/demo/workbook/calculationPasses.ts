@@ -1,8 +1,9 @@
 import { calculateFormulas, type WorkbookLike } from "@cj-tech-master/excelts/formula";
-import type { AnalysedFormula } from "./formulaAnalysis";
+import { columnLetters, columnNumber } from "../../host/cellAddress";
+import { type AnalysedFormula, WHOLE_SPILL } from "./formulaAnalysis";
+import { type FormulaNode, formulaText, plainFunctionName, withChildren } from "./formulaTree";
 import type { FunctionBridge } from "./functionBridge";
 import type { SheetStore, StoredFormula } from "./sheetStore";
-import { refersToSpill, withSpillBlocks } from "./spillReferences";
 
 /** The library forgets formula texts beyond 10,000, and then skips cells without a message. */
 const FORMULAS_IN_A_PASS = 9_000;
@@ -92,9 +93,7 @@ export class CalculationPasses {
   #runOnce(): void {
     for (const pass of this.#passes) {
       const { formulas } = pass;
-      for (const formula of formulas) {
-        if (refersToSpill(formula.text)) this.#refreshSpillReference(formula);
-      }
+      for (const formula of formulas) this.#writeSpillReferences(formula);
       for (const formula of formulas) {
         formula.active = true;
         formula.answers = 0;
@@ -125,10 +124,29 @@ export class CalculationPasses {
     }
   }
 
-  #refreshSpillReference(formula: StoredFormula): void {
-    const text = formula.spillText ?? formula.calculationText;
-    formula.spillText = text;
-    formula.calculationText = withSpillBlocks(text, formula.sheet, this.#sheets);
+  /** Replaces references to whole spills by the blocks that the spills fill now. */
+  #writeSpillReferences({ site, sheet }: StoredFormula): void {
+    const { tree, references } = this.input.analysed[site] ?? {};
+    const formula = this.input.formulas[site];
+    if (formula === undefined || tree === undefined || !references?.functions.has(WHOLE_SPILL))
+      return;
+    const written = (node: FormulaNode): FormulaNode => {
+      const start =
+        node.type === 9 && plainFunctionName(node.name) === WHOLE_SPILL ? node.args[0] : undefined;
+      if (start?.type !== 5) return withChildren(node, written);
+      const [row, column] = [Number(start.row), columnNumber(start.col)];
+      const home = this.#sheets.get((start.sheet ?? sheet).toLowerCase());
+      const spill = home?.find(row, column)?.ownFormula;
+      if (spill === undefined) return node;
+      const [bottom, right] = [row + spill.height - 1, column + spill.width - 1];
+      return {
+        ...start,
+        type: 6,
+        start,
+        end: { ...start, row: String(bottom), col: columnLetters(right) },
+      };
+    };
+    formula.calculationText = formulaText(written(tree));
   }
 
   #uses(functions: readonly string[]): boolean {

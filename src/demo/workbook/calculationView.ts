@@ -14,14 +14,14 @@ type EngineTable = ReturnType<NonNullable<WorksheetLike["getTables"]>>[number];
 type UserFunctions = NonNullable<WorkbookLike["userFunctions"]>;
 
 function engineTable(table: TablePlace): EngineTable {
-  const { name, top, left, columns, dataRows, hasHeader, hasTotals } = table;
+  const { name, top, left, bottom, columns, hasHeader, hasTotals } = table;
   return {
     table: {
       name,
       tl: { row: top, col: left },
       columns: columns.map((column) => ({ name: column })),
       // Only the number of rows is used; their cells are read from the sheet.
-      rows: new Array<unknown[]>(dataRows),
+      rows: new Array<unknown>(bottom - top + 1 - Number(hasHeader) - Number(hasTotals)),
       headerRow: hasHeader,
       totalsRow: hasTotals,
     },

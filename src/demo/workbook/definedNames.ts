@@ -1,49 +1,55 @@
 import type { DefinedNamesLike } from "@cj-tech-master/excelts/formula";
-import { readAddress } from "../../host/cellAddress";
-import { calculationText } from "./calculationText";
+import { joined } from "../../host/formulaPieces";
+import { EngineFormula } from "./engineFormula";
+import { formulaText, type FormulaNode, parseFormula } from "./formulaTree";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 import type { LoadedWorkbook } from "./readWorkbook";
+import type { ReferenceWorld } from "./referenceWorld";
 
 /** Marks calls made through a defined name, which belong to no particular cell. */
 const NAME_SITE = -1;
 
-/** The defined names of the workbook as the calculation reads them. */
-export interface CalculationNames extends DefinedNamesLike {
-  /** The texts that a name refers to from a sheet; undefined for an unknown name. */
-  find(name: string, sheet: string): readonly string[] | undefined;
+/** The sheets, tables and names of a workbook, as analysis and calculation read them. */
+export interface CalculationWorld extends ReferenceWorld {
+  readonly names: OwnFunctionNames;
+  /** The names for the calculating library. */
+  readonly definedNames: DefinedNamesLike;
 }
 
-/** Reads the defined names and writes the calls of our functions in them as the calculation needs them. */
-export function calculationNames(
+/** Reads the defined names, and writes them as the calculation needs them. */
+export function calculationWorld(
   loaded: LoadedWorkbook,
   names: OwnFunctionNames
-): CalculationNames {
-  const sheets = loaded.sheets.map(({ name }) => name.toLowerCase());
+): CalculationWorld {
+  const sheets = loaded.sheets.map(({ name }) => name);
   const entries = loaded.definedNames.map((entry) => ({
     ...entry,
-    ranges: entry.ranges.map((text) => calculationText(text, NAME_SITE, names)),
+    trees: entry.ranges.flatMap((text) => parseFormula(joined(names.pieces(text))) ?? []),
   }));
-  return {
-    getAllEntries: () => entries,
-    getAllNames: () => entries,
-    find(name, sheet) {
-      const candidates = entries.filter((entry) => entry.name.toUpperCase() === name.toUpperCase());
-      const own = sheets.indexOf(sheet.toLowerCase());
+  const forEngine: ReturnType<DefinedNamesLike["getAllEntries"]> = [];
+  const world: CalculationWorld = {
+    sheets,
+    tables: loaded.sheets.flatMap((sheet) => sheet.tables),
+    names,
+    definedName(name, sheet) {
+      const found = entries.filter((entry) => entry.name.toUpperCase() === name.toUpperCase());
+      const own = sheets.findIndex((each) => each.toLowerCase() === sheet.toLowerCase());
       const entry =
-        candidates.find(({ localSheetId }) => localSheetId === own) ??
-        candidates.find(({ localSheetId }) => localSheetId === undefined);
-      return entry?.ranges;
+        found.find(({ localSheetId }) => localSheetId === own) ??
+        found.find(({ localSheetId }) => localSheetId === undefined);
+      return entry?.trees;
     },
+    definedNames: { getAllEntries: () => forEngine, getAllNames: () => forEngine },
   };
-}
-
-/** Whether a name's text is a block of more than one cell. */
-export function isSeveralCells(texts: readonly string[]): boolean {
-  if (texts.length > 1) return true;
-  const address = (texts[0] ?? "").replace(/^.*!/, "");
-  const block = readAddress(address);
-  if (block === undefined) return /[:(]/.test(address);
-  return block.top !== block.bottom || block.left !== block.right;
+  for (const entry of entries) {
+    const place = { sheet: sheets[entry.localSheetId ?? -1] ?? "", row: 1, column: 1 };
+    const engineFormula = new EngineFormula(NAME_SITE, place, true, world);
+    const written = (tree: FormulaNode): string => formulaText(engineFormula.of(tree));
+    const { trees, ranges, ...named } = entry;
+    const isRead = trees.length === ranges.length;
+    forEngine.push({ ...named, ranges: isRead ? trees.map(written) : [...ranges] });
+  }
+  return world;
 }
 
 const BLOCKS = /^(?:(?:'(?:[^']|'')*'|[^'!,()"]+)!)?\$?[A-Z]*\$?\d*(?::\$?[A-Z]*\$?\d*)?$/i;

@@ -75,3 +75,27 @@ export function dependencyOrder(
   }
   return { order, circles };
 }
+
+/**
+ * Carries a mark from formulas to those that depend on them. A spill can make a formula depend on one later in the order, so this repeats
+ * until nothing is marked.
+ */
+export function spreadMarks(
+  order: readonly number[],
+  restsOn: (formula: number) => Iterable<number>,
+  isMarked: (formula: number) => boolean,
+  mark: (formula: number, cause: number) => void
+): void {
+  for (let isChanged = order.some(isMarked); isChanged;) {
+    isChanged = false;
+    for (const formula of order) {
+      if (isMarked(formula)) continue;
+      for (const cause of restsOn(formula)) {
+        if (!isMarked(cause)) continue;
+        mark(formula, cause);
+        isChanged = true;
+        break;
+      }
+    }
+  }
+}

@@ -1,12 +1,5 @@
-import {
-  type PackageParts,
-  partText,
-  putText,
-  type Relation,
-  relations,
-  relationsPart,
-} from "./workbookPackage";
-import { attribute, firstElement, xmlElements, withChild } from "./xmlText";
+import { type PackageParts, partText, putText, relations, relationsPart } from "./workbookPackage";
+import { attribute, firstElement, withChild, withElement, xmlElements } from "./xmlText";
 
 const KIND = "XLDAPR";
 const NAMESPACE = "http://schemas.microsoft.com/office/spreadsheetml/2017/dynamicarray";
@@ -14,10 +7,13 @@ const METADATA_TYPE = `metadataType name="${KIND}" minSupportedVersion="120000" 
 const CONTENT_TYPE =
   "application/vnd.openxmlformats-officedocument.spreadsheetml.sheetMetadata+xml";
 
-function metadataRelation(parts: PackageParts, workbook: string): Relation | undefined {
-  return relations(parts, workbook).find(
-    ({ kind, part }) => kind === "sheetMetadata" && part !== undefined && parts.has(part)
-  );
+/** What follows the future metadata in a metadata part. */
+const AFTER_FUTURE = ["cellMetadata", "valueMetadata"];
+
+function metadataPart(parts: PackageParts, workbook: string): string | undefined {
+  const { part = "" } =
+    relations(parts, workbook).find(({ kind }) => kind === "sheetMetadata") ?? {};
+  return parts.has(part) ? part : undefined;
 }
 
 /** The numbers, as cells refer to them, of the metadata that mark a dynamic array. */
@@ -37,60 +33,70 @@ function marksIn(text: string): Set<string> {
 
 /** The values of the attribute `cm` that mark the cell of a dynamic array. */
 export function dynamicArrayMarks(parts: PackageParts, workbook: string): ReadonlySet<string> {
-  const { part } = metadataRelation(parts, workbook) ?? {};
+  const part = metadataPart(parts, workbook);
   return part === undefined ? new Set() : marksIn(partText(parts, part));
 }
 
+/** The text of a metadata part with the mark of a dynamic array. */
 function withMark(text: string): string {
-  const root = firstElement(text, "metadata");
-  if (root === undefined) return text;
-  const { prefix } = root;
-  const count = (list: string, item: string): number =>
-    [...xmlElements(firstElement(text, list)?.inside ?? "", item)].length;
+  const prefix = firstElement(text, "metadata")?.prefix ?? "";
+  const types = (): string[] =>
+    [...xmlElements(changed, "metadataType")].map(({ tag }) => attribute(tag, "name") ?? "");
   let changed = text;
-  const add = (list: string, child: string, number: number, before: readonly string[]): void => {
-    const present = firstElement(changed, list);
-    if (present !== undefined) {
-      changed = withChild(changed, present, child, number);
-      return;
-    }
-    const next = before.map((name) => firstElement(changed, name)).find(Boolean);
-    const at = next?.start ?? changed.lastIndexOf(`</${prefix}metadata>`);
-    const made = `<${prefix}${list} count="${String(number)}">${child}</${prefix}${list}>`;
-    changed = `${changed.slice(0, at)}${made}${changed.slice(at)}`;
+  const needList = (list: string, before: readonly string[]): void => {
+    const empty = `<${prefix}${list} count="0"></${prefix}${list}>`;
+    if (firstElement(changed, list) === undefined) changed = withElement(changed, empty, before);
   };
-  const types = count("metadataTypes", "metadataType");
-  const found = [...xmlElements(text, "metadataType")].findIndex(
-    ({ tag }) => attribute(tag, "name") === KIND
-  );
-  if (found < 0) {
-    add("metadataTypes", `<${prefix}${METADATA_TYPE}`, types + 1, []);
-    const at = ["cellMetadata", "valueMetadata"]
-      .map((name) => firstElement(changed, name)?.start)
-      .find((start) => start !== undefined);
-    const end = at ?? changed.lastIndexOf(`</${prefix}metadata>`);
-    changed = `${changed.slice(0, end)}<${prefix}futureMetadata name="${KIND}" count="1"><${prefix}bk><${prefix}extLst><${prefix}ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}"><xda:dynamicArrayProperties xmlns:xda="${NAMESPACE}" fDynamic="1" fCollapsed="0"/></${prefix}ext></${prefix}extLst></${prefix}bk></${prefix}futureMetadata>${changed.slice(end)}`;
+  if (!types().includes(KIND)) {
+    needList("metadataTypes", [
+      "metadataStrings",
+      "mdxMetadata",
+      "futureMetadata",
+      ...AFTER_FUTURE,
+    ]);
+    changed = withChild(changed, "metadataTypes", () => `<${prefix}${METADATA_TYPE}`);
+    const properties = `<xda:dynamicArrayProperties xmlns:xda="${NAMESPACE}" fDynamic="1" fCollapsed="0"/>`;
+    const future = `<futureMetadata name="${KIND}" count="1"><bk><extLst><ext uri="{bdbb8cdc-fa1e-496e-a857-3c3f30c029c3}">${properties}</ext></extLst></bk></futureMetadata>`;
+    changed = withElement(changed, future.replace(/<(\/?)(?!xda)/g, `<$1${prefix}`), AFTER_FUTURE);
   }
-  const type = found < 0 ? types + 1 : found + 1;
+  needList("cellMetadata", AFTER_FUTURE.slice(1));
+  const type = types().indexOf(KIND) + 1;
   const mark = `<${prefix}bk><${prefix}rc t="${String(type)}" v="0"/></${prefix}bk>`;
-  add("cellMetadata", mark, count("cellMetadata", "bk") + 1, ["valueMetadata"]);
-  return changed;
+  return withChild(changed, "cellMetadata", () => mark);
 }
 
-/** Adds a child at the end of the root of a part. */
-function append(
-  parts: PackageParts,
-  part: string,
-  root: string,
-  child: (prefix: string) => string
-) {
-  const text = partText(parts, part);
-  const element = firstElement(text, root);
-  if (element === undefined) return;
-  const { prefix, tag, inside, start, end } = element;
-  const open = tag.replace(/\s*\/>$/, ">");
-  const whole = `${open}${inside}${child(prefix)}</${prefix}${root}>`;
-  putText(parts, part, `${text.slice(0, start)}${whole}${text.slice(end)}`);
+/** Adds an empty metadata part to a file, and gives its name. */
+function addMetadata(parts: PackageParts, workbook: string): string {
+  const list = relations(parts, workbook);
+  const numbers = list.map(({ id }) => Number(/\d+$/.exec(id)?.[0] ?? 0));
+  const id = `rId${String(Math.max(0, ...numbers) + 1)}`;
+  const type = (list[0]?.type ?? "").replace(/[^/]*$/, "sheetMetadata");
+  let part = workbook.replace(/[^/]*$/, "metadata.xml");
+  while (parts.has(part)) part = part.replace(/\.xml$/, "1.xml");
+  const main =
+    /\sxmlns(?::\w+)?="([^"]*\/spreadsheetml\/(?:2006\/)?main)"/.exec(
+      partText(parts, workbook)
+    )?.[1] ?? "";
+  const change = (name: string, parent: string, child: string): void => {
+    const made = (prefix: string): string => `<${prefix}${child}/>`;
+    if (parts.has(name)) putText(parts, name, withChild(partText(parts, name), parent, made));
+  };
+  putText(
+    parts,
+    part,
+    `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<metadata xmlns="${main}"></metadata>`
+  );
+  change(
+    relationsPart(workbook),
+    "Relationships",
+    `Relationship Id="${id}" Type="${type}" Target="/${part}"`
+  );
+  change(
+    "[Content_Types].xml",
+    "Types",
+    `Override PartName="/${part}" ContentType="${CONTENT_TYPE}"`
+  );
+  return part;
 }
 
 /**
@@ -100,43 +106,9 @@ function append(
  * @param workbook - The name of the part with the list of sheets.
  */
 export function dynamicArrayMark(parts: PackageParts, workbook: string): string {
-  const present = metadataRelation(parts, workbook)?.part;
-  if (present === undefined) {
-    const list = relations(parts, workbook);
-    const numbers = list.map(({ id }) => Number(/\d+$/.exec(id)?.[0] ?? 0));
-    const id = `rId${String(Math.max(0, ...numbers) + 1)}`;
-    const type = (list[0]?.type ?? "").replace(/[^/]*$/, "sheetMetadata");
-    let part = "";
-    for (let number = 0; part === "" || parts.has(part); number += 1)
-      part = workbook.replace(/[^/]*$/, `metadata${number === 0 ? "" : String(number)}.xml`);
-    const main =
-      /\sxmlns(?::\w+)?="([^"]*\/spreadsheetml\/(?:2006\/)?main)"/.exec(
-        partText(parts, workbook)
-      )?.[1] ?? "";
-    putText(
-      parts,
-      part,
-      withMark(
-        `<?xml version="1.0" encoding="UTF-8" standalone="yes"?>\n<metadata xmlns="${main}"></metadata>`
-      )
-    );
-    append(
-      parts,
-      relationsPart(workbook),
-      "Relationships",
-      (prefix) => `<${prefix}Relationship Id="${id}" Type="${type}" Target="/${part}"/>`
-    );
-    append(
-      parts,
-      "[Content_Types].xml",
-      "Types",
-      (prefix) => `<${prefix}Override PartName="/${part}" ContentType="${CONTENT_TYPE}"/>`
-    );
-    return "1";
-  }
-  const text = partText(parts, present);
-  const [known] = marksIn(text);
+  const part = metadataPart(parts, workbook) ?? addMetadata(parts, workbook);
+  const [known] = marksIn(partText(parts, part));
   if (known !== undefined) return known;
-  putText(parts, present, withMark(text));
-  return [...marksIn(partText(parts, present))][0] ?? "1";
+  putText(parts, part, withMark(partText(parts, part)));
+  return [...marksIn(partText(parts, part))][0] ?? "1";
 }

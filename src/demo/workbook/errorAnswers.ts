@@ -1,5 +1,5 @@
 import { cellAddress } from "../../host/cellAddress";
-import { type CellValue, isErrorCell } from "../../host/cellValues";
+import { isErrorCell } from "../../host/cellValues";
 import type { AnalysedFormula } from "./formulaAnalysis";
 import type { FunctionBridge } from "./functionBridge";
 import type { CellPlace, ErrorAnswer } from "./recalculationReport";
@@ -27,40 +27,34 @@ export class ErrorAnswers {
   }
 
   #ofFormula(formula: StoredFormula): ErrorAnswer[] {
-    const found: ErrorAnswer[] = [];
-    const sheet = this.#sheets.get(formula.sheet);
-    for (let down = 0; down < formula.height; down += 1) {
-      for (let across = 0; across < formula.width; across += 1) {
-        const cell = sheet?.find(formula.row + down, formula.column + across);
-        if (cell !== undefined && isErrorCell(cell.content)) {
-          found.push(this.#explain(formula, cell, cell.content.error));
-        }
+    return this.#cellsOf(formula, formula.height, formula.width).flatMap((cell) =>
+      isErrorCell(cell.content) ? [this.#explain(formula, cell, cell.content.error)] : []
+    );
+  }
+
+  #cellsOf({ sheet, row, column }: StoredFormula, height: number, width: number): StoredCell[] {
+    const store = this.#sheets.get(sheet);
+    const found: StoredCell[] = [];
+    for (let down = 0; down < height; down += 1)
+      for (let across = 0; across < width; across += 1) {
+        const cell = store?.find(row + down, column + across);
+        if (cell !== undefined) found.push(cell);
       }
-    }
     return found;
   }
 
   #explain(formula: StoredFormula, cell: StoredCell, error: string): ErrorAnswer {
     const place = { sheet: formula.sheet, row: cell.row, column: cell.col };
-    if (error === "#SPILL!") {
-      return {
-        ...place,
-        error,
-        sentence: this.#blockedSentence(formula),
-        takenFrom: undefined,
-      };
-    }
-    const sentence = this.#said(formula, cell, error);
+    const isBlocked = error === "#SPILL!";
+    const sentence = isBlocked ? this.#blockedSentence(formula) : this.#said(formula, cell, error);
     const takenFrom = sentence === "" ? this.#origin(formula, place, error) : undefined;
     return { ...place, error, sentence, takenFrom };
   }
 
   #said(formula: StoredFormula, cell: StoredCell, error: string): string {
-    const down = cell.row - formula.row;
-    const across = cell.col - formula.column;
     const calls = this.sources.bridge.calls.get(formula.site) ?? [];
     const cells = calls.flatMap((call) => [
-      call.rows[down]?.[across],
+      call.rows[cell.row - formula.row]?.[cell.col - formula.column],
       ...(formula.height * formula.width === 1 ? call.rows.flat() : []),
     ]);
     const match = cells.find((answer) => answer?.error === error && answer.message !== undefined);
@@ -69,13 +63,13 @@ export class ErrorAnswers {
 
   #origin(formula: StoredFormula, own: CellPlace, error: string): CellPlace | undefined {
     for (const area of this.sources.analysed[formula.site]?.references.areas ?? []) {
-      const sheet = this.#sheets.get(area.sheet);
-      for (const [row, cells] of sheet?.rows ?? []) {
+      for (const [row, cells] of this.#sheets.get(area.sheet)?.rows ?? []) {
         if (row < area.top || row > area.bottom) continue;
-        for (const [column, cell] of cells) {
+        for (const [column, { content }] of cells) {
           if (column < area.left || column > area.right) continue;
           const isOwn = area.sheet === own.sheet && row === own.row && column === own.column;
-          if (!isOwn && hasError(cell.content, error)) return { sheet: area.sheet, row, column };
+          if (!isOwn && isErrorCell(content) && content.error === error)
+            return { sheet: area.sheet, row, column };
         }
       }
     }
@@ -83,21 +77,13 @@ export class ErrorAnswers {
   }
 
   #blockedSentence(formula: StoredFormula): string {
-    const rows = this.sources.bridge.calls.get(formula.site)?.at(-1)?.rows;
-    const sheet = this.#sheets.get(formula.sheet);
-    for (let down = 0; down < (rows?.length ?? 0); down += 1) {
-      for (let across = 0; across < (rows?.[0]?.length ?? 0); across += 1) {
-        const cell = sheet?.find(formula.row + down, formula.column + across);
-        if (cell !== undefined && cell.ownFormula !== formula && cell.content !== null) {
-          const size = `${rows?.length ?? 0} rows by ${rows?.[0]?.length ?? 0} columns`;
-          return `The result fills ${size}, but ${cellAddress(cell.row, cell.col)} is not empty.`;
-        }
-      }
-    }
-    return "The cells that the result would fill are not empty.";
+    const rows = this.sources.bridge.calls.get(formula.site)?.at(-1)?.rows ?? [];
+    const [height, width] = [rows.length, rows[0]?.length ?? 0];
+    const blocking = this.#cellsOf(formula, height, width).find(
+      (cell) => cell.ownFormula !== formula && cell.content !== null
+    );
+    if (blocking === undefined) return "The cells that the result would fill are not empty.";
+    const size = `${String(height)} rows by ${String(width)} columns`;
+    return `The result fills ${size}, but ${cellAddress(blocking.row, blocking.col)} is not empty.`;
   }
-}
-
-function hasError(content: CellValue, error: string): boolean {
-  return isErrorCell(content) && content.error === error;
 }

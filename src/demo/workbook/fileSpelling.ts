@@ -1,3 +1,4 @@
+import { joined } from "../../host/formulaPieces";
 import { formulaVariables, storedWord } from "./formulaVariables";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 
@@ -37,7 +38,7 @@ function storedCall(word: string, names: OwnFunctionNames): string {
  */
 export function fileSpelling(formula: string, names: OwnFunctionNames): string {
   const pieces = names.pieces(formula);
-  const variables = formulaVariables(pieces);
+  const variables = formulaVariables(joined(pieces));
   return pieces
     .map(({ kind, text }) => {
       if (kind === "word") return storedWord(text, variables);

@@ -1,8 +1,7 @@
 import { columnNumber } from "../../host/cellAddress";
-import { childNodes, type FormulaNode, parseFormula, plainFunctionName } from "./formulaTree";
-import { type Area, type CellPosition, type ReferenceWorld, sheetSpan } from "./referenceWorld";
-import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
-import { tableArea } from "./tableReferences";
+import { type CellNode, childNodes, type FormulaNode, plainFunctionName } from "./formulaTree";
+import { type Area, type ReferenceWorld, sheetSpan } from "./referenceWorld";
+import { LAST_ROW } from "./sheetStore";
 
 /** What a formula depends on. */
 export interface FormulaReferences {
@@ -13,11 +12,6 @@ export interface FormulaReferences {
   readonly definesNames: boolean;
 }
 
-interface SheetsNamed {
-  readonly sheet?: string;
-  readonly endSheet?: string;
-}
-
 class ReferenceCollector {
   readonly areas: Area[] = [];
   readonly functions = new Set<string>();
@@ -25,88 +19,72 @@ class ReferenceCollector {
   readonly #followed = new Set<string>();
 
   constructor(
-    readonly place: CellPosition,
+    readonly home: string,
     readonly world: ReferenceWorld
   ) {}
 
-  visit(node: FormulaNode, home: string): void {
+  visit(node: FormulaNode): void {
     switch (node.type) {
-      case 5: {
-        const [row, column] = [Number(node.row), columnNumber(node.col)];
-        this.#add(home, node, row, column, row, column);
+      case 5:
+        this.#add(node, node, node);
         break;
-      }
-      case 6: {
-        const { start, end } = node;
-        const [top, bottom] = [Number(start.row), Number(end.row)];
-        const [left, right] = [columnNumber(start.col), columnNumber(end.col)];
-        this.#add(home, node.sheet === undefined ? start : node, top, left, bottom, right);
+      case 6:
+        this.#add(node.sheet === undefined ? node.start : node, node.start, node.end);
         break;
-      }
       case 13:
-        this.#add(home, node, 1, columnNumber(node.startCol), LAST_ROW, columnNumber(node.endCol));
+        this.#add(node, { row: 1, col: node.startCol }, { row: LAST_ROW, col: node.endCol });
         break;
       case 14:
-        this.#add(home, node, node.startRow, 1, node.endRow, LAST_COLUMN);
+        this.#add(node, { row: node.startRow, col: "A" }, { row: node.endRow, col: "XFD" });
         break;
-      case 15: {
-        const area = tableArea(node, this.place, this.world.tables);
-        if (area !== undefined) this.areas.push(area);
-        break;
-      }
       case 12:
-        this.#visitName(node.name, home);
+        this.#visitName(node.name);
         break;
       case 9:
         this.functions.add(plainFunctionName(node.name));
-        if (this.world.definedName(node.name, home) !== undefined) this.#visitName(node.name, home);
+        if (this.world.definedName(node.name, this.home) !== undefined) this.#visitName(node.name);
         break;
       default:
         break;
     }
-    for (const child of childNodes(node)) this.visit(child, home);
+    for (const child of childNodes(node)) this.visit(child);
   }
 
   #add(
-    home: string,
-    named: SheetsNamed,
-    top: number,
-    left: number,
-    bottom: number,
-    right: number
+    { sheet, endSheet }: Pick<CellNode, "sheet" | "endSheet">,
+    first: { row: string | number; col: string },
+    last: { row: string | number; col: string }
   ): void {
-    for (const sheet of sheetSpan(this.world, home, named.sheet, named.endSheet)) {
+    const rows = [Number(first.row), Number(last.row)];
+    const columns = [columnNumber(first.col), columnNumber(last.col)];
+    for (const name of sheetSpan(this.world, this.home, sheet, endSheet))
       this.areas.push({
-        sheet,
-        top: Math.min(top, bottom),
-        left: Math.min(left, right),
-        bottom: Math.max(top, bottom),
-        right: Math.max(left, right),
+        sheet: name,
+        top: Math.min(...rows),
+        left: Math.min(...columns),
+        bottom: Math.max(...rows),
+        right: Math.max(...columns),
       });
-    }
   }
 
-  #visitName(name: string, home: string): void {
-    const texts = this.world.definedName(name, home);
+  #visitName(name: string): void {
+    const trees = this.world.definedName(name, this.home);
     const key = name.toUpperCase();
-    if (texts === undefined) this.undefinedNames.add(key);
-    if (texts === undefined || this.#followed.has(key)) return;
+    if (trees === undefined) this.undefinedNames.add(key);
+    if (this.#followed.has(key)) return;
     this.#followed.add(key);
-    for (const text of texts) {
-      const tree = parseFormula(text);
-      if (tree !== undefined) this.visit(tree, home);
-    }
+    for (const tree of trees ?? []) this.visit(tree);
   }
 }
 
-/** Collects what a formula in a cell refers to, including through names and tables. */
+/** Collects what a formula on a sheet refers to, including through names. */
 export function formulaReferences(
   tree: FormulaNode,
-  place: CellPosition,
+  sheet: string,
   world: ReferenceWorld
 ): FormulaReferences {
-  const collector = new ReferenceCollector(place, world);
-  collector.visit(tree, place.sheet);
+  const collector = new ReferenceCollector(sheet, world);
+  collector.visit(tree);
   const { areas, functions, undefinedNames } = collector;
   const definesNames = functions.has("LET") || functions.has("LAMBDA");
   return { areas, functions, undefinedNames, definesNames };

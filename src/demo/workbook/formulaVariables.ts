@@ -1,43 +1,22 @@
-import type { FormulaPiece } from "./formulaPieces";
+import { childNodes, type FormulaNode, parseFormula, plainFunctionName } from "./formulaTree";
 
 const FILE_PREFIX = "_xlpm.";
 
-interface OpenCall {
-  readonly name: string;
-  position: number;
-  /** The words and the other pieces of the argument that is read. */
-  argument: FormulaPiece[];
-}
-
-function isVariable(call: OpenCall): boolean {
-  const [word] = call.argument;
-  if (call.argument.length !== 1 || word?.kind !== "word") return false;
-  return call.name === "LAMBDA" || (call.name === "LET" && call.position % 2 === 0);
-}
-
 /** The names that a formula defines with LET and LAMBDA, in capitals. */
-export function formulaVariables(pieces: readonly FormulaPiece[]): ReadonlySet<string> {
+export function formulaVariables(formula: string): ReadonlySet<string> {
   const variables = new Set<string>();
-  const open: OpenCall[] = [];
-  let called = "";
-  for (const piece of pieces) {
-    const call = open.at(-1);
-    if (piece.kind === "space") continue;
-    if (piece.text === "(" || piece.text === "{") {
-      call?.argument.push(piece);
-      const name = called.toUpperCase().replace("_XLFN.", "");
-      open.push({ name, position: 0, argument: [] });
-    } else if (piece.text === ")" || piece.text === "}") {
-      open.pop();
-    } else if (piece.text === "," && call !== undefined) {
-      if (isVariable(call)) variables.add((call.argument[0]?.text ?? "").toUpperCase());
-      call.position += 1;
-      call.argument = [];
-    } else {
-      call?.argument.push(piece);
+  const visit = (node: FormulaNode): void => {
+    const name = node.type === 9 ? plainFunctionName(node.name) : "";
+    const children = childNodes(node);
+    for (const [position, child] of children.entries()) {
+      const isDefined = name === "LAMBDA" || (name === "LET" && position % 2 === 0);
+      const isLast = position === children.length - 1;
+      if (isDefined && !isLast && child.type === 12) variables.add(child.name.toUpperCase());
+      visit(child);
     }
-    called = piece.kind === "call" ? piece.text : "";
-  }
+  };
+  const tree = /\b(?:LET|LAMBDA)\s*\(/i.test(formula) ? parseFormula(formula) : undefined;
+  if (tree !== undefined) visit(tree);
   return variables;
 }
 

@@ -5,8 +5,8 @@ import {
   isErrorCell,
   OMITTED,
 } from "../../host/cellValues";
-import { nativeCorrections } from "./nativeCorrections";
-import { OMITTED_MARK } from "./calculationText";
+import { NativeCorrections } from "./nativeCorrections";
+import { OMITTED_MARK } from "./engineFormula";
 import type { StandInHost } from "../../host/standInHost";
 
 /** A call of one of our functions and its result, for the messages and number formats of its cells. */
@@ -88,12 +88,13 @@ export class FunctionBridge {
   /** Recorded calls by the number of the calling formula, in the order of the calls. */
   readonly calls = new Map<number, AnsweredCall[]>();
   callCount = 0;
+  readonly corrections = new NativeCorrections();
 
   constructor(readonly host: StandInHost) {}
 
   /** The functions as the library needs them, by their typed names, and those of Excel that it has wrong. */
   engineFunctions(): ReadonlyMap<string, EngineFunction> {
-    const functions = nativeCorrections();
+    const functions = this.corrections.functions();
     for (const name of this.host.functions.keys()) {
       functions.set(`${this.host.namespace}.${name}`.toUpperCase(), {
         minArity: 1,
@@ -107,6 +108,7 @@ export class FunctionBridge {
   /** Deletes the recorded calls of a formula before it is calculated again. */
   forget(site: number): void {
     this.calls.delete(site);
+    this.corrections.doubtful.delete(site);
   }
 
   #call(name: string, values: readonly EngineValue[]): EngineValue {

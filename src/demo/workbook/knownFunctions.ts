@@ -1,5 +1,6 @@
 import { calculateFormulas } from "@cj-tech-master/excelts/formula";
 import { calculationView } from "./calculationView";
+import { NativeCorrections } from "./nativeCorrections";
 import { SheetStore, StoredCell, type StoredFormula } from "./sheetStore";
 import { isErrorCell } from "../../host/cellValues";
 
@@ -34,7 +35,7 @@ export function unknownFunctions(names: Iterable<string>): Set<string> {
     calculationView({
       sheets: [sheet],
       definedNames: { getAllEntries: () => [], getAllNames: () => [] },
-      userFunctions: new Map(),
+      userFunctions: new NativeCorrections().functions(),
       calcProperties: {},
     })
   );

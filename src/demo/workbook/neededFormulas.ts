@@ -1,4 +1,5 @@
 import { AWARE_OF_EACH_OTHER } from "./calculationPasses";
+import { spreadMarks } from "./dependencyOrder";
 import type { AnalysedFormula } from "./formulaAnalysis";
 import type { StoredFormula } from "./sheetStore";
 
@@ -14,37 +15,29 @@ export interface NeedInput {
   readonly restsOn: (site: number) => Iterable<number>;
 }
 
-function isNeeded(formula: StoredFormula, analysed: AnalysedFormula | undefined): boolean {
-  const { functions } = analysed?.references ?? {};
-  if (!formula.hasValue || analysed?.usesOwnFunction === true) return true;
-  if (formula.kind === "dynamic" && formula.reference === undefined) return true;
-  return VOLATILE.some((name) => functions?.has(name) === true);
-}
-
 /**
  * The formulas whose values in the file cannot be kept: those that use our functions, that have no value, that are volatile, and all
  * that depend on one of them.
  */
 export function neededFormulas({ formulas, analysed, order, restsOn }: NeedInput): Set<number> {
-  const needed = new Set(
-    formulas.filter((formula) => isNeeded(formula, analysed[formula.site])).map(({ site }) => site)
-  );
-  const isAware = ({ site }: StoredFormula): boolean =>
-    AWARE_OF_EACH_OTHER.some((name) => analysed[site]?.references.functions.has(name) === true);
-  // A spill can make a formula depend on one later in the order, so this repeats until nothing is added.
-  for (let before = -1; before !== needed.size;) {
-    before = needed.size;
-    if (before === 0) break;
-    const aware = formulas.filter(isAware);
-    if (aware.some(({ site }) => needed.has(site))) for (const { site } of aware) needed.add(site);
-    for (const site of order) {
-      if (needed.has(site)) continue;
-      for (const cause of restsOn(site)) {
-        if (!needed.has(cause)) continue;
-        needed.add(site);
-        break;
-      }
-    }
+  const calls = (site: number, names: readonly string[]): boolean =>
+    names.some((name) => analysed[site]?.references.functions.has(name) === true);
+  const isNeeded = ({ site, hasValue, kind, reference }: StoredFormula): boolean =>
+    !hasValue ||
+    analysed[site]?.usesOwnFunction === true ||
+    (kind === "dynamic" && reference === undefined) ||
+    calls(site, VOLATILE);
+  const needed = new Set(formulas.filter(isNeeded).map(({ site }) => site));
+  const aware = order.filter((site) => calls(site, AWARE_OF_EACH_OTHER));
+  function* causes(site: number): Generator<number> {
+    yield* restsOn(site);
+    if (calls(site, AWARE_OF_EACH_OTHER)) yield* aware;
   }
+  spreadMarks(
+    order,
+    causes,
+    (site) => needed.has(site),
+    (site) => needed.add(site)
+  );
   return needed;
 }

@@ -1,4 +1,5 @@
-import { attribute, escaped, firstElement, withAttribute, withChild, xmlElements } from "./xmlText";
+import { xmlEncode } from "@cj-tech-master/excelts/xml";
+import { attribute, firstElement, withAttribute, withChild, xmlElements } from "./xmlText";
 
 const FIRST_OWN_FORMAT = 164;
 
@@ -38,27 +39,23 @@ export class NumberFormats {
     if (present === undefined || (hasFormat && !replaces)) return String(style);
     const id = this.#formatNumber(code);
     const tag = withAttribute(withAttribute(present.tag, "numFmtId", id), "applyNumberFormat", "1");
-    const list = firstElement(this.#text, "cellXfs");
-    if (list === undefined) return String(style);
     const end = tag.endsWith("/>") ? "" : `${present.inside}</${present.prefix}xf>`;
-    this.#text = withChild(this.#text, list, tag + end, styles.length + 1);
+    this.#text = withChild(this.#text, "cellXfs", () => tag + end);
     return String(styles.length);
   }
 
   #formatNumber(code: string): string {
     if (code === "General") return "0";
-    const list = firstElement(this.#text, "numFmts");
-    const present = [...xmlElements(list?.inside ?? "", "numFmt")];
+    const present = [...xmlElements(firstElement(this.#text, "numFmts")?.inside ?? "", "numFmt")];
     const same = present.find(({ tag }) => attribute(tag, "formatCode") === code);
     if (same !== undefined) return attribute(same.tag, "numFmtId") ?? "0";
     const numbers = present.map(({ tag }) => Number(attribute(tag, "numFmtId")));
     const id = String(Math.max(FIRST_OWN_FORMAT - 1, ...numbers) + 1);
     const { prefix = "", insideStart = 0 } = firstElement(this.#text, "styleSheet") ?? {};
-    const child = `<${prefix}numFmt numFmtId="${id}" formatCode="${escaped(code)}"/>`;
-    this.#text =
-      list === undefined
-        ? `${this.#text.slice(0, insideStart)}<${prefix}numFmts count="1">${child}</${prefix}numFmts>${this.#text.slice(insideStart)}`
-        : withChild(this.#text, list, child, present.length + 1);
+    if (firstElement(this.#text, "numFmts") === undefined)
+      this.#text = `${this.#text.slice(0, insideStart)}<${prefix}numFmts count="0"/>${this.#text.slice(insideStart)}`;
+    const child = `<${prefix}numFmt numFmtId="${id}" formatCode="${xmlEncode(code)}"/>`;
+    this.#text = withChild(this.#text, "numFmts", () => child);
     return id;
   }
 }

@@ -1,4 +1,4 @@
-import { type FormulaPiece, formulaPieces } from "./formulaPieces";
+import { type FormulaPiece, formulaPieces } from "../../host/formulaPieces";
 
 const FILE_PREFIX = "_xldudf_";
 

@@ -132,12 +132,12 @@ class SheetPatch {
     const f = `${this.#prefix}f`;
     let formulaPart = formula === null ? "" : piece(cell?.formula);
     if (dynamicRange !== undefined) {
-      formulaPart = `<${f} t="array" ref="${dynamicRange}">${escapedFormula(formula)}</${f}>`;
+      formulaPart = `<${f} t="array" ref="${dynamicRange}">${escaped(formula ?? "")}</${f}>`;
       if (attribute(tag, "cm") === undefined)
         tag = withAttribute(tag, "cm", this.shared.dynamicMark());
     } else if (typeof formula === "string") {
       tag = withAttribute(tag, "cm", undefined);
-      formulaPart = `<${f}>${escapedFormula(formula)}</${f}>`;
+      formulaPart = `<${f}>${escaped(formula)}</${f}>`;
     }
     let valuePart = piece(cell?.value) + piece(cell?.inlineText);
     if (value !== undefined) {
@@ -152,10 +152,6 @@ class SheetPatch {
     const start = tag.replace(/\s*\/?>$/, "");
     return content === "" ? `${start}/>` : `${start}>${content}</${this.#prefix}c>`;
   }
-}
-
-function escapedFormula(formula: string | null | undefined): string {
-  return escaped(formula ?? "").replaceAll("&quot;", '"');
 }
 
 function withDimension(head: string, changes: SheetChanges): string {

@@ -165,7 +165,7 @@ export function readWorkbook(parts: PackageParts, names: OwnFunctionNames): Load
     );
   if (isTrue(attribute(firstElement(text, "workbookPr")?.tag ?? "", "date1904")))
     throw new UnreadablePart(
-      "uses the 1904 date system. The functions read only dates of the 1900 date system"
+      "uses the 1904 date system, in which the functions would read every date four years too early. Clear it in Excel (File, Options, Advanced), correct the dates, and save the workbook"
     );
   const withCells = listed.filter(({ hasCells }) => hasCells);
   const reader = new WorkbookReader(parts, workbook, names);

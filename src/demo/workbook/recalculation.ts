@@ -1,25 +1,24 @@
 import { CalculationPasses, type PassesOutcome } from "./calculationPasses";
-import { calculationText } from "./calculationText";
 import { calculationView } from "./calculationView";
-import { calculationNames } from "./definedNames";
+import { calculationWorld } from "./definedNames";
 import { dependencyOrder } from "./dependencyOrder";
 import { ErrorAnswers } from "./errorAnswers";
 import { type AnalysedFormula, analyseFormulas } from "./formulaAnalysis";
 import { FormulaIndex, type FormulaPlace } from "./formulaIndex";
-import { withTableNames } from "./formulaCorrections";
 import { FunctionBridge } from "./functionBridge";
 import { neededFormulas } from "./neededFormulas";
 import type { OwnFunctionNames } from "./ownFunctionNames";
 import type { LoadedWorkbook } from "./readWorkbook";
 import type { RecalculationReport } from "./recalculationReport";
+import { resultsThatDiffer } from "./resultsThatDiffer";
 import type { StoredFormula } from "./sheetStore";
-import { isInside } from "./tableReferences";
 import type { HostFault, StandInHost } from "../../host/standInHost";
 import { uncalculatedFormulas } from "./uncalculated";
 
 /** A recalculated workbook before it is written. */
 export interface Recalculation {
   readonly loaded: LoadedWorkbook;
+  readonly analysed: readonly AnalysedFormula[];
   readonly bridge: FunctionBridge;
   readonly names: OwnFunctionNames;
   /** The formulas whose results are written; every other keeps the value of the file. */
@@ -61,19 +60,8 @@ export function recalculate(
   host: StandInHost
 ): Recalculation {
   const { formulas, sheets, calculation } = loaded;
-  const tables = sheets.flatMap((sheet) => sheet.tables);
-  for (const formula of formulas) {
-    const table = tables.find((place) => isInside(place, formula))?.name;
-    const text = withTableNames(names.pieces(formula.text), table);
-    formula.calculationText = calculationText(text, formula.site, names);
-  }
-  const definedNames = calculationNames(loaded, names);
-  const analysed = analyseFormulas(formulas, {
-    sheets: sheets.map((sheet) => sheet.name),
-    tables,
-    definedNames,
-    names,
-  });
+  const world = calculationWorld(loaded, names);
+  const analysed = analyseFormulas(formulas, world);
   const byCell = () => restsOn(analysed, new FormulaIndex(filledCells(formulas)));
   const { order, circles } = dependencyOrder(formulas.length, byCell());
   const forbidden = calculation.iterate ? [] : circles;
@@ -81,7 +69,12 @@ export function recalculate(
   const faultsBefore = host.faults.length;
   const userFunctions = bridge.engineFunctions();
   const newView = () =>
-    calculationView({ sheets, definedNames, userFunctions, calcProperties: calculation });
+    calculationView({
+      sheets,
+      definedNames: world.definedNames,
+      userFunctions,
+      calcProperties: calculation,
+    });
   const isKept = new Set(forbidden.flat());
   for (const { site } of formulas) if (analysed[site]?.problem !== undefined) isKept.add(site);
   const needed = () =>
@@ -107,7 +100,7 @@ export function recalculate(
     if (wanted.size === size) break;
   }
   const notCalculated = uncalculatedFormulas({
-    loaded,
+    formulas,
     analysed,
     order: order.filter((site) => wanted.has(site)),
     circles: forbidden,
@@ -128,12 +121,14 @@ export function recalculate(
     spills: formulas.filter(({ height, width }) => height > 1 || width > 1).length,
     errors: new ErrorAnswers({ sheets, formulas, analysed, bridge }).all(),
     notCalculated,
-    mayDiffer: formulas.flatMap(({ site, sheet, row, column, text }) => {
-      const reason = calculated.has(site) ? analysed[site]?.mayDiffer : undefined;
-      return reason === undefined ? [] : [{ sheet, row, column, text, reason }];
-    }),
+    mayDiffer: resultsThatDiffer(
+      formulas.filter(({ site }) => calculated.has(site)),
+      analysed,
+      sheets,
+      bridge.corrections.doubtful
+    ),
     faults: withoutRepeats(host.faults.slice(faultsBefore)),
     lostSignature: false,
   };
-  return { loaded, bridge, names, calculated, report };
+  return { loaded, analysed, bridge, names, calculated, report };
 }

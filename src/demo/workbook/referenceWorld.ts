@@ -1,3 +1,5 @@
+import type { FormulaNode } from "./formulaTree";
+
 /** A block of cells on one sheet. */
 export interface Area {
   readonly sheet: string;
@@ -18,10 +20,12 @@ export interface CellPosition {
 export interface TablePlace {
   readonly name: string;
   readonly sheet: string;
+  /** The first row, with the header if there is one. */
   readonly top: number;
   readonly left: number;
+  /** The last row, with the totals if there are any. */
+  readonly bottom: number;
   readonly columns: readonly string[];
-  readonly dataRows: number;
   readonly hasHeader: boolean;
   readonly hasTotals: boolean;
 }
@@ -30,8 +34,8 @@ export interface TablePlace {
 export interface ReferenceWorld {
   readonly sheets: readonly string[];
   readonly tables: readonly TablePlace[];
-  /** The text that a name refers to on a sheet; several texts for a name of several blocks. */
-  definedName(name: string, sheet: string): readonly string[] | undefined;
+  /** What a name means on a sheet: several formulas for a name of several blocks, none if it cannot be read; undefined for an unknown name. */
+  definedName(name: string, sheet: string): readonly FormulaNode[] | undefined;
 }
 
 /** The sheets from one to another in the order of the workbook; the sheet of the formula when none is named. */

@@ -1,6 +1,10 @@
 import { columnLetters, columnNumber } from "../../host/cellAddress";
-import { formulaPieces } from "./formulaPieces";
-import { LAST_COLUMN, LAST_ROW } from "./sheetStore";
+import { formulaPieces } from "../../host/formulaPieces";
+import type { CellChange } from "./cellChange";
+import { fileSpelling } from "./fileSpelling";
+import type { OwnFunctionNames } from "./ownFunctionNames";
+import type { SheetChanges } from "./patchedSheet";
+import { LAST_COLUMN, LAST_ROW, type StoredFormula } from "./sheetStore";
 
 const CELL = /^(\$?)([A-Z]{1,3})(\$?)(\d+)$/i;
 
@@ -44,4 +48,22 @@ export function sharedFormula(formula: string, down: number, across: number): st
     } else rest += text;
   }
   return moved + movedBlocks(rest, down, across);
+}
+
+/** Cells of a shared formula of which one gets another formula are each given their own text. */
+export function unshare(
+  changes: SheetChanges,
+  formulas: readonly StoredFormula[],
+  names: OwnFunctionNames
+): void {
+  const isChanged = ({ row, column }: StoredFormula): boolean =>
+    changes.get(row)?.get(column)?.formula !== undefined;
+  const groups = new Set(formulas.filter(isChanged).map(({ group }) => group));
+  for (const formula of formulas) {
+    const { row, column, group, text } = formula;
+    if (group === undefined || !groups.has(group) || isChanged(formula)) continue;
+    const cells = changes.get(row) ?? new Map<number, CellChange>();
+    const change = { ...cells.get(column), formula: fileSpelling(text, names) };
+    changes.set(row, cells.set(column, change));
+  }
 }

@@ -26,8 +26,6 @@ export interface StoredFormula {
   readonly hasValue: boolean;
   /** As the library calculates it. */
   calculationText: string;
-  /** The text before references to whole spills were replaced by blocks. */
-  spillText?: string;
   /** The number of passes that calculated it. */
   answers: number;
   /** Whether the present pass calculates it. */

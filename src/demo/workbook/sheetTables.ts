@@ -5,23 +5,17 @@ import { attribute, decodedText, firstElement, xmlElements } from "./xmlText";
 
 /** The tables of a sheet. */
 export function sheetTables(parts: PackageParts, sheetPart: string, sheet: string): TablePlace[] {
-  return relations(parts, sheetPart).flatMap(({ kind, part = "" }) => {
+  return relations(parts, sheetPart).flatMap(({ kind, part = "" }): TablePlace[] => {
     const table = kind === "table" ? firstElement(partText(parts, part), "table") : undefined;
     const area = readAddress(attribute(table?.tag ?? "", "ref") ?? "");
     if (table === undefined || area === undefined) return [];
-    const hasHeader = attribute(table.tag, "headerRowCount") !== "0";
-    const hasTotals = Number(attribute(table.tag, "totalsRowCount") ?? 0) > 0;
-    const columns = [...xmlElements(table.inside, "tableColumn")];
-    const place: TablePlace = {
-      name: attribute(table.tag, "displayName") ?? attribute(table.tag, "name") ?? "",
-      sheet,
-      top: area.top,
-      left: area.left,
-      columns: columns.map(({ tag }) => decodedText(attribute(tag, "name") ?? "")),
-      dataRows: area.bottom - area.top + 1 - Number(hasHeader) - Number(hasTotals),
-      hasHeader,
-      hasTotals,
-    };
-    return [place];
+    const { tag, inside } = table;
+    const name = attribute(tag, "displayName") ?? attribute(tag, "name") ?? "";
+    const columns = [...xmlElements(inside, "tableColumn")].map((column) =>
+      decodedText(attribute(column.tag, "name") ?? "")
+    );
+    const hasHeader = attribute(tag, "headerRowCount") !== "0";
+    const hasTotals = Number(attribute(tag, "totalsRowCount") ?? 0) > 0;
+    return [{ name, sheet, ...area, columns, hasHeader, hasTotals }];
   });
 }

@@ -1,46 +1,54 @@
+import type { TableNode } from "./formulaTree";
 import type { Area, CellPosition, TablePlace } from "./referenceWorld";
 
-/** A reference to a table in a parsed formula. */
-export interface TableReference {
-  readonly tableName: string;
-  readonly columns: readonly string[];
-  readonly specials: readonly string[];
+/** Whether a cell is in a table, its header and total row included. */
+function isInside({ sheet, top, bottom, left, columns }: TablePlace, place: CellPosition): boolean {
+  const isRow = place.row >= top && place.row <= bottom;
+  return (
+    place.sheet === sheet && isRow && place.column >= left && place.column < left + columns.length
+  );
 }
 
-/** Whether a cell is in a table, its header and total row included. */
-export function isInside(table: TablePlace, place: CellPosition): boolean {
-  if (place.sheet !== table.sheet) return false;
-  const rows = table.dataRows + (table.hasHeader ? 1 : 0);
-  const withinRows = place.row >= table.top && place.row <= table.top + rows;
-  const lastColumn = table.left + table.columns.length - 1;
-  return withinRows && place.column >= table.left && place.column <= lastColumn;
+/** The rows of a table that a special item such as #Headers means; the data rows without one. */
+function rowsOf(table: TablePlace, special: string, row: number): [top: number, bottom: number] {
+  const { top, bottom, hasHeader, hasTotals } = table;
+  switch (special) {
+    case "#All":
+      return [top, bottom];
+    case "#Headers":
+      return [top, hasHeader ? top : top - 1];
+    case "#Totals":
+      return [hasTotals ? bottom : bottom + 1, bottom];
+    case "#This Row":
+      return [row, row];
+    default:
+      return [top + Number(hasHeader), bottom - Number(hasTotals)];
+  }
 }
 
 /** The block of cells that a reference to a table means in a cell; undefined when there is none. */
 export function tableArea(
-  reference: TableReference,
+  { tableName, columns, specials }: TableNode,
   place: CellPosition,
   tables: readonly TablePlace[]
 ): Area | undefined {
   const table = tables.find((entry) =>
-    reference.tableName === ""
-      ? isInside(entry, place)
-      : entry.name.toLowerCase() === reference.tableName.toLowerCase()
+    tableName === "" ? isInside(entry, place) : entry.name.toLowerCase() === tableName.toLowerCase()
   );
   if (table === undefined) return undefined;
-  const positions = reference.columns
-    .map((column) => table.columns.findIndex((name) => name.toLowerCase() === column.toLowerCase()))
-    .filter((position) => position >= 0);
-  const named = positions.length > 0;
-  const left = table.left + (named ? Math.min(...positions) : 0);
-  const right = table.left + (named ? Math.max(...positions) : table.columns.length - 1);
-  const { sheet } = table;
-  if (reference.specials.includes("#This Row")) {
-    return { sheet, top: place.row, left, bottom: place.row, right };
-  }
-  if (reference.specials.length === 1 && reference.specials[0] === "#Headers") return undefined;
-  const top = table.top + (table.hasHeader ? 1 : 0);
-  // With #All or #Totals the block may reach one row below the data.
-  const bottom = top + table.dataRows - (reference.specials.length === 0 ? 1 : 0);
-  return { sheet, top, left, bottom, right };
+  const named = columns.map((column) =>
+    // The library removes spaces around a name.
+    table.columns.findIndex((name) => name.trim().toLowerCase() === column.trim().toLowerCase())
+  );
+  const rows = (specials.length === 0 ? [""] : specials).map((special) =>
+    rowsOf(table, special, place.row)
+  );
+  const [top, bottom] = [
+    Math.min(...rows.map(([first]) => first)),
+    Math.max(...rows.map(([, last]) => last)),
+  ];
+  if (named.includes(-1) || top > bottom) return undefined;
+  const left = table.left + (named.length > 0 ? Math.min(...named) : 0);
+  const right = table.left + (named.length > 0 ? Math.max(...named) : table.columns.length - 1);
+  return { sheet: table.sheet, top, left, bottom, right };
 }

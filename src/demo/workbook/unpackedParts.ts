@@ -1,6 +1,5 @@
 import { crc32 } from "@cj-tech-master/excelts/archive";
-import { Inflate } from "fflate";
-import { type PackedPart, ZipDirectory } from "./zipDirectory";
+import { type UnzipFileInfo, unzipSync } from "fflate";
 
 /** The most bytes of all parts of a workbook; several hundred thousand filled cells need less. */
 export const MOST_UNPACKED = 100_000_000;
@@ -10,55 +9,47 @@ export const MOST_PARTS = 10_000;
 /** Thrown for a zip file that is not unpacked. The message is the end of a sentence that begins with the name of the file. */
 export class NotUnpacked extends Error {}
 
-const STORED = 0;
-const DEFLATED = 8;
-/** With this many bytes at a time, at most sixteen million are unpacked. */
-const BYTES_AT_A_TIME = 16_384;
+const END = 0x06054b50;
+const LARGE_END_PLACE = 0x07064b50;
+const ENTRY_LENGTH = 46;
 
-function inflated({ packed, size }: PackedPart): Uint8Array {
-  const content = new Uint8Array(size);
-  let length = 0;
-  const inflate = new Inflate((piece) => {
-    if (length + piece.length > size) throw new RangeError("a part is larger than it says");
-    content.set(piece, length);
-    length += piece.length;
-  });
-  for (let at = 0; at < packed.length; at += BYTES_AT_A_TIME) {
-    const next = at + BYTES_AT_A_TIME;
-    inflate.push(packed.subarray(at, next), next >= packed.length);
-  }
-  return content.subarray(0, length);
-}
-
-function unpacked(part: PackedPart): Uint8Array {
-  const isKnown = part.method === STORED || part.method === DEFLATED;
-  if (part.isEncrypted || !isKnown) throw new RangeError("a part is packed in another way");
-  const content = part.method === STORED ? part.packed : inflated(part);
-  if (content.length !== part.size || crc32(content) !== part.checksum)
-    throw new RangeError("a part is not what the directory says");
-  return content;
-}
-
-function packedParts(bytes: Uint8Array): Map<string, PackedPart> {
-  const directory = new ZipDirectory(bytes);
-  if (directory.count > MOST_PARTS)
+/** The checksums of the parts in the order of the directory, which the zip library does not read. */
+function checksums(bytes: Uint8Array): number[] {
+  const view = new DataView(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  const short = (at: number): number => view.getUint16(at, true);
+  const long = (at: number): number => view.getUint32(at, true);
+  const large = (at: number): number => Number(view.getBigUint64(at, true));
+  let end = bytes.length - 22;
+  while (long(end) !== END) end -= 1;
+  const isLarge = end >= 20 && long(end - 20) === LARGE_END_PLACE;
+  const largeEnd = isLarge ? large(end - 12) : 0;
+  const count = isLarge ? large(largeEnd + 32) : short(end + 10);
+  if (count > MOST_PARTS)
     throw new NotUnpacked(
       `has more than ${MOST_PARTS.toLocaleString("en-US")} parts, which is the limit`
     );
-  const parts = new Map<string, PackedPart>();
-  let sum = 0;
-  for (const part of directory.parts()) {
-    // The libraries keep parts by name in plain objects, in which this name has another meaning.
-    if (parts.has(part.name) || part.name === "__proto__")
-      throw new RangeError("a part has no name of its own");
-    parts.set(part.name, part);
-    sum += part.size;
-  }
-  if (sum > MOST_UNPACKED)
+  let at = isLarge ? large(largeEnd + 48) : long(end + 16);
+  return Array.from({ length: count }, () => {
+    if ((short(at + 8) & 1) === 1) throw new RangeError("a part is encrypted");
+    const checksum = long(at + 16);
+    at += ENTRY_LENGTH + short(at + 28) + short(at + 30) + short(at + 32);
+    return checksum;
+  });
+}
+
+/** The names and sizes of the parts as the directory lists them. Nothing is unpacked. */
+function listedParts(bytes: Uint8Array): UnzipFileInfo[] {
+  const listed: UnzipFileInfo[] = [];
+  unzipSync(bytes, { filter: (part) => listed.push(part) < 0 });
+  const names = new Set(listed.map(({ name }) => name));
+  // The libraries keep parts by name in plain objects, in which this name has another meaning.
+  if (names.size < listed.length || names.has("__proto__"))
+    throw new RangeError("a part has no name of its own");
+  if (listed.reduce((sum, { originalSize }) => sum + originalSize, 0) > MOST_UNPACKED)
     throw new NotUnpacked(
       `would unpack to more than ${String(MOST_UNPACKED / 1e6)} MB, which is the limit`
     );
-  return parts;
+  return listed;
 }
 
 /**
@@ -70,8 +61,17 @@ function packedParts(bytes: Uint8Array): Map<string, PackedPart> {
  */
 export function unpackedParts(bytes: Uint8Array): Map<string, Uint8Array> {
   try {
-    const parts = packedParts(bytes);
-    return new Map([...parts].map(([name, part]) => [name, unpacked(part)]));
+    const expected = checksums(bytes);
+    const listed = listedParts(bytes);
+    const unpacked = unzipSync(bytes);
+    return new Map(
+      listed.map(({ name, originalSize }, index) => {
+        const content = unpacked[name];
+        if (content?.length !== originalSize || crc32(content) !== expected[index])
+          throw new RangeError("a part is not what the directory says");
+        return [name, content];
+      })
+    );
   } catch (error) {
     if (error instanceof NotUnpacked) throw error;
     throw new NotUnpacked("is damaged or incomplete: it cannot be unpacked");

@@ -1,3 +1,5 @@
+import { xmlDecode, xmlEncode } from "@cj-tech-master/excelts/xml";
+
 /** An element of an XML text: where its start tag begins and ends, and where the whole of it ends. */
 export interface XmlElement {
   /** Its name without the prefix of its namespace. */
@@ -53,35 +55,15 @@ export function firstElement(text: string, name: string): XmlElement | undefined
   return undefined;
 }
 
-const NAMED: Readonly<Record<string, string>> = {
-  lt: "<",
-  gt: ">",
-  amp: "&",
-  quot: '"',
-  apos: "'",
-};
-
-function unescaped(text: string): string {
-  return text.includes("&")
-    ? text.replace(
-        /&(?:#x([0-9a-f]+)|#(\d+)|(\w+));/gi,
-        (whole, hex?: string, number?: string, name = "") =>
-          hex !== undefined || number !== undefined
-            ? String.fromCodePoint(hex === undefined ? Number(number) : parseInt(hex, 16))
-            : (NAMED[String(name)] ?? whole)
-      )
-    : text;
-}
-
 /** The text of an element without the markup in it. */
 export function plainText(inside: string): string {
-  if (!inside.includes("<")) return unescaped(inside);
+  if (!inside.includes("<")) return xmlDecode(inside);
   return inside
     .split(/(<!\[CDATA\[[\s\S]*?\]\]>)/)
     .map((piece) =>
       piece.startsWith("<![CDATA[")
         ? piece.slice(9, -3)
-        : unescaped(piece.replace(/<!--[\s\S]*?-->|<[^>]*>/g, ""))
+        : xmlDecode(piece.replace(/<!--[\s\S]*?-->|<[^>]*>/g, ""))
     )
     .join("");
 }
@@ -95,13 +77,9 @@ export function decodedText(text: string): string {
     : text;
 }
 
-/** A text as an element or an attribute contains it. */
+/** A text as an element contains it. */
 export function escaped(text: string): string {
-  return text
-    .replaceAll("&", "&amp;")
-    .replaceAll("<", "&lt;")
-    .replaceAll(">", "&gt;")
-    .replaceAll('"', "&quot;");
+  return xmlEncode(text).replaceAll("&quot;", '"').replaceAll("&apos;", "'");
 }
 
 /** A text value as a file stores it: characters that XML does not allow become codes. */
@@ -109,11 +87,11 @@ export function storedText(text: string): string {
   const coded = text
     .replace(/_(?=x[0-9A-F]{4}_)/gi, "_x005F_")
     // eslint-disable-next-line no-control-regex
-    .replace(/[\u0000-\u0008\u000b-\u001f\ufffe\uffff]/g, (character) => {
+    .replace(/[\u0000-\u0008\u000b-\u001f\u007f\ufffe\uffff]/g, (character) => {
       const hex = character.charCodeAt(0).toString(16).toUpperCase();
       return `_x${hex.padStart(4, "0")}_`;
     });
-  return escaped(coded).replaceAll("&quot;", '"');
+  return escaped(coded);
 }
 
 const ATTRIBUTES = new Map<string, RegExp>();
@@ -129,7 +107,7 @@ function attributePattern(name: string): RegExp {
 /** The value of an attribute of a start tag, whatever the prefix of its namespace. */
 export function attribute(tag: string, name: string): string | undefined {
   const match = attributePattern(name).exec(tag);
-  return match === null ? undefined : unescaped(match[1] ?? match[2] ?? "");
+  return match === null ? undefined : xmlDecode(match[1] ?? match[2] ?? "");
 }
 
 /** A start tag with another value of an attribute, or without it. */
@@ -138,13 +116,28 @@ export function withAttribute(tag: string, name: string, value: string | undefin
   if (value === undefined) return without;
   return without.replace(/\s*(\/?>)$/, () => {
     const end = without.endsWith("/>") ? "/>" : ">";
-    return ` ${name}="${escaped(value)}"${end}`;
+    return ` ${name}="${xmlEncode(value)}"${end}`;
   });
 }
 
-/** A list element with a child added at its end, and its count. */
-export function withChild(text: string, list: XmlElement, child: string, count: number): string {
-  const tag = withAttribute(list.tag, "count", String(count)).replace(/\s*\/>$/, ">");
-  const close = `</${list.prefix}${list.name}>`;
-  return `${text.slice(0, list.start)}${tag}${list.inside}${child}${close}${text.slice(list.end)}`;
+/** An XML text with a child added at the end of the first element of a name, and counted if that element counts its children. */
+export function withChild(text: string, parent: string, child: (prefix: string) => string): string {
+  const element = firstElement(text, parent);
+  if (element === undefined) return text;
+  const { prefix, name, inside, start, end } = element;
+  const count = attribute(element.tag, "count");
+  const tag =
+    count === undefined
+      ? element.tag
+      : withAttribute(element.tag, "count", String(Number(count) + 1));
+  const open = tag.replace(/\s*\/>$/, ">");
+  const whole = `${open}${inside}${child(prefix)}</${prefix}${name}>`;
+  return text.slice(0, start) + whole + text.slice(end);
+}
+
+/** An XML text with an element added before the first one of some names, or at the end of the root. */
+export function withElement(text: string, made: string, before: readonly string[]): string {
+  const next = before.map((name) => firstElement(text, name)).find(Boolean);
+  const at = next?.start ?? text.lastIndexOf("</");
+  return text.slice(0, at) + made + text.slice(at);
 }

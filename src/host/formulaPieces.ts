@@ -70,3 +70,8 @@ export function formulaPieces(formula: string): FormulaPiece[] {
   }
   return pieces;
 }
+
+/** The formula that pieces are. */
+export function joined(pieces: readonly FormulaPiece[]): string {
+  return pieces.map(({ text }) => text).join("");
+}

@@ -1,0 +1,2 @@
+/** A calculation that fails at once, for the test of its report. */
+process.exitCode = 1;

@@ -1,0 +1,2 @@
+/** A calculation that never ends, for the test of the time limit. */
+for (;;);
