@@ -1,5 +1,5 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { atLeastZero, Decimal, toCents, ZERO } from "../../money/dollars";
+import { atLeastZero, Decimal, isMoreThanZero, toCents, ZERO } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
@@ -68,13 +68,13 @@ export interface Charges {
 }
 
 const NO_PENALTY: FailureToPayPenalty = { periods: [], amount: ZERO };
-const NO_INTEREST: UnderpaymentInterest = { periods: [], amount: ZERO };
+const NO_INTEREST: UnderpaymentInterest = { periods: () => [], amount: ZERO };
 
 function datePaidInFull(owed: Decimal, payments: readonly Payment[]): CalendarDate | undefined {
   let unpaid = owed;
   return payments.find((payment) => {
     unpaid = unpaid.minus(payment.amount);
-    return !unpaid.greaterThan(0);
+    return !isMoreThanZero(unpaid);
   })?.date;
 }
 
@@ -172,7 +172,7 @@ export function charges(
     toCents(failureToPay.amount),
     input.afterNotice?.failureToPay ?? Infinity
   );
-  const interestOnPenalty = filingPenalty.greaterThan(0)
+  const interestOnPenalty = isMoreThanZero(filingPenalty)
     ? underpaymentInterest(
         filingPenalty,
         filingDue.countedFrom,
@@ -190,7 +190,7 @@ export function charges(
     failureToPay,
     excused,
     interestOnTax,
-    interestOnPenalty: interestOnPenalty,
+    interestOnPenalty,
     total,
   };
 }

@@ -1,6 +1,6 @@
 import { addDays, type CalendarDate } from "../../calendar/calendarDate";
 import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
-import { Decimal, ZERO } from "../../money/dollars";
+import { Decimal, isMoreThanZero, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -93,7 +93,7 @@ export function failureToPayPenalty(
       const from = addDays(monthEnd(countedFrom, month - 1), 1);
       const { figures, source: law } = entryOn(rates, from);
       const left = figures.maximumRate.minus(shareToDate);
-      if (!left.greaterThan(0)) return;
+      if (!isMoreThanZero(left)) return;
       const afterLevyNotice = month >= levyMonth ? levyNoticeRate : undefined;
       const underAgreement = month >= agreementMonth;
       const next = rates.entries.find((entry) => entry.from > from);
@@ -132,7 +132,7 @@ export function failureToPayPenalty(
   let monthsToDate = 0;
   const chargeThrough = (date: CalendarDate): void => {
     const months = date <= due.lastDay ? 0 : monthsBegun(countedFrom, date);
-    if (unpaid.greaterThan(0) && months > monthsToDate)
+    if (isMoreThanZero(unpaid) && months > monthsToDate)
       chargeMonths(monthsToDate + 1, months, unpaid);
     monthsToDate = Math.max(monthsToDate, months);
   };

@@ -1,5 +1,5 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { ZERO, type Decimal } from "../../money/dollars";
+import { isMoreThanZero, ZERO, type Decimal } from "../../money/dollars";
 import { dailyCompounding } from "./dailyCompounding";
 import { interestGrowth } from "./interestGrowth";
 import type { RatePeriod } from "./publishedPeriods";
@@ -24,8 +24,8 @@ export interface InterestPeriod {
 export interface UnderpaymentInterest {
   /** Dollars, not rounded. */
   readonly amount: Decimal;
-  /** Calculated only when read, because a client list needs the amount alone. */
-  readonly periods: readonly InterestPeriod[];
+  /** Calculated only when asked for, because a client list needs the amount alone. */
+  readonly periods: () => readonly InterestPeriod[];
 }
 
 /** An unpaid amount from one payment to the next. */
@@ -45,7 +45,7 @@ function stretches(
   let unpaid = amount;
   let from = due;
   const runTo = (to: CalendarDate): void => {
-    if (to <= from || !unpaid.greaterThan(0)) return;
+    if (to <= from || !isMoreThanZero(unpaid)) return;
     found.push({ from, to, unpaid });
     from = to;
   };
@@ -108,10 +108,5 @@ export function underpaymentInterest(
         .minus(unpaid),
     ZERO
   );
-  return {
-    amount: accrued,
-    get periods() {
-      return interestPeriods(run, rates);
-    },
-  };
+  return { amount: accrued, periods: () => interestPeriods(run, rates) };
 }
