@@ -1,6 +1,6 @@
 import { closestName } from "../../functions/arguments/closestName";
 import type { StandInHost } from "../../host/standInHost";
-import { formulaPieces } from "../workbook/formulaPieces";
+import { formulaPieces } from "../../host/formulaPieces";
 
 /**
  * Names a function in a formula that does not exist but is almost one of ours.
