@@ -6,7 +6,6 @@ interface FluentElements {
     readonly appearance?: "primary" | "outline" | "subtle";
     readonly size?: "small" | "medium";
     readonly disabled?: boolean;
-    readonly type?: "button" | "submit";
   };
 }
 

@@ -72,9 +72,10 @@ export function RecordEvent({ client, settings, workbook, run, refresh }: Record
         </div>
       </div>
       {now !== "" && <p>The list has {now} now. The new date replaces it.</p>}
-      <fluent-button type="submit" appearance="primary">
+      {/* A form is sent by the Enter key only if its button is one of the page's own kind. */}
+      <button type="submit" class="primary">
         Enter this date in the list
-      </fluent-button>
+      </button>
     </form>
   );
 }

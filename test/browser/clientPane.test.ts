@@ -88,7 +88,8 @@ async function clickClient(name: string): Promise<void> {
   await expect.poll(() => page.locator("#client-title").textContent()).toBe(name);
 }
 
-const button = (name: string) => page.locator("#guide fluent-button", { hasText: name });
+const button = (name: string) =>
+  page.locator("#guide .guide :is(button, fluent-button)", { hasText: name });
 const said = () => expect.poll(() => page.locator("#said").textContent());
 const textOf = async (selector: string): Promise<string> =>
   (await page.locator(selector).allTextContents()).join(" ").replace(/\s+/g, " ");

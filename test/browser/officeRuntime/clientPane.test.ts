@@ -51,7 +51,7 @@ async function openWith(
 const text = (selector: string) =>
   expect.poll(() => excel.addin.locator(selector).first().textContent());
 const press = (name: string): Promise<void> =>
-  excel.addin.locator("fluent-button", { hasText: name }).first().click();
+  excel.addin.locator(":is(button, fluent-button)", { hasText: name }).first().click();
 const setAsOf = (date: string): Promise<void> => excel.addin.locator("#as-of").fill(date);
 const sheets = (): Promise<ModelSheet[]> => excel.inPage((page) => page.book.sheets, null);
 
