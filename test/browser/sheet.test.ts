@@ -294,6 +294,7 @@ describe("the demo sheet", () => {
     await type("B2", '=EXT.CHARGES(2025,20000,18000,"10/15/2026","10/15/2026","yes")');
     await expect.poll(() => cell("Costs", "B2")).toBe("67.12");
     await goTo("B2");
+    await page.locator("#tools > summary").click();
     await page
       .locator("fluent-button", { hasText: "Show the calculation for the selected cell" })
       .click();
