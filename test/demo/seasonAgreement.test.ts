@@ -42,7 +42,7 @@ function under(heading: string, sheet = headingPlace(heading).sheet): unknown[] 
   const headings = cells.getRow(1);
   let column = 0;
   headings.eachCell((cell) => {
-    if (cell.text === heading) column = Number(cell.col);
+    if (cell.text === heading) column = cell.col;
   });
   expect(column, `${heading} on ${sheet}`).toBeGreaterThan(0);
   return names.map((_name, index) => shown(cells.getCell(index + 2, column)));

@@ -1,4 +1,4 @@
-import type { CellValue, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { fillFormula } from "../../addin/clientList";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
@@ -56,7 +56,7 @@ function putSpill(sheet: Worksheet, column: number, formula: string, lastRow: nu
     ref: `${letters}${FIRST_ROW}:${letters}${lastRow}`,
     shareType: "array",
     isDynamicArray: true,
-  } as CellValue;
+  };
 }
 
 /** Adds what the client list shows, calculated with one function a column, and a few columns of ordinary formulas. */

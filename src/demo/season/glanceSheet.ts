@@ -28,11 +28,11 @@ export const GLANCE_SHEET = "Season at a glance";
 /** The corner of the number of clients by status, including its headings. */
 export const STATUS_CORNER = { row: 6, column: 1 };
 
-const SEVERITY_ROW = STATUS_CORNER.row + STAGES.length + 3;
-const DEADLINE_ROW = SEVERITY_ROW + SEVERITIES.length + 3;
+const SEVERITY_ROW = STATUS_CORNER.row + STAGES.length + 2;
+const DEADLINE_ROW = SEVERITY_ROW + SEVERITIES.length + 2;
 /** The cell in which the client of the chart on the cost of waiting is chosen. */
-export const CHOSEN_CLIENT = `$B$${String(DEADLINE_ROW + 3)}`;
-const TROUBLE_ROW = DEADLINE_ROW + 5;
+export const CHOSEN_CLIENT = `$B$${String(DEADLINE_ROW + 2)}`;
+const TROUBLE_ROW = DEADLINE_ROW + 4;
 /** The corner of the list of clients with issues, including its headings. */
 export const TROUBLE_CORNER = { row: TROUBLE_ROW + 1, column: 1 };
 

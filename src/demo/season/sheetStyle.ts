@@ -76,7 +76,6 @@ export function underlineRows(sheet: Worksheet, ref: string, cell: string): void
       {
         type: "expression",
         formulae: [`LEN(${cell})>0`],
-        priority: 50,
         style: { border: { bottom: LINE } },
       },
     ],

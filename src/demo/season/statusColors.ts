@@ -29,12 +29,11 @@ const OF_SEVERITY: Readonly<Record<Severity, Signal>> = {
 
 const SIGNALS = ["red", "amber", "green", "gray"] as const;
 
-function rule(signal: Signal, condition: string, priority: number): ConditionalFormattingRule {
+function rule(signal: Signal, condition: string): ConditionalFormattingRule {
   const { fill, text } = COLORS[signal];
   return {
     type: "expression",
     formulae: [condition],
-    priority,
     style: {
       font: { color: { argb: text }, bold: signal === "red" },
       fill: { type: "pattern", pattern: "solid", bgColor: { argb: fill } },
@@ -49,12 +48,12 @@ function colorByWord(
   { word, count }: { readonly word: string; readonly count?: string },
   signalOf: Readonly<Record<string, Signal>>
 ): void {
-  const rules = SIGNALS.map((signal, index) => {
+  const rules = SIGNALS.map((signal) => {
     const words = Object.keys(signalOf).filter((name) => signalOf[name] === signal);
     const isOne = `OR(${words.map((name) => `${word}="${name}"`).join(",")})`;
     return words.length === 0
       ? undefined
-      : rule(signal, count === undefined ? isOne : `AND(${count}>0,${isOne})`, index + 1);
+      : rule(signal, count === undefined ? isOne : `AND(${count}>0,${isOne})`);
   });
   sheet.addConditionalFormatting({ ref, rules: rules.filter((one) => one !== undefined) });
 }
@@ -78,7 +77,7 @@ export function colorBySeverity(sheet: Worksheet, ref: string, word: string, cou
 
 /** Colors the deadlines that have passed, which ROSTER writes as "… now (was due …)". */
 export function colorPassed(sheet: Worksheet, ref: string, word: string): void {
-  const rules = [rule("red", `ISNUMBER(SEARCH("now (",${word}))`, 9)];
+  const rules = [rule("red", `ISNUMBER(SEARCH("now (",${word}))`)];
   sheet.addConditionalFormatting({ ref, rules });
 }
 
