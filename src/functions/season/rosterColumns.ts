@@ -4,6 +4,7 @@ import { suggestedPayment } from "../../calculation/request/suggestedPayment";
 import { entryOn } from "../../rules/datedTable";
 import { toCents } from "../../money/dollars";
 import { BLANK, dateCell, moneyCell, percentCell, type AnswerCell } from "../cells/answerCell";
+import { readAll } from "../arguments/argumentKind";
 import { cellValue } from "../cells/cellValue";
 import { bestMethod } from "../request/bestMethod";
 import { mailingFunctions } from "../request/mailing";
@@ -13,7 +14,7 @@ import { stateFunctions } from "../stateReturn/stateDates";
 import type { WorksheetFunction } from "../worksheetFunction";
 import { confirmFirst } from "./confirmFirst";
 import { nextDateText } from "./nextDateText";
-import type { RosterClient } from "./rosterClient";
+import { clientPlan, type RosterClient } from "./rosterClient";
 
 /** What a single function answers for a client. */
 function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): AnswerCell {
@@ -46,7 +47,10 @@ function enoughPaid(client: RosterClient): AnswerCell {
 
 function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
   const { target, cushion, firstInstallment } = given;
-  return moneyCell(suggestedPayment({ ...amounts, target, cushion, firstInstallment }, rules));
+  const { totalTax, payments } = amounts;
+  return moneyCell(
+    suggestedPayment({ totalTax, payments, target, cushion, firstInstallment }, rules)
+  );
 }
 
 function method({ given, dates, record, stage, rules }: RosterClient): AnswerCell {
@@ -90,7 +94,16 @@ function toConfirm(client: RosterClient): AnswerCell {
 /** The text of the letter, without the cost, which needs a planned date or a rate. */
 function letter(client: RosterClient): AnswerCell {
   const { given, amounts, dates, record, rules } = client;
-  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: record() }, rules);
+  const facts = letterFacts(
+    {
+      ...readAll(clientPlan, given),
+      totalTax: amounts.totalTax,
+      payments: amounts.payments,
+      dates: dates(),
+      record: record(),
+    },
+    rules
+  );
   return letterParagraphs(facts, { cost: undefined, stillNeeded: "" })
     .flatMap(({ sentences }) => sentences)
     .join(" ");
