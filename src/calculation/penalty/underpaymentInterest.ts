@@ -1,9 +1,7 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { isMoreThanZero, ZERO, type Decimal } from "../../money/dollars";
-import { dailyCompounding } from "./dailyCompounding";
-import { interestGrowth } from "./interestGrowth";
+import type { Decimal } from "../../money/dollars";
+import { interestAccount } from "./interestAccount";
 import type { RatePeriod } from "./publishedPeriods";
-import { ratePeriods } from "./ratePeriods";
 import type { InterestRates } from "./underpaymentRate";
 
 /** A payment. */
@@ -26,51 +24,6 @@ export interface UnderpaymentInterest {
   readonly amount: Decimal;
   /** Calculated only when asked for, because a client list needs the amount alone. */
   readonly periods: () => readonly InterestPeriod[];
-}
-
-/** An unpaid amount from one payment to the next. */
-interface Stretch {
-  readonly from: CalendarDate;
-  readonly to: CalendarDate;
-  readonly unpaid: Decimal;
-}
-
-function stretches(
-  amount: Decimal,
-  due: CalendarDate,
-  payments: readonly Payment[],
-  through: CalendarDate
-): readonly Stretch[] {
-  const found: Stretch[] = [];
-  let unpaid = amount;
-  let from = due;
-  const runTo = (to: CalendarDate): void => {
-    if (to <= from || !isMoreThanZero(unpaid)) return;
-    found.push({ from, to, unpaid });
-    from = to;
-  };
-  for (const payment of payments) {
-    if (payment.date > through) break;
-    runTo(payment.date);
-    unpaid = unpaid.minus(payment.amount);
-  }
-  runTo(through);
-  return found;
-}
-
-function interestPeriods(run: readonly Stretch[], rates: InterestRates): readonly InterestPeriod[] {
-  const periods: InterestPeriod[] = [];
-  let accrued = ZERO;
-  for (const { from, to, unpaid } of run) {
-    for (const period of ratePeriods(from, to, rates)) {
-      const base = unpaid.plus(accrued);
-      const growth = dailyCompounding(period.rate, period.divisor, period.days);
-      const interest = base.times(growth.minus(1));
-      periods.push({ period, base, interest });
-      accrued = accrued.plus(interest);
-    }
-  }
-  return periods;
 }
 
 /**
@@ -99,14 +52,5 @@ export function underpaymentInterest(
   through: CalendarDate,
   rates: InterestRates
 ): UnderpaymentInterest {
-  const run = stretches(amount, due, payments, through);
-  const accrued = run.reduce(
-    (sum, { from, to, unpaid }) =>
-      unpaid
-        .plus(sum)
-        .times(interestGrowth(from, to, rates))
-        .minus(unpaid),
-    ZERO
-  );
-  return { amount: accrued, periods: () => interestPeriods(run, rates) };
+  return interestAccount(amount, due, payments, rates)(through);
 }

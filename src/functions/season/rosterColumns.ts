@@ -5,6 +5,7 @@ import { recordAsOf } from "../../calculation/season/recordAsOf";
 import { entryOn } from "../../rules/datedTable";
 import { toCents, ZERO } from "../../money/dollars";
 import { BLANK, dateCell, moneyCell, percentCell, type AnswerCell } from "../cells/answerCell";
+import { readAll } from "../arguments/argumentKind";
 import { cellValue } from "../cells/cellValue";
 import { isHostError } from "../cells/hostError";
 import { bestMethod } from "../request/bestMethod";
@@ -15,7 +16,7 @@ import { stateFunctions } from "../stateReturn/stateDates";
 import type { WorksheetFunction } from "../worksheetFunction";
 import { confirmFirst } from "./confirmFirst";
 import { nextDateText } from "./nextDateText";
-import type { RosterClient } from "./rosterClient";
+import { clientPlan, type RosterClient } from "./rosterClient";
 
 /** What a single function answers for a client, or its error. */
 function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): AnswerCell {
@@ -55,7 +56,10 @@ function enoughPaid({ amounts, plan, rules, dates }: RosterClient): AnswerCell {
 
 function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
   const { target, cushion, firstInstallment } = given;
-  return moneyCell(suggestedPayment({ ...amounts, target, cushion, firstInstallment }, rules));
+  const { totalTax, payments } = amounts;
+  return moneyCell(
+    suggestedPayment({ totalTax, payments, target, cushion, firstInstallment }, rules)
+  );
 }
 
 /** Dollars to pay now: the whole balance without a cushion, less what was paid with a request already made. */
@@ -110,7 +114,16 @@ function toConfirm(client: RosterClient): AnswerCell {
 /** The text of the letter, without the cost, which needs a planned date or a rate. */
 function letter(client: RosterClient): AnswerCell {
   const { given, amounts, dates, record, rules } = client;
-  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: record() }, rules);
+  const facts = letterFacts(
+    {
+      ...readAll(clientPlan, given),
+      totalTax: amounts.totalTax,
+      payments: amounts.payments,
+      dates: dates(),
+      record: record(),
+    },
+    rules
+  );
   return letterParagraphs(facts, { cost: undefined, stillNeeded: "" })
     .flatMap(({ sentences }) => sentences)
     .join(" ");

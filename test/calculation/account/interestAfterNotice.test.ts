@@ -27,9 +27,7 @@ function interest(through: string, ...payments: ReturnType<typeof paid>[]): Unde
     state: undefined,
   };
   const notice = noticeAndDemand(input, rulebook);
-  return interestAfterNotice(notice, totalTax, day(through), {
-    table: rulebook.underpaymentRate,
-  });
+  return interestAfterNotice(notice, totalTax, { table: rulebook.underpaymentRate })(day(through));
 }
 
 const daysOf = ({ periods }: UnderpaymentInterest): number =>
