@@ -46,6 +46,7 @@ export const SEARCH_WORDS: Readonly<Record<string, string>> = {
   ISSUES: "what is wrong, problems, errors, red flags, checklist, review, diagnostics, warnings",
   ISSUECOUNT: "how many problems, errors, red flags, number of issues",
   MEMO: "letter, client letter, email to client, message to client, write to client, engagement",
+  MEMOLINES: "letter to print, letter in paragraphs, copy the letter",
   CALENDAR:
     "deadlines, dates, list of dates, tax calendar, all deadlines, FBAR, IRA deadline, gift tax, SEP",
   STAGE: "status, accepted, rejected, pending, acknowledgment, was it filed, reject code",

@@ -4,11 +4,11 @@ const BUDGET: Readonly<Record<string, number>> = {
   "addin.js": 222_000,
   "outside.js": 380,
   "functions.json": 116_000,
-  "addin.html": 2_600,
+  "addin.html": 1_800,
   "addin.css": 13_200,
   "manifest.xml": 6_200,
   "icons/": 3_000,
-  "help/": 750_000,
+  "help/": 800_000,
   ".LICENSE.txt": 9_900,
 };
 
