@@ -1,23 +1,42 @@
 import { useMemo, useState } from "preact/hooks";
 import { yearOf } from "../calendar/calendarDate";
-import { FILER_TYPES } from "../calculation/filerType";
-import { STATES } from "../calculation/state";
+import { FILER_TYPES, type FilerType } from "../calculation/filerType";
+import { STATE_NAMES, STATES } from "../calculation/state";
 import { rulebook } from "../rules/rulebook";
 import { AnswerView } from "./answerView";
-import { liveAnswer } from "./liveAnswer";
+import { liveAnswer, type ShownCell } from "./liveAnswer";
 
 /** The tax year whose deadlines are shown first: that of the latest Form 4868 in the rule tables. */
 const LATEST_YEAR = yearOf(rulebook.mailingAddresses.knownThrough);
 
+interface Option {
+  readonly value: string;
+  readonly text: string;
+}
+
 interface ChoiceProps {
   readonly id: string;
   readonly label: string;
-  readonly words: readonly string[];
+  readonly options: readonly Option[];
   readonly chosen: string;
-  readonly choose: (word: string) => void;
+  readonly choose: (value: string) => void;
 }
 
-function Choice({ id, label, words, chosen, choose }: ChoiceProps) {
+const STATE_OPTIONS: readonly Option[] = [
+  { value: "", text: "any other" },
+  ...STATES.map((value) => ({ value, text: STATE_NAMES[value] ?? "outside the United States" })),
+];
+const FILER_TEXTS: Readonly<Record<FilerType, string>> = {
+  resident: "resident",
+  "out of country": "out of the country (line 8)",
+  nonresident: "nonresident without wages (line 9)",
+};
+const FILER_OPTIONS: readonly Option[] = FILER_TYPES.map((value) => ({
+  value,
+  text: FILER_TEXTS[value],
+}));
+
+function Choice({ id, label, options, chosen, choose }: ChoiceProps) {
   return (
     <div>
       <label for={id}>{label}</label>
@@ -28,11 +47,56 @@ function Choice({ id, label, words, chosen, choose }: ChoiceProps) {
           choose(currentTarget.value);
         }}
       >
-        {words.map((word) => (
-          <option value={word}>{word === "" ? "any other" : word}</option>
+        {options.map(({ value, text }) => (
+          <option value={value}>{text}</option>
         ))}
       </select>
     </div>
+  );
+}
+
+/** The deadlines in two columns, so that the dates are in sight in a narrow pane. What else CALENDAR says is below each deadline. */
+export function DeadlineTable({
+  rows,
+  caption,
+}: {
+  readonly rows: readonly (readonly ShownCell[])[];
+  readonly caption: string;
+}) {
+  const [headings = [], ...body] = rows;
+  return (
+    <table class="deadlines">
+      <caption>{caption}</caption>
+      <thead>
+        <tr>
+          <th scope="col">Deadline</th>
+          <th scope="col">Date</th>
+        </tr>
+      </thead>
+      <tbody>
+        {body.map((row) => {
+          const cell = (heading: string): string =>
+            row[headings.findIndex(({ text }) => text === heading)]?.text ?? "";
+          const [moved, without] = [cell("Reason moved"), cell("Without extension")];
+          return (
+            <tr>
+              <th scope="row">
+                {cell("Deadline")}
+                {moved !== "" && <small>{`Moved from ${cell("Original date")}: ${moved}.`}</small>}
+                {without !== "" && without !== cell("Date") && (
+                  <small>{`Without the extension: ${without}.`}</small>
+                )}
+                <small>{cell("Source")}</small>
+              </th>
+              <td>
+                {cell("Date")}
+                <small>{cell("Weekday")}</small>
+              </td>
+            </tr>
+          );
+        })}
+      </tbody>
+    </table>
   );
 }
 
@@ -45,6 +109,7 @@ export function Deadlines() {
   const asked = /^\d{1,4}$/.test(year) ? year : `"${year.replaceAll('"', '""')}"`;
   const formula = `=EXT.CALENDAR(${asked},"${state}","${filerType}")`;
   const rows = useMemo(() => liveAnswer(formula), [formula]);
+  const caption = `Deadlines for tax year ${year}`;
   return (
     <>
       <div class="fields">
@@ -62,20 +127,24 @@ export function Deadlines() {
         <Choice
           id="calendar-state"
           label="State of residence"
-          words={["", ...STATES]}
+          options={STATE_OPTIONS}
           chosen={state}
           choose={setState}
         />
         <Choice
           id="calendar-filer"
           label="Filer type"
-          words={FILER_TYPES}
+          options={FILER_OPTIONS}
           chosen={filerType}
           choose={setFilerType}
         />
       </div>
       <div aria-live="polite">
-        <AnswerView rows={rows} caption={`Deadlines for tax year ${year}`} />
+        {rows.length > 1 ? (
+          <DeadlineTable rows={rows} caption={caption} />
+        ) : (
+          <AnswerView rows={rows} caption={caption} />
+        )}
       </div>
     </>
   );

@@ -1,19 +1,10 @@
 import { useState } from "preact/hooks";
+import { copyText } from "./copyText";
 import type { Diagnosis } from "./diagnosis";
 
 /** What {@link DiagnosisTool} shows. */
 interface DiagnosisToolProps {
   readonly diagnosis: Diagnosis;
-}
-
-/** Puts text on the clipboard. Excel can forbid it to a page in its pane. */
-async function copied(text: string): Promise<boolean> {
-  try {
-    await navigator.clipboard.writeText(text);
-    return true;
-  } catch {
-    return false;
-  }
 }
 
 /** The button that copies the diagnosis, and its text, so that one sees what is sent and can copy it by hand. */
@@ -24,7 +15,7 @@ export function DiagnosisTool({ diagnosis }: DiagnosisToolProps) {
     const lines = diagnosis.text();
     setText(lines);
     setSaid(
-      (await copied(lines))
+      (await copyText(lines))
         ? "Copied the diagnosis. It has no content of your cells."
         : "Select the text and copy it. It has no content of your cells."
     );

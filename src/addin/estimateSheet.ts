@@ -1,6 +1,7 @@
 import { MAY_BE_NEGATIVE, YES_OR_NO, type ReturnItem } from "../calculation/liability/returnItems";
 import { ITEM_KINDS, ITEM_LABELS, MOST_PERSONS } from "../functions/arguments/itemLabels";
 import { LEFT_OUT } from "../functions/liability/leftOut";
+import { MONEY } from "./clientList";
 import type { NewSheet } from "./workbookHost";
 
 type Row = readonly (string | number)[];
@@ -63,8 +64,6 @@ function kindRows(title: string, items: readonly ReturnItem[]): readonly Row[] {
 const FIRST_ITEM_ROW = 6;
 const TAX_YEAR = "$C$2";
 const FILING_STATUS = "$C$3";
-/** A number of persons without decimals, and an amount with cents. */
-const AMOUNT = "[<0]-#,##0.00;[<=30]General;#,##0.00";
 
 /**
  * A sheet for the estimate of total tax: the labels of a return by kind, each with a cell for its amount and a note, and beneath them
@@ -127,7 +126,7 @@ export function estimateSheet(taxYear: number, filingStatus = "single"): NewShee
       ["Calculation", entered(`EXT.LIABILITYLINES(${TAX_YEAR},${FILING_STATUS},${range("B:C")})`)],
     ],
     widths: [12, 44, 16, 60],
-    formats: ["", "", AMOUNT, ""],
+    formats: ["", "", MONEY, ""],
     choices: [[], [], [], []],
     headingRow: FIRST_ITEM_ROW - 1,
     isTable: false,

@@ -1,6 +1,8 @@
 import { version } from "../rules/version";
 import { NotDone } from "./workbookHost";
 
+/** Requests whose changes are one step of Undo. */
+const UNDO_GROUPS = ["ExcelApi", "1.20"] as const;
 const SETTINGS = ["ExcelApi", "1.4"] as const;
 const MOST_SHEETS_OF_A_NAME = 99;
 /** The setting of the workbook with the version of the add-in that last changed it. */
@@ -15,6 +17,27 @@ export function inWorkbook<Result>(
   work: (context: Excel.RequestContext) => Promise<Result>
 ): Promise<Result> {
   return Excel.run({ delayForCellEdit: true }, work);
+}
+
+/**
+ * Changes the workbook in one step of Undo, where Excel can.
+ *
+ * @param work - The changes; `isOneStep` tells whether one Undo takes them back.
+ */
+export async function inOneStep<Result>(
+  work: (context: Excel.RequestContext, isOneStep: boolean) => Promise<Result>
+): Promise<Result> {
+  const apart = (): Promise<Result> => inWorkbook((context) => work(context, false));
+  if (!supports(UNDO_GROUPS)) return apart();
+  try {
+    return await Excel.run({ delayForCellEdit: true, mergeUndoGroup: true }, (context) =>
+      work(context, true)
+    );
+  } catch (thrown) {
+    const isRefused = thrown instanceof OfficeExtension.Error && thrown.code === "UndoNotSupported";
+    if (!isRefused) throw thrown;
+    return apart();
+  }
 }
 
 /** Notes in the workbook the version of the add-in, when a button has changed the workbook. */

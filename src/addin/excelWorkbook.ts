@@ -1,15 +1,27 @@
 import { calculateApart } from "./excelApart";
+import { enterValue, followSelection, goTo, markCells } from "./excelCells";
+import { fillList } from "./excelFill";
 import { enterAgain } from "./excelFormulas";
+import { readList } from "./excelList";
 import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
+import { setLook } from "./excelLook";
+import { setPage } from "./excelPage";
 import {
   freeName,
+  inOneStep,
   inWorkbook,
   notedVersion,
   noteVersion,
   removeSheet,
   supports,
 } from "./excelRequest";
-import type { NewSheet, SelectedCell, TablePlace, WorkbookHost } from "./workbookHost";
+import {
+  INPUT_COLOR,
+  type NewSheet,
+  type SelectedCell,
+  type TablePlace,
+  type WorkbookHost,
+} from "./workbookHost";
 
 const SPILL_PARENTS = ["ExcelApi", "1.12"] as const;
 function bareAddress(address: string): string {
@@ -41,10 +53,10 @@ async function readTables(context: Excel.RequestContext): Promise<TablePlace[]> 
 
 async function readSelected(context: Excel.RequestContext): Promise<SelectedCell> {
   const cell = context.workbook.getActiveCell();
-  cell.load(["address", "formulas", "values", "rowIndex"]);
+  cell.load(["address", "formulas", "values", "rowIndex", "columnIndex"]);
   cell.worksheet.load("name");
   const parent = supports(SPILL_PARENTS) ? cell.getSpillParentOrNullObject() : undefined;
-  parent?.load(["formulas", "rowIndex", "isNullObject"]);
+  parent?.load(["formulas", "rowIndex", "columnIndex", "isNullObject"]);
   await context.sync();
   const filledBy = parent && !parent.isNullObject ? parent : cell;
   const formula = String((filledBy.formulas as (string | number | boolean)[][])[0]?.[0] ?? "");
@@ -56,6 +68,7 @@ async function readSelected(context: Excel.RequestContext): Promise<SelectedCell
     formula: formula.startsWith("=") ? formula : "",
     isEmpty: formula === "" && (cell.values as unknown[][])[0]?.[0] === "",
     rowsBelow: cell.rowIndex - filledBy.rowIndex,
+    columnsRight: cell.columnIndex - filledBy.columnIndex,
   };
 }
 
@@ -88,7 +101,13 @@ function fill(sheet: Excel.Worksheet, wanted: NewSheet): void {
   const headings = sheet.getRangeByIndexes(headingRow - 1, 0, 1, Math.max(width, 1));
   headings.format.font.bold = true;
   headings.format.wrapText = true;
-  sheet.freezePanes.freezeRows(headingRow);
+  for (const look of wanted.looks ?? []) setLook(sheet, look);
+  setPage(sheet, wanted);
+  for (const address of wanted.inputs ?? [])
+    sheet.getRange(address).format.fill.color = INPUT_COLOR;
+  const { frozenColumns = 0 } = wanted;
+  if (frozenColumns === 0) sheet.freezePanes.freezeRows(headingRow);
+  else sheet.freezePanes.freezeAt(sheet.getRangeByIndexes(0, 0, headingRow, frozenColumns));
   sheet.activate();
 }
 
@@ -127,6 +146,14 @@ export const excelWorkbook: WorkbookHost = {
       await context.sync();
       return entered;
     }),
+
+  selectedList: () => inWorkbook(readList),
+  fillColumns: (list, columns) =>
+    inOneStep((context, isOneStep) => fillList(context, list, columns, isOneStep)),
+  followSelection,
+  enterValue,
+  goTo,
+  markCells,
 
   calculateApart: (formulas) => inWorkbook((context) => calculateApart(context, formulas)),
 

@@ -14,7 +14,6 @@ interface FunctionEntryProps {
   /** The folder of the help, with a slash at the end; empty if it is beside the page. */
   readonly folder: string;
   readonly insert: InsertFormula;
-  readonly hidden: boolean;
 }
 
 /**
@@ -78,14 +77,13 @@ function ExampleView({
 }
 
 /** A function with its arguments and its answered examples, folded. */
-export function FunctionEntry({ text, definition, folder, insert, hidden }: FunctionEntryProps) {
+export function FunctionEntry({ text, definition, folder, insert }: FunctionEntryProps) {
   // The examples are answered when the entry is first opened, so that the page appears at once.
   const [wasOpened, setWasOpened] = useState(false);
   return (
     <details
       id={text.name}
       class="function"
-      hidden={hidden}
       onToggle={() => {
         setWasOpened(true);
       }}

@@ -1,5 +1,7 @@
+import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
 import { answerLook } from "./answerLook";
+import { ClientPane } from "./clientPane";
 import { Deadlines } from "./deadlines";
 import type { Diagnosis } from "./diagnosis";
 import { DiagnosisTool } from "./diagnosisTool";
@@ -38,7 +40,27 @@ function insertedText({ address, isWideEnough }: Inserted): string {
     : `${done} The sheet does not allow a change of its columns. If a cell shows ########, widen the column.`;
 }
 
-/** The guide: tools if a workbook is open, functions, deadlines and rule tables. */
+/** A part of the guide that is folded until it is opened. */
+function Fold({
+  id,
+  title,
+  children,
+}: {
+  readonly id: string;
+  readonly title: string;
+  readonly children: ComponentChildren;
+}) {
+  return (
+    <details id={id} class="fold" tabIndex={-1}>
+      <summary>
+        <h2>{title}</h2>
+      </summary>
+      {children}
+    </details>
+  );
+}
+
+/** The guide: the client and the practice first; then, folded, tools, functions, deadlines and rule tables. */
 export function Guide({ folder, note = "", workbook, today, diagnosis }: GuideProps) {
   const [texts, setTexts] = useState<ReadonlyMap<string, FunctionText>>();
   const [status, setStatus] = useState("");
@@ -70,45 +92,43 @@ export function Guide({ folder, note = "", workbook, today, diagnosis }: GuidePr
       }
     : undefined;
   return (
-    <>
+    <div class="guide">
       {note !== "" && (
         <p id="outside" class="note" role="status">
           {note}
         </p>
       )}
-      <section id="tools" aria-labelledby="tools-title">
-        <h2 id="tools-title">Tools for this workbook</h2>
+      <ClientPane workbook={workbook} today={today} run={run} />
+      <Fold id="tools" title="Tools for this workbook">
         {workbook ? (
           <WorkbookTools workbook={workbook} today={today} diagnosis={diagnosis} run={run} />
         ) : (
           <p class="note">
-            Open this page from the Home tab of a workbook to add a client list, to insert an
-            example in a cell, or to show how a result is calculated.
+            Open this page from the Home tab of a workbook to see a selected client, to add a client
+            list, to insert an example in a cell, or to show how a result is calculated.
           </p>
         )}
-        <p role="status">{status}</p>
         {diagnosis && <DiagnosisTool diagnosis={diagnosis} />}
-      </section>
-      <section id="functions" aria-labelledby="functions-title" tabIndex={-1}>
-        <h2 id="functions-title">Functions by task</h2>
+      </Fold>
+      <Fold id="functions" title="Functions by task">
         <p>
           <a href={`${folder}help/index.html`} target="_blank" rel="noopener">
             Help for all functions
           </a>
         </p>
         <p>
-          Open a function to see its arguments and examples. Arguments in square brackets are
-          optional. An argument that cannot be read returns <code>#VALUE!</code>. A date that the
-          rule tables do not cover returns <code>#N/A</code>. The error message says what to do.
+          Type <code>=EXT.</code> in a cell, or open a function to see its arguments and examples.
+          Arguments in square brackets are optional. An argument that is one value can also be a
+          column; the answers then fill the rows below. An argument that cannot be read returns{" "}
+          <code>#VALUE!</code>. A date that the rule tables do not cover returns <code>#N/A</code>.
+          The error message says what to do.
         </p>
         {texts && <FunctionList texts={texts} folder={folder} insert={insert} />}
-      </section>
-      <section id="calendar" aria-labelledby="calendar-title">
-        <h2 id="calendar-title">Deadlines for a tax year</h2>
+      </Fold>
+      <Fold id="calendar" title="Deadlines for a tax year">
         <Deadlines />
-      </section>
-      <section id="tables" aria-labelledby="tables-title">
-        <h2 id="tables-title">Rule tables</h2>
+      </Fold>
+      <Fold id="tables" title="Rule tables">
         <p>
           The functions take their figures from these tables. For a date after the last one covered,
           they return <code>#N/A</code>, unless you enter an assumed interest rate. Check for
@@ -116,7 +136,10 @@ export function Guide({ folder, note = "", workbook, today, diagnosis }: GuidePr
           text: check it against the official text.
         </p>
         <RuleTableList />
-      </section>
-    </>
+      </Fold>
+      <p id="said" role="status">
+        {status}
+      </p>
+    </div>
   );
 }

@@ -24,12 +24,11 @@ function fixed(value: number, decimals: number): string {
   });
 }
 
-/** A number in one of the formats of the answers. A date format can have a mark in quotes after it. */
+/** A number in one of the formats of the answers. */
 export function formattedNumber(value: number, numberFormat: string): string {
-  if (numberFormat.startsWith(DATE_FORMAT)) {
+  if (numberFormat === DATE_FORMAT) {
     const date = dateFromSerial(value);
-    const mark = numberFormat.slice(DATE_FORMAT.length).replaceAll('"', "");
-    return date === undefined ? String(value) : shortDate(date) + mark;
+    return date === undefined ? String(value) : shortDate(date);
   }
   if (numberFormat === MONEY_FORMAT) return fixed(value, 2);
   if (numberFormat === WHOLE_DOLLAR_FORMAT) return fixed(value, 0);

@@ -28,3 +28,8 @@ export function mustBeEnteredAgain(formula: unknown, shown: unknown): formula is
 export function typedFormula(formula: string): string {
   return formula.replace(OWN_CALL, (_call, name: string) => `EXT.${name.toUpperCase()}(`);
 }
+
+/** Whether a formula calls one of the functions. */
+export function callsOwnFunction(formula: string): boolean {
+  return formula.startsWith("=") && formula.search(OWN_CALL) >= 0;
+}

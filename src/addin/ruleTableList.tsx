@@ -1,7 +1,7 @@
 import { ruleTables, summarize } from "../rules/ruleTables";
 import { coverageDateText } from "./coverageDate";
 
-/** The rule tables: title, the last date covered, and the number of unverified entries. */
+/** The rule tables: title, the last date covered, and in words which entries are unverified. */
 export function RuleTableList() {
   return (
     <table>
@@ -9,7 +9,6 @@ export function RuleTableList() {
         <tr>
           <th scope="col">Rule table</th>
           <th scope="col">Covers through</th>
-          <th scope="col">Unverified entries</th>
         </tr>
       </thead>
       <tbody>
@@ -17,9 +16,13 @@ export function RuleTableList() {
           .map(summarize)
           .map(({ title, knownThrough, entries, fromMemory }) => (
             <tr>
-              <th scope="row">{title}</th>
+              <th scope="row">
+                {title}
+                {fromMemory > 0 && (
+                  <small>{`Unverified: ${fromMemory} of ${entries} ${entries === 1 ? "entry" : "entries"}. Confirm first.`}</small>
+                )}
+              </th>
               <td>{coverageDateText(knownThrough)}</td>
-              <td>{fromMemory === 0 ? "none" : `${fromMemory} of ${entries}`}</td>
             </tr>
           ))}
       </tbody>

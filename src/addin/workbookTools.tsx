@@ -1,6 +1,6 @@
 import { BLANK_CHECK, blankHabit, blankSentence } from "./blankCheck";
 import { calculationSheet } from "./calculationSheet";
-import { clientGrid } from "./clientGrid";
+import { ClientListTool } from "./clientListTool";
 import type { Diagnosis } from "./diagnosis";
 import type { WorkbookHost } from "./workbookHost";
 
@@ -23,54 +23,47 @@ export const CHECK_BLANKS = "Check blank cells";
 /** The buttons that change the workbook. */
 export function WorkbookTools({ workbook, today, diagnosis, run }: WorkbookToolsProps) {
   return (
-    <div class="buttons">
-      <fluent-button
-        onClick={() => {
-          run(async () => {
-            const name = await workbook.addSheet(clientGrid(today()));
-            return `Added the sheet ${name}. Replace the example row with your clients.`;
-          });
-        }}
-      >
-        Add a client list
-      </fluent-button>
-      <fluent-button
-        onClick={() => {
-          run(async () => {
-            const cell = await workbook.selectedCell();
-            return `Added the sheet ${await workbook.addSheet(calculationSheet(cell))}.`;
-          });
-        }}
-      >
-        Show the calculation for the selected cell
-      </fluent-button>
-      {workbook.recalculate && (
+    <>
+      <ClientListTool workbook={workbook} today={today} run={run} />
+      <div class="buttons">
         <fluent-button
           onClick={() => {
             run(async () => {
-              const entered = (await workbook.recalculate?.()) ?? 0;
-              return entered === 0
-                ? "Recalculated the workbook. No formula had to be entered again."
-                : `Entered ${entered} formulas again and recalculated the workbook.`;
+              const cell = await workbook.selectedCell();
+              return `Added the sheet ${await workbook.addSheet(calculationSheet(cell))}.`;
             });
           }}
         >
-          {RECALCULATE}
+          Show the calculation for the selected cell
         </fluent-button>
-      )}
-      {workbook.calculateApart && (
-        <fluent-button
-          onClick={() => {
-            run(async () => {
-              const habit = blankHabit((await workbook.calculateApart?.(BLANK_CHECK)) ?? []);
-              diagnosis?.noteBlanks(habit);
-              return blankSentence(habit);
-            });
-          }}
-        >
-          {CHECK_BLANKS}
-        </fluent-button>
-      )}
-    </div>
+        {workbook.recalculate && (
+          <fluent-button
+            onClick={() => {
+              run(async () => {
+                const entered = (await workbook.recalculate?.()) ?? 0;
+                return entered === 0
+                  ? "Recalculated the workbook. No formula had to be entered again."
+                  : `Entered ${entered} formulas again and recalculated the workbook.`;
+              });
+            }}
+          >
+            {RECALCULATE}
+          </fluent-button>
+        )}
+        {workbook.calculateApart && (
+          <fluent-button
+            onClick={() => {
+              run(async () => {
+                const habit = blankHabit((await workbook.calculateApart?.(BLANK_CHECK)) ?? []);
+                diagnosis?.noteBlanks(habit);
+                return blankSentence(habit);
+              });
+            }}
+          >
+            {CHECK_BLANKS}
+          </fluent-button>
+        )}
+      </div>
+    </>
   );
 }

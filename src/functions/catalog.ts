@@ -25,6 +25,7 @@ import { ruleTableFunctions } from "./rules/ruleTables";
 import { calendarFunctions } from "./season/calendar";
 import { rosterFunctions } from "./season/roster";
 import { rosterHeadingFunctions } from "./season/rosterHeadings";
+import { rosterRowFunctions } from "./season/rosterRows";
 import { statusFunctions } from "./season/status";
 import { stateFunctions } from "./stateReturn/stateDates";
 import type { WorksheetFunction } from "./worksheetFunction";
@@ -73,6 +74,7 @@ export const TASKS: readonly Task[] = [
       ...calendarFunctions,
       ...statusFunctions,
       ...rosterFunctions,
+      ...rosterRowFunctions,
       ...rosterHeadingFunctions,
     },
   },

@@ -30,9 +30,14 @@ export const FIRST_RUN: readonly FirstRunStep[] = [
     send: "A picture of the table.",
   },
   {
-    step: "Add a client list, and type a second client in the row below the table.",
-    see: "The table grows, and the new row is calculated. The choices and the frozen headings are there.",
+    step: "Select Build a client list, type a second client in row 5, and a client in the row below the table.",
+    see: "The second client is calculated. The table grows, and the new row is calculated too. The choices, the colored cells and the frozen headings are there.",
     send: "Whether the formulas are in the new row.",
+  },
+  {
+    step: "Select a cell of the new list, then Use my list and Write the answers. Then select Undo once.",
+    see: "The pane shows how each heading is read. New columns have answers in each row. Undo takes all of them back.",
+    send: "What the pane said, and how many times Undo was needed.",
   },
   {
     step: "Save the workbook, restart Excel, open the workbook again, and open the guide.",

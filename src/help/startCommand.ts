@@ -6,6 +6,10 @@ export const START_OPTIONS = [
     term: "`--blanks VALUE`",
     text: "Pass blank cells as `zero`, `null` (default) or `text`. Builds of Excel differ.",
   },
+  {
+    term: "`--requests CLIENT`",
+    text: "Add a request sheet and a letter for a client of the sample, or for all. Each prints on one page.",
+  },
   { term: "`--width COLUMNS`", text: "Print lines of at most this width. The default is 100." },
   { term: "`--all`", text: "List all errors." },
   { term: "`-h`, `--help`", text: "Show these options." },

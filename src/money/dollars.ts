@@ -35,6 +35,11 @@ export function toWholeDollars(amount: Decimal): Decimal {
   return amount.toDecimalPlaces(0);
 }
 
+/** Whether an amount is more than zero; no second number is made for the comparison. */
+export function isMoreThanZero(amount: Decimal): boolean {
+  return amount.isPositive() && !amount.isZero();
+}
+
 /** The amount, or zero if it is negative. */
 export function atLeastZero(amount: Decimal): Decimal {
   return amount.isNegative() ? ZERO : amount;

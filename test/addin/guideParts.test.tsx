@@ -2,8 +2,10 @@ import type { VNode } from "preact";
 import { renderToStaticMarkup } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
 import { AnswerView } from "../../src/addin/answerView";
+import { Deadlines, DeadlineTable } from "../../src/addin/deadlines";
 import { formulaOf } from "../../src/addin/functionEntry";
 import type { FunctionText } from "../../src/addin/functionText";
+import { liveAnswer } from "../../src/addin/liveAnswer";
 import { RuleTableList } from "../../src/addin/ruleTableList";
 import { ruleTables } from "../../src/rules/ruleTables";
 
@@ -48,16 +50,47 @@ describe("an answer on the page", () => {
 });
 
 describe("the rule tables on the page", () => {
-  it("are a row each: title, last date covered and unverified entries", () => {
+  it("are a row each: title, last date covered, and in words what is unverified", () => {
     const markup = markupOf(<RuleTableList />);
     const rows = textsIn(markup, "tr").map((row) =>
       [...row.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/g)].map(([, text]) => text)
     );
     expect(rows).toHaveLength(ruleTables.size + 1);
-    expect(rows[0]).toEqual(["Rule table", "Covers through", "Unverified entries"]);
-    const rowOf = (id: string) => rows.find(([title]) => title === ruleTables.get(id)?.title);
-    expect(rowOf("failure-to-pay")?.slice(1)).toEqual(["no end date", "none"]);
-    expect(rowOf("underpayment-rate")?.slice(1)).toEqual(["12/31/2026", "none"]);
-    expect(rowOf("state-extensions")?.[2]).toBe("5 of 51");
+    expect(rows[0]).toEqual(["Rule table", "Covers through"]);
+    const titleOf = (id: string) => ruleTables.get(id)?.title ?? id;
+    const rowOf = (id: string) => rows.find(([title]) => title?.startsWith(titleOf(id)));
+    expect(rowOf("failure-to-pay")).toEqual([titleOf("failure-to-pay"), "no end date"]);
+    expect(rowOf("underpayment-rate")?.[1]).toBe("12/31/2026");
+    expect(rowOf("state-extensions")?.[0]).toContain(
+      "<small>Unverified: 5 of 51 entries. Confirm first.</small>"
+    );
+  });
+});
+
+describe("the deadlines on the page", () => {
+  const formula = '=EXT.CALENDAR(2023,"ME","resident")';
+  const markup = markupOf(<DeadlineTable rows={liveAnswer(formula)} caption="Deadlines" />);
+
+  it("have the date beside the deadline, with the weekday", () => {
+    // Maine, tax year 2023: April 17, 2024, after Patriots' Day and Emancipation Day (IRS Publication 509 for 2024).
+    expect(markup).toMatch(
+      /<th scope="row">File or request an extension.*?<\/th><td>4\/17\/2024<small>Wednesday<\/small><\/td>/
+    );
+    expect(textsIn(markup, "thead")).toEqual([
+      '<tr><th scope="col">Deadline</th><th scope="col">Date</th></tr>',
+    ]);
+  });
+
+  it("say why a date moved, what it is without the extension, and the source", () => {
+    expect(markup).toMatch(/Moved from 4\/15\/2024: [^.]+\./);
+    expect(markup).toContain("<small>Without the extension: 4/17/2024.</small>");
+    expect(markup).toContain("<small>IRC section 6081(a); Regulations section 1.6081-4(a)</small>");
+  });
+
+  it("are chosen by the names of the states", () => {
+    const form = markupOf(<Deadlines />);
+    expect(form).toContain('<option value="NY">New York</option>');
+    expect(form).toContain('<option value="foreign">outside the United States</option>');
+    expect(form).toContain("out of the country (line 8)</option>");
   });
 });

@@ -3,7 +3,7 @@ import { createServer, type Server } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname } from "node:path";
 import { fileURLToPath } from "node:url";
-import { chromium, type Browser, type Page } from "playwright-core";
+import { chromium, type Browser, type Frame, type Page } from "playwright-core";
 
 const PLACES = ["/usr/bin/chromium", "/usr/bin/chromium-browser", "/usr/bin/google-chrome"];
 /** The address of office.js in the built page. */
@@ -92,4 +92,12 @@ export async function watchedPage(
       complaints.push(said.text());
   });
   return { page, asked, complaints };
+}
+
+/** Opens what is folded in the guide, as a reader would who looks for a tool or a function. */
+export async function openFolds(page: Page | Frame): Promise<void> {
+  await page.waitForSelector(".fold", { state: "attached" });
+  await page.evaluate(() => {
+    for (const fold of document.querySelectorAll<HTMLDetailsElement>(".fold")) fold.open = true;
+  });
 }

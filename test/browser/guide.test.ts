@@ -4,9 +4,10 @@ import type { Server } from "node:http";
 import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { clientGrid } from "../../src/addin/clientGrid";
+import { newClientList } from "../../src/addin/newClientList";
+import { calendarDate } from "../../src/calendar/calendarDate";
 import { metadata } from "../contract/builtAddIn";
-import { openBrowser, serveBuild, watchedPage, type Watched } from "./browser";
+import { openBrowser, openFolds, serveBuild, watchedPage, type Watched } from "./browser";
 import { OFFICE_HOST } from "./officeHost";
 
 const axe = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
@@ -46,6 +47,7 @@ afterAll(async () => {
 async function opened(hostScript?: string): Promise<Watched> {
   const watched = await watchedPage(browser, address, hostScript);
   await watched.page.goto(`${address}addin.html`);
+  await openFolds(watched.page);
   await watched.page.waitForSelector(".function");
   return watched;
 }
@@ -161,7 +163,7 @@ describe("the page in a workbook", () => {
     await page.locator("#DUE > summary").click();
     const put = page.locator("#DUE fluent-button").first();
     await put.click();
-    const status = page.locator("#tools > [role=status]");
+    const status = page.locator("#said");
     await expect.poll(() => status.textContent()).toBe("Inserted the formula in cell A1.");
     expect((await workbookOf(page)).sheets[0]?.cells["0,0"]).toBe("=EXT.DUE(2025)");
     await put.click();
@@ -173,23 +175,34 @@ describe("the page in a workbook", () => {
 
   it("adds a client list as a table, each time on a new sheet", async () => {
     const { page } = await opened(OFFICE_HOST);
-    const add = page.locator("fluent-button", { hasText: "Add a client list" });
-    const status = page.locator("#tools > [role=status]");
+    const add = page.locator("fluent-button", { hasText: "Build a client list" });
+    const status = page.locator("#said");
     await add.click();
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 2.");
     await add.click();
     await expect.poll(() => status.textContent()).toContain("Added the sheet Clients 3.");
     const { sheets } = await workbookOf(page);
     expect(sheets.map(({ name }) => name)).toEqual(["Clients", "Clients 2", "Clients 3"]);
-    const { cells, headingRow, formats, choices } = clientGrid("2026-04-01");
+    const { cells, headingRow, formats, choices } = newClientList({
+      taxYear: 2025,
+      asOf: calendarDate("2026-04-01"),
+      assumedRate: "",
+    });
     const headings = cells[headingRow - 1] ?? [];
     const made = sheets[1];
     expect(made?.frozen).toBe(headingRow);
     expect(made?.tables).toEqual([
-      { row: headingRow - 1, column: 0, rows: 2, columns: headings.length },
+      {
+        row: headingRow - 1,
+        column: 0,
+        rows: cells.length - headingRow + 1,
+        columns: headings.length,
+      },
     ]);
     const due = headings.indexOf("Regular due date");
-    expect(made?.cells[`${String(headingRow)},${String(due)}`]).toMatch(/^=EXT\.DUE\(B4,/);
+    expect(made?.cells[`${String(headingRow)},${String(due)}`]).toMatch(
+      /^=EXT\.ROSTERROWS\(.*"Regular due date"\)$/
+    );
     expect(made?.formats[String(due)]).toBe(formats[due]);
     const filer = headings.indexOf("Filer type");
     expect(made?.choices[String(filer)]).toBe(choices[filer]?.join(","));
@@ -203,7 +216,7 @@ describe("the page in a workbook", () => {
     const show = page.locator("fluent-button", {
       hasText: "Show the calculation for the selected cell",
     });
-    const status = page.locator("#tools > [role=status]");
+    const status = page.locator("#said");
     await show.click();
     await expect.poll(() => status.textContent()).toMatch(/^Cell A1 has no formula/);
     await page.evaluate(() => {
@@ -217,7 +230,7 @@ describe("the page in a workbook", () => {
     await show.click();
     await expect.poll(() => status.textContent()).toBe("Added the sheet Calculation H4.");
     const { sheets } = await workbookOf(page);
-    expect(sheets.at(-1)?.cells["2,0"]).toBe(
+    expect(Object.values(sheets.at(-1)?.cells ?? {})).toContain(
       "=EXT.CHARGELINES('Clients'!B4,'Clients'!E4,'Clients'!F4,'Clients'!H4,'Clients'!I4)"
     );
     await page.close();
@@ -229,9 +242,9 @@ describe("the page in a workbook", () => {
     await page.evaluate(() => {
       (globalThis as Host).standInWorkbook.refuse = true;
     });
-    await page.locator("fluent-button", { hasText: "Add a client list" }).click();
+    await page.locator("fluent-button", { hasText: "Build a client list" }).click();
     await expect
-      .poll(() => page.locator("#tools > [role=status]").textContent())
+      .poll(() => page.locator("#said").textContent())
       .toBe(
         "Excel could not make the change (GeneralException). Try again. If it fails again, save the workbook and restart Excel."
       );

@@ -46,6 +46,7 @@ export const OFFICE_HOST = `${built("outside.js")}
       {
         address: () => sheet.name + "!$" + letter(column) + "$" + (row + 1),
         rowIndex: () => row,
+        columnIndex: () => column,
         values: () => [[String(at(sheet, row, column)).startsWith("=") ? 1 : at(sheet, row, column)]],
         formulas: {
           get: () => [[at(sheet, row, column)]],
@@ -77,7 +78,7 @@ export const OFFICE_HOST = `${built("outside.js")}
               set: (width) => (sheet.widths[column] = width),
             },
           },
-          { font: {} }
+          { font: {}, fill: {} }
         ),
         dataValidation: {
           set rule(rule) {
@@ -97,7 +98,12 @@ export const OFFICE_HOST = `${built("outside.js")}
         return {
           getRangeByIndexes: (row, column, rows, columns) => range(sheet, row, column, rows, columns),
           tables: { add: (where) => waiting.push(() => sheet.tables.push(where.place)) },
-          freezePanes: { freezeRows: (rows) => waiting.push(() => (sheet.frozen = rows)) },
+          pageLayout: { headersFooters: { defaultForAllPages: {} } },
+          getRange: () => ({ format: { fill: {} } }),
+          freezePanes: {
+            freezeRows: (rows) => waiting.push(() => (sheet.frozen = rows)),
+            freezeAt: ({ place }) => waiting.push(() => (sheet.frozen = place.rows)),
+          },
           activate: () => waiting.push(() => (book.active.sheet = name)),
         };
       },

@@ -219,6 +219,7 @@ const others: Call[] = [
     "full",
     "K-1 of the partnership",
   ],
+  ["MEMOLINES", 2025, 20000, 15000, 3000, "2026-06-01", "", "", "", "", "", "2026-09-15"],
   [
     "ROSTERHEADINGS",
     [

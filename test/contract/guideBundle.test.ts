@@ -14,12 +14,12 @@ const ALLOWED: readonly Allowance[] = [
   {
     where: /\{const (\w+)=new Date,\w+=String\(\1\.getMonth\(\)\+1\)/g,
     times: 1,
-    why: "reads today's date of the user for a new client list, where it can be changed",
+    why: "reads today's date of the user, to begin with as the as-of date, where it can be changed",
   },
   {
     where: /await navigator\.clipboard\.writeText\(/g,
     times: 1,
-    why: "copies the diagnosis, when its button is clicked",
+    why: "copies the diagnosis, a letter or an address, when its button is clicked",
   },
   {
     where: /"http:\/\/www\.w3\.org\/[\w/]+"/g,

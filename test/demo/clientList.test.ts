@@ -1,15 +1,20 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { describe, expect, it } from "vitest";
-import { clientGrid } from "../../src/addin/clientGrid";
+import { newClientList } from "../../src/addin/newClientList";
+import { calendarDate } from "../../src/calendar/calendarDate";
 import { worksheetDate } from "../../src/demo/season/sheetStyle";
 import { recalculateWorkbook } from "../../src/demo/workbook/workbook";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 
-const { cells, headingRow } = clientGrid("2026-04-01");
+const { cells, headingRow } = newClientList({
+  taxYear: 2025,
+  asOf: calendarDate("2026-04-01"),
+  assumedRate: "latest",
+});
 
 describe("a new client list in a workbook", () => {
-  it("calculates its example: due April 15, balance due 5,000.00, interest on the 2,000.00 left", async () => {
+  it("calculates its example, due April 15 with a balance due of 5,000.00, and leaves the other rows blank", async () => {
     const workbook = new Workbook({ formulaSyntaxProbe: createFormulaSyntaxProbe() });
     const sheet = workbook.addWorksheet("Clients");
     for (const [row, line] of cells.entries())
@@ -28,12 +33,14 @@ describe("a new client list in a workbook", () => {
         .result;
     expect(under("Regular due date")).toEqual(worksheetDate("2026-04-15"));
     expect(under("Extended due date")).toEqual(worksheetDate("2026-10-15"));
-    expect(under("Payment due date")).toEqual(worksheetDate("2026-04-15"));
     expect(under("Balance due")).toBe(5000);
     expect(under("Suggested payment")).toBe(5000);
-    // 90% is paid by the due date, so only interest accrues: as =EXT.CHARGES(2025,20000,18000,"10/15/2026","10/15/2026","yes").
-    expect(under("Penalties and interest (planned)")).toBe(67.12);
+    // all of it is paid with the request
+    expect(under("Penalties and interest (planned)")).toBe(0);
     expect(under("Status")).toBe("not requested");
     expect(under("Days left")).toBe(14);
+    expect(under("Issues")).toBe(0);
+    const below = answered.getWorksheet("Clients")?.getCell(headingRow + 2, 2);
+    expect(below?.result ?? "").toBe("");
   });
 });

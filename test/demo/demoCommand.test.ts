@@ -106,6 +106,8 @@ describe("the command line", () => {
     [["--blanks", "none"]],
     [["--unheard"]],
     [["one.xlsx", "two.xlsx"]],
+    [["--requests", "Nobody"]],
+    [["--requests", "all", "one.xlsx"]],
   ])("is rejected in one sentence: %j", async (words) => {
     const { code, complaints } = await run(...words);
     expect(code).toBe(REFUSED);

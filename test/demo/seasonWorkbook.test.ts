@@ -6,7 +6,9 @@ import { formulaPieces } from "../../src/host/formulaPieces";
 import { ENTERED_COLUMNS } from "../../src/addin/clientList";
 import { currentExcelFile } from "../../src/demo/season/currentExcelFile";
 import { readClients, type SampleClient } from "../../src/demo/season/clients";
-import { clientColumn } from "../../src/demo/season/clientsSheet";
+import { FIRST_ANSWERS, LAST_ANSWERS } from "../../src/demo/season/sampleColumns";
+import { GLANCE_SHEET } from "../../src/demo/season/glanceSheet";
+import { fromCatalog } from "../functions/fromCatalog";
 import { worksheetDate } from "../../src/demo/season/sheetStyle";
 import { sampleClients } from "../../src/demo/terminal/sampleClients";
 import { seasonReport } from "../../src/demo/terminal/seasonReport";
@@ -30,8 +32,15 @@ function formulasOf(workbook: Workbook): string[] {
   return formulas;
 }
 
-/** Functions that return one value for any range. */
-const ONE_ANSWER = new Set(["PAYMENTSTOTAL"]);
+/** What a function returns other than 1 for each row of its first argument. */
+const table = (rows: number): string =>
+  `() => Array.from({ length: ${rows} }, () => Array(8).fill(1))`;
+const ANSWERS = new Map([
+  ["PAYMENTSTOTAL", "() => [[1]]"],
+  ["ROSTER", "(list, year, asOf, rate, columns) => list.map(() => columns[0].map(() => 1))"],
+  ["METHODLINES", table(4)],
+  ...["CALENDAR", "LINES", "MEMOLINES", "STATERULE"].map((name) => [name, table(7)] as const),
+]);
 
 /** A host with every function that the sample calls, each of which returns 1 for each row. */
 function hostForSample(): StandInHost {
@@ -49,7 +58,7 @@ function hostForSample(): StandInHost {
     bundle: names
       .map(
         (name) =>
-          `CustomFunctions.associate("${name}", (first) => ${ONE_ANSWER.has(name) ? "[[1]]" : "(first ?? [[1]]).map(() => [1])"});`
+          `CustomFunctions.associate("${name}", ${ANSWERS.get(name) ?? "(first) => (first ?? [[1]]).map(() => [1])"});`
       )
       .join("\n"),
     metadata: JSON.stringify({
@@ -106,40 +115,52 @@ describe("the sample workbook", () => {
     expect(() => readClients("Client,State\nAlder,OH\n")).toThrow(/Tax year/);
   });
 
-  it.each([
-    ["Status", 8],
-    ["Days left", 9],
-    ["Issues", 11],
-  ])("counts the ROSTER column %s, which agrees with the client list", async (heading, column) => {
-    const workbook = await calculated(hostOfBuiltAddIn("null"));
-    const shown = (sheet: string, row: number, at: number) => {
-      const cell = workbook.getWorksheet(sheet)?.getCell(row, at);
-      return cell?.formula ? cell.result : cell?.value;
-    };
-    for (const index of clients.keys())
-      expect(shown("Summary", 23 + index, column)).toBe(
-        shown("Clients", 2 + index, clientColumn(heading))
-      );
-  });
-
-  it("has a chart of the requests by week", async () => {
+  it("has charts of the requests by week, the statuses and the cost of waiting on its first sheet", async () => {
     const { bytes } = await recalculateWorkbook(seasonWorkbook(clients), hostForSample());
     const parts = unzipSync(bytes);
-    const chart = strFromU8(parts["xl/charts/chart1.xml"] ?? new Uint8Array());
-    expect(chart).toContain("<c:barChart>");
-    expect(chart).toContain("Summary!$D$4:$D$19");
-    expect(chart).toContain("Summary!$F$4:$F$19");
+    const chart = (number: number): string =>
+      strFromU8(parts[`xl/charts/chart${number}.xml`] ?? new Uint8Array()).replaceAll(
+        "&apos;",
+        "'"
+      );
+    expect(chart(1)).toContain("<c:barChart>");
+    expect(chart(1)).toContain("Totals!$K$5:$K$20");
+    expect(chart(1)).toContain("Totals!$M$5:$M$20");
+    expect(chart(2)).toContain("'Season at a glance'!$B$7:$B$12");
+    expect(chart(3)).toContain("<c:lineChart>");
+    expect(chart(3)).toContain("'Cost of waiting'!$C$");
+    expect(seasonWorkbook(clients).worksheets[0]?.name).toBe(GLANCE_SHEET);
   });
 
-  it("counts every client under one status", async () => {
+  it("counts every client under one status and one severity, and the requests by week", async () => {
     const workbook = await calculated(hostOfBuiltAddIn("null"));
-    const summary = workbook.getWorksheet("Summary");
-    const counts = STAGES.map((_stage, index) => Number(summary?.getCell(4 + index, 2).result));
-    expect(counts.reduce((sum, count) => sum + count)).toBe(clients.length);
+    const glance = workbook.getWorksheet(GLANCE_SHEET);
+    const sum = (from: number, rows: number) =>
+      Array.from({ length: rows }, (_row, index) =>
+        Number(glance?.getCell(from + index, 2).result)
+      ).reduce((total, count) => total + count);
+    expect(sum(7, STAGES.length)).toBe(clients.length);
+    expect(sum(15, 4)).toBe(clients.length);
     const weeks = Array.from({ length: 16 }, (_week, index) =>
-      Number(summary?.getCell(4 + index, 6).result)
+      Number(workbook.getWorksheet("Totals")?.getCell(5 + index, 13).result)
     );
-    expect(weeks.reduce((sum, count) => sum + count)).toBeGreaterThan(25);
+    expect(weeks.reduce((total, count) => total + count)).toBeGreaterThan(25);
+  });
+
+  it("has headings that the add-in reads as they are meant, and does not confuse with its own answers", () => {
+    const headings = seasonWorkbook(clients).getWorksheet("Clients")?.getRow(1);
+    const answered = [...FIRST_ANSWERS, ...LAST_ANSWERS].map(({ heading }) => heading);
+    const row = Array.from(
+      { length: headings?.cellCount ?? 0 },
+      (_heading, index) => headings?.getCell(index + 1).value
+    ).filter((heading) => typeof heading === "string");
+    const [, ...read] = fromCatalog("ROSTERHEADINGS")(
+      [[...row, ...answered], [...row, ...answered].map(() => 1)],
+      [[2025]]
+    ) as string[][];
+    expect(row).toEqual(ENTERED_COLUMNS.map(({ heading }) => heading));
+    const used = read.filter(([, as]) => as !== "not used").map(([heading]) => heading);
+    expect(used).toEqual(row.filter((heading) => !["Still needed", "Notes"].includes(heading)));
   });
 
   it("uses no formula that depends on the current date", () => {

@@ -170,6 +170,14 @@ function clientLists(story: Story): fc.Arbitrary<unknown> {
     .map(([first, clients]) => [first, ...clients]);
 }
 
+/** The headings of such a list, and rows of it. */
+const headingRows = (): fc.Arbitrary<unknown> =>
+  fc.constantFrom<unknown>([LIST_COLUMNS.map(({ heading }) => heading)], [["Client", "Remarks"]]);
+function listRows(story: Story): fc.Arbitrary<unknown> {
+  const row = LIST_COLUMNS.map(({ field, kind }) => cells(field, kind, story));
+  return fc.array(fc.tuple(...row), { minLength: 1, maxLength: 4 });
+}
+
 /** Tax years around the year of a story, as numbers or as text. */
 const yearsNear = ({ year }: Story, first: number, last: number): fc.Arbitrary<unknown> =>
   fc
@@ -268,6 +276,8 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
   "dollar-range": (story) => ranges(story, amounts),
   "date-range": (story) => ranges(story, dates(story.begins + 105, 300)),
   "client-list": clientLists,
+  "list-headings": headingRows,
+  "list-rows": listRows,
   "answer-columns": (story) =>
     ranges(story, fc.constantFrom("Client", "balance due", "Status", "Unreadable", "Letter")),
   "own-headings": () =>

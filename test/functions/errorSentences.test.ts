@@ -197,7 +197,7 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
   ],
   [
     '=EXT.MAILTO(2025,"NY",0,"UPS")',
-    'carrier: "UPS" is a carrier without its service. Only these services of it are designated: Next Day Air Early AM, Next Day Air, Next Day Air Saver, 2nd Day Air, 2nd Day Air A.M., Worldwide Express Plus, Worldwide Express. Enter the carrier and the service.',
+    'carrier: "UPS" has no service level. Only these are designated: Next Day Air Early AM, Next Day Air, Next Day Air Saver, 2nd Day Air, 2nd Day Air A.M., Worldwide Express Plus, Worldwide Express. Enter one of them.',
   ],
   [
     '=EXT.ISSUES(2025,1,0,0,"4/10/2026",,,,,,,,"n/a")',

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import {
   atLeastZero,
   Decimal,
+  isMoreThanZero,
   toCents,
   toWholeDollars,
   upToCents,
@@ -67,6 +68,18 @@ describe("dollars", () => {
     } finally {
       SharedDecimal.set({ precision: before });
     }
+  });
+
+  it.each(["0.005", "1e-20", "1", "9e12"])(
+    "of %s are more than zero, and negated are not",
+    (text) => {
+      expect(isMoreThanZero(usd(text))).toBe(true);
+      expect(isMoreThanZero(usd(text).negated())).toBe(false);
+    }
+  );
+
+  it.each(["0", "-0"])("of %s are not more than zero", (text) => {
+    expect(isMoreThanZero(usd(text))).toBe(false);
   });
 
   it("never move by more than half a cent, and up never by a whole one", () => {

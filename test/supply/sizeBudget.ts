@@ -1,14 +1,14 @@
 /** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
-  "functions.js": 470_000,
-  "addin.js": 138_000,
+  "functions.js": 488_000,
+  "addin.js": 222_000,
   "outside.js": 380,
-  "functions.json": 110_000,
-  "addin.html": 2_600,
-  "addin.css": 4_300,
+  "functions.json": 116_000,
+  "addin.html": 1_800,
+  "addin.css": 13_200,
   "manifest.xml": 6_200,
   "icons/": 3_000,
-  "help/": 750_000,
+  "help/": 800_000,
   ".LICENSE.txt": 9_900,
 };
 

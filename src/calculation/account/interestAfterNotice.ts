@@ -1,7 +1,8 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import type { Decimal } from "../../money/dollars";
+import { interestAccount } from "../penalty/interestAccount";
 import { paidBeyond } from "../penalty/paidBeyond";
-import { underpaymentInterest, type UnderpaymentInterest } from "../penalty/underpaymentInterest";
+import type { UnderpaymentInterest } from "../penalty/underpaymentInterest";
 import type { InterestRates } from "../penalty/underpaymentRate";
 import type { NoticeAndDemand } from "./noticeAndDemand";
 
@@ -13,9 +14,8 @@ import type { NoticeAndDemand } from "./noticeAndDemand";
  *
  * @param notice - The notice and its payments.
  * @param totalTax - Dollars of tax, which the payments pay first.
- * @param through - Last date of the calculation if the payments do not cover the penalty.
  * @param rates - Published rates and the assumed rate, if any.
- * @returns The interest with its periods, not rounded.
+ * @returns The interest through a date with its periods, not rounded. A date must not be before the date asked for last.
  * @throws NotInTableError if a date has no rate.
  * @see 26 U.S.C. 6601(e)(2)(A); 26 CFR 301.6601-1(f)(3)
  *
@@ -25,10 +25,9 @@ import type { NoticeAndDemand } from "./noticeAndDemand";
 export function interestAfterNotice(
   notice: NoticeAndDemand,
   totalTax: Decimal,
-  through: CalendarDate,
   rates: InterestRates
-): UnderpaymentInterest {
+): (through: CalendarDate) => UnderpaymentInterest {
   const { noticeOn, failureToPay, paymentsForInterest } = notice;
   const beyondTax = paidBeyond(totalTax, paymentsForInterest);
-  return underpaymentInterest(failureToPay, noticeOn, beyondTax, through, rates);
+  return interestAccount(failureToPay, noticeOn, beyondTax, rates);
 }

@@ -2,12 +2,13 @@ import { earlierDate, type CalendarDate } from "../../calendar/calendarDate";
 import { atLeastZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
-import { charges, type Charges, type ChargesInput } from "../penalty/charges";
+import type { ChargesInput, ChargesRules } from "../penalty/charges";
+import { chargesAccount } from "../penalty/chargesAccount";
 import type { Payment } from "../penalty/underpaymentInterest";
 import type { State } from "../state";
 import { accountEvents } from "./accountEvents";
 import { interestAfterNotice } from "./interestAfterNotice";
-import { noticeAndDemand, type NoticeAndDemand } from "./noticeAndDemand";
+import { noticeAndDemand } from "./noticeAndDemand";
 import { rateAfterLevyNotice } from "./rateAfterLevyNotice";
 
 /** What happened on a date of the payment history. */
@@ -45,7 +46,7 @@ export interface LedgerRow {
 /** A return with partial payments, and what followed its filing. */
 export interface LedgerInput extends Omit<
   ChargesInput,
-  "paidOnTime" | "payments" | "through" | "outcome" | "levyNoticeRate" | "afterNotice"
+  "paidOnTime" | "payments" | "through" | "levyNoticeRate" | "afterNotice"
 > {
   /** Every payment, before and after the due date, in order of dates. Include withholding as a payment. */
   readonly payments: readonly Payment[];
@@ -58,7 +59,7 @@ export interface LedgerInput extends Omit<
 }
 
 /** The rules that a payment history depends on. */
-export type LedgerRules = Parameters<typeof charges>[1] &
+export type LedgerRules = ChargesRules &
   Pick<Rulebook, "orderOfPayments" | "legalHolidays" | "noticeAndDemand" | "levyNotice">;
 
 /**
@@ -87,33 +88,32 @@ export function ledger(input: LedgerInput, rules: LedgerRules): readonly LedgerR
   const interestRates = { table: rules.underpaymentRate, assumedRate };
   const levyNoticeRate = rateAfterLevyNotice(input.levyNoticeOn, rules);
   const whole = { ...input, paidOnTime: ZERO, levyNoticeRate };
-  const chargesThrough = (through: CalendarDate, afterNotice?: NoticeAndDemand): Charges =>
-    charges(
-      { ...whole, filedOn: earlierDate(filedOn, through), outcome, through, afterNotice },
-      rules
-    );
+  const filedBy = (date: CalendarDate): CalendarDate => earlierDate(filedOn, date);
 
   const dated = accountEvents(input, filingDue, rules);
-  const last = dated.at(-1)?.date ?? filedOn;
-  const { excused } = charges({ ...whole, through: last }, rules);
-  const outcome = { excused, timely: filedOn <= filingDue.lastDay };
   const notice =
     noticeOn === undefined
       ? undefined
       : noticeAndDemand(
-          { noticeOn, totalTax, payments, state, atNotice: chargesThrough(noticeOn) },
+          {
+            noticeOn,
+            totalTax,
+            payments,
+            state,
+            atNotice: chargesAccount(whole, rules)(noticeOn, filedBy(noticeOn)),
+          },
           rules
         );
+  const chargesThrough = chargesAccount({ ...whole, afterNotice: notice }, rules);
+  const afterNoticeThrough = notice && interestAfterNotice(notice, totalTax, interestRates);
 
   let paid = ZERO;
   return dated.map(({ date, event, amount, source }) => {
     if (event === "payment" && amount) paid = paid.plus(amount);
-    const toDate = chargesThrough(date, notice);
+    const toDate = chargesThrough(date, filedBy(date));
     const failureToFile = toCents(toDate.failureToFile.amount);
     const failureToPay = toCents(toDate.failureToPay.amount);
-    const afterNotice = notice
-      ? toCents(interestAfterNotice(notice, totalTax, date, interestRates).amount)
-      : ZERO;
+    const afterNotice = afterNoticeThrough ? toCents(afterNoticeThrough(date).amount) : ZERO;
     const interestOnPenalties = toCents(toDate.interestOnPenalty.amount).plus(afterNotice);
     const interest = toCents(toDate.interestOnTax.amount).plus(interestOnPenalties);
     const penaltiesAndInterest = failureToFile.plus(failureToPay).plus(interest);

@@ -1,5 +1,5 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { toCents, ZERO, type Decimal } from "../../money/dollars";
+import { isMoreThanZero, toCents, ZERO, type Decimal } from "../../money/dollars";
 import type { Source } from "../../rules/source";
 import type { UnderpaymentInterest } from "./underpaymentInterest";
 import type { Charges } from "./charges";
@@ -58,12 +58,12 @@ function failureToFileLines({ failureToFile }: Charges): ChargeLine[] {
     amount: cents(gross),
     source,
   });
-  if (reduction.greaterThan(0)) {
+  if (isMoreThanZero(reduction)) {
     const off = cents(reduction.negated());
     lines.push({ kind: "less failure-to-pay penalty", ...span, amount: off, source });
   }
   const topUp = amount.minus(gross).plus(reduction);
-  if (minimum && topUp.greaterThan(0)) {
+  if (minimum && isMoreThanZero(topUp)) {
     lines.push({
       kind: "increase to minimum penalty",
       base: minimum.amount,
@@ -79,11 +79,11 @@ function interestLines(
   interest: UnderpaymentInterest
 ): ChargeLine[] {
   const cents = inCents();
-  return interest.periods.map(
-    ({ period: { from, to, days, rate, source }, base, interest: step }) => {
+  return interest
+    .periods()
+    .map(({ period: { from, to, days, rate, source }, base, interest: step }) => {
       return { kind, from, to, days, rate, base: toCents(base), amount: cents(step), source };
-    }
-  );
+    });
 }
 
 /**

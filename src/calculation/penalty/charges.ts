@@ -1,23 +1,13 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { atLeastZero, Decimal, toCents, ZERO } from "../../money/dollars";
+import type { Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { ClientDates } from "../dueDate/clientDates";
-import {
-  underpaymentInterest,
-  type Payment,
-  type UnderpaymentInterest,
-} from "./underpaymentInterest";
+import { chargesAccount } from "./chargesAccount";
+import type { FailureToFilePenalty } from "./failureToFilePenalty";
+import type { FailureToPayPenalty, LevyNoticeRate } from "./failureToPayPenalty";
+import type { Payment, UnderpaymentInterest } from "./underpaymentInterest";
 import type { AssumedRate } from "./underpaymentRate";
-import { reasonableCauseTest } from "./reasonableCauseTest";
-import { failureToFilePenalty, type FailureToFilePenalty } from "./failureToFilePenalty";
-import {
-  failureToPayPenalty,
-  type FailureToPayPenalty,
-  type LevyNoticeRate,
-} from "./failureToPayPenalty";
-import { paidBeyond } from "./paidBeyond";
-import { unpaidAfterDue } from "./unpaidAfterDue";
 
 /** A return as it was, or is planned to be, filed and paid. */
 export interface ChargesInput {
@@ -36,11 +26,6 @@ export interface ChargesInput {
   /** Last date of the calculation for tax that is still unpaid. */
   readonly through: CalendarDate;
   readonly agreementOn?: CalendarDate | undefined;
-  /**
-   * Given if `through` is a date before the return is filed: the law that excuses failure to pay in the end, and whether the
-   * return is on time in the end.
-   */
-  readonly outcome?: { readonly excused: Source | undefined; readonly timely: boolean } | undefined;
   readonly assumedRate?: AssumedRate | undefined;
   readonly levyNoticeRate?: LevyNoticeRate | undefined;
   readonly afterNotice?: AfterNotice | undefined;
@@ -54,6 +39,16 @@ export interface AfterNotice {
   readonly failureToPay: Decimal;
 }
 
+/** The rules that penalties and interest depend on. */
+export type ChargesRules = Pick<
+  Rulebook,
+  | "failureToFile"
+  | "failureToFileMinimum"
+  | "failureToPay"
+  | "reasonableCauseTest"
+  | "underpaymentRate"
+>;
+
 /** Penalties and interest of a return filed or paid late, part by part. */
 export interface Charges {
   readonly failureToFile: FailureToFilePenalty;
@@ -65,17 +60,6 @@ export interface Charges {
   readonly interestOnPenalty: UnderpaymentInterest;
   /** Dollars and cents: the four parts, each rounded once. */
   readonly total: Decimal;
-}
-
-const NO_PENALTY: FailureToPayPenalty = { periods: [], amount: ZERO };
-const NO_INTEREST: UnderpaymentInterest = { periods: [], amount: ZERO };
-
-function datePaidInFull(owed: Decimal, payments: readonly Payment[]): CalendarDate | undefined {
-  let unpaid = owed;
-  return payments.find((payment) => {
-    unpaid = unpaid.minus(payment.amount);
-    return !unpaid.greaterThan(0);
-  })?.date;
 }
 
 /**
@@ -99,98 +83,6 @@ function datePaidInFull(owed: Decimal, payments: readonly Payment[]): CalendarDa
  * @example
  * // 26 CFR 301.6651-1(f), Example 2, penalties: 112.50 and 20.00
  */
-export function charges(
-  input: ChargesInput,
-  rules: Pick<
-    Rulebook,
-    | "failureToFile"
-    | "failureToFileMinimum"
-    | "failureToPay"
-    | "reasonableCauseTest"
-    | "underpaymentRate"
-  >
-): Charges {
-  const { dates, totalTax, payments, filedOn, validExtension, through, agreementOn } = input;
-  const interestRates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
-  const filingDue = validExtension ? dates.extended : dates.regular;
-  const owed = atLeastZero(totalTax.minus(input.paidOnTime));
-  const paymentsForInterest = input.afterNotice?.paymentsForInterest ?? payments;
-  const forInterest = unpaidAfterDue(dates.payment, owed, paymentsForInterest);
-  const forPenalties = unpaidAfterDue(dates.regular, owed, payments);
-
-  const excused = input.outcome
-    ? input.outcome.excused
-    : reasonableCauseTest(
-        {
-          validExtension,
-          regular: dates.regular,
-          extendedDue: dates.extended,
-          totalTax,
-          unpaidTax: forPenalties.unpaid,
-          paidInFullOn: datePaidInFull(owed, payments),
-          filedOn,
-        },
-        rules
-      );
-  const timely = input.outcome?.timely ?? filedOn <= filingDue.lastDay;
-  const failureToPay = excused
-    ? NO_PENALTY
-    : failureToPayPenalty(
-        {
-          due: dates.regular,
-          unpaidTax: forPenalties.unpaid,
-          payments: forPenalties.later,
-          through,
-          agreementOn: timely ? agreementOn : undefined,
-          levyNoticeRate: input.levyNoticeRate,
-        },
-        rules.failureToPay
-      );
-  const failureToFile = failureToFilePenalty(
-    {
-      due: filingDue,
-      regular: dates.regular,
-      filedOn,
-      unpaidTax: forPenalties.unpaid,
-      failureToPay,
-    },
-    rules
-  );
-  // Nothing is late until the payment due date has passed. If it is then missed, interest counts from the date the law names.
-  const interestOnTax =
-    through > dates.payment.lastDay
-      ? underpaymentInterest(
-          forInterest.unpaid,
-          dates.payment.countedFrom,
-          forInterest.later,
-          through,
-          interestRates
-        )
-      : NO_INTEREST;
-  const filingPenalty = toCents(failureToFile.amount);
-  const paidFirst = Decimal.min(
-    toCents(failureToPay.amount),
-    input.afterNotice?.failureToPay ?? Infinity
-  );
-  const interestOnPenalty = filingPenalty.greaterThan(0)
-    ? underpaymentInterest(
-        filingPenalty,
-        filingDue.countedFrom,
-        paidBeyond(paidFirst, paidBeyond(owed, paymentsForInterest)),
-        through,
-        interestRates
-      )
-    : NO_INTEREST;
-  const total = filingPenalty
-    .plus(toCents(failureToPay.amount))
-    .plus(toCents(interestOnTax.amount))
-    .plus(toCents(interestOnPenalty.amount));
-  return {
-    failureToFile,
-    failureToPay,
-    excused,
-    interestOnTax,
-    interestOnPenalty: interestOnPenalty,
-    total,
-  };
+export function charges(input: ChargesInput, rules: ChargesRules): Charges {
+  return chargesAccount(input, rules)(input.through, input.filedOn);
 }

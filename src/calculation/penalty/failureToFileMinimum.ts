@@ -1,5 +1,5 @@
 import { daysBetween, type CalendarDate } from "../../calendar/calendarDate";
-import { Decimal } from "../../money/dollars";
+import { Decimal, isMoreThanZero } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -39,7 +39,7 @@ export function failureToFileMinimum(
 ): FailureToFileMinimum | undefined {
   const { minimumAfterDays } = entryOn(rules.failureToFile, regular.statutory).figures;
   const daysLate = daysBetween(due.countedFrom, filedOn);
-  if (!unpaidTax.greaterThan(0) || !minimumAfterDays.lessThan(daysLate)) return undefined;
+  if (!isMoreThanZero(unpaidTax) || !minimumAfterDays.lessThan(daysLate)) return undefined;
   const { figures, source } = entryOn(rules.failureToFileMinimum, regular.statutory);
   return { amount: Decimal.min(figures.amount, unpaidTax), source };
 }

@@ -1,6 +1,6 @@
 import { addDays, type CalendarDate } from "../../calendar/calendarDate";
 import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
-import { Decimal, ZERO } from "../../money/dollars";
+import { Decimal, isMoreThanZero, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -62,18 +62,29 @@ export function failureToFilePenalty(
   const { due, regular, filedOn, unpaidTax, failureToPay } = input;
   const { figures, source } = entryOn(rules.failureToFile, regular.statutory);
   const { monthlyRate, maximumRate } = figures;
+  const from = addDays(due.countedFrom, 1);
+  if (filedOn <= due.lastDay || !isMoreThanZero(unpaidTax))
+    return {
+      months: 0,
+      from,
+      to: due.countedFrom,
+      monthlyRate,
+      base: unpaidTax,
+      gross: ZERO,
+      reduction: ZERO,
+      minimum: undefined,
+      amount: ZERO,
+      source,
+    };
   const most = maximumRate.div(monthlyRate).ceil().toNumber();
-  const timely = filedOn <= due.lastDay || !unpaidTax.greaterThan(0);
-  const months = timely ? 0 : Math.min(monthsBegun(due.countedFrom, filedOn), most);
+  const months = Math.min(monthsBegun(due.countedFrom, filedOn), most);
   const gross = unpaidTax.times(Decimal.min(monthlyRate.times(months), maximumRate));
   const reduction =
     months > 0 && failureToPay ? concurrentMonths(due, months, regular, failureToPay) : ZERO;
-  const minimum = timely
-    ? undefined
-    : failureToFileMinimum(due, regular, filedOn, unpaidTax, rules);
+  const minimum = failureToFileMinimum(due, regular, filedOn, unpaidTax, rules);
   return {
     months,
-    from: addDays(due.countedFrom, 1),
+    from,
     to: monthEnd(due.countedFrom, months),
     monthlyRate,
     base: unpaidTax,

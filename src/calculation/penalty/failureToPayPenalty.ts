@@ -1,10 +1,9 @@
-import { addDays, type CalendarDate } from "../../calendar/calendarDate";
-import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
-import { Decimal, ZERO } from "../../money/dollars";
-import { entryOn } from "../../rules/datedTable";
+import type { CalendarDate } from "../../calendar/calendarDate";
+import type { Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import type { DueDate } from "../dueDate/dueDate";
+import { failureToPayAccount } from "./failureToPayAccount";
 import type { Payment } from "./underpaymentInterest";
 
 /** Figures of rules/failure-to-pay.json. */
@@ -79,68 +78,5 @@ export function failureToPayPenalty(
   input: FailureToPayInput,
   rates: FailureToPayRates
 ): FailureToPayPenalty {
-  const { due, payments, through, agreementOn, levyNoticeRate } = input;
-  const countedFrom = due.countedFrom;
-  const agreementMonth =
-    agreementOn === undefined ? Infinity : Math.max(1, monthsBegun(countedFrom, agreementOn));
-  const levyMonth = levyNoticeRate ? monthsBegun(countedFrom, levyNoticeRate.after) + 1 : Infinity;
-  const periods: PenaltyPeriod[] = [];
-  let amount = ZERO;
-  let shareToDate = ZERO;
-
-  const chargeMonths = (first: number, last: number, base: Decimal): void => {
-    for (let month = first; month <= last;) {
-      const from = addDays(monthEnd(countedFrom, month - 1), 1);
-      const { figures, source: law } = entryOn(rates, from);
-      const left = figures.maximumRate.minus(shareToDate);
-      if (!left.greaterThan(0)) return;
-      const afterLevyNotice = month >= levyMonth ? levyNoticeRate : undefined;
-      const underAgreement = month >= agreementMonth;
-      const next = rates.entries.find((entry) => entry.from > from);
-      const lastAtSameRate = Math.min(
-        last,
-        afterLevyNotice ? Infinity : levyMonth - 1,
-        afterLevyNotice || underAgreement ? Infinity : agreementMonth - 1,
-        next ? monthsBegun(countedFrom, addDays(next.from, -1)) : Infinity
-      );
-      const ordinaryRate = underAgreement ? figures.agreementRate : figures.monthlyRate;
-      const monthlyRate = afterLevyNotice?.monthlyRate ?? ordinaryRate;
-      const source = afterLevyNotice?.source ?? law;
-      const untilMaximum = left.div(monthlyRate).ceil().toNumber();
-      const months = Math.min(lastAtSameRate - month + 1, untilMaximum);
-      const share = Decimal.min(monthlyRate.times(months), left);
-      const penalty = base.times(share);
-      const to = monthEnd(countedFrom, month + months - 1);
-      periods.push({
-        firstMonth: month,
-        months,
-        from,
-        to,
-        monthlyRate,
-        share,
-        base,
-        amount: penalty,
-        source,
-      });
-      amount = amount.plus(penalty);
-      shareToDate = shareToDate.plus(share);
-      month += months;
-    }
-  };
-
-  let unpaid = input.unpaidTax;
-  let monthsToDate = 0;
-  const chargeThrough = (date: CalendarDate): void => {
-    const months = date <= due.lastDay ? 0 : monthsBegun(countedFrom, date);
-    if (unpaid.greaterThan(0) && months > monthsToDate)
-      chargeMonths(monthsToDate + 1, months, unpaid);
-    monthsToDate = Math.max(monthsToDate, months);
-  };
-  for (const payment of payments) {
-    if (payment.date > through) break;
-    chargeThrough(payment.date);
-    unpaid = unpaid.minus(payment.amount);
-  }
-  chargeThrough(through);
-  return { periods, amount };
+  return failureToPayAccount(input, rates)(input.through);
 }

@@ -1,4 +1,4 @@
-import { atLeastZero, type Decimal } from "../../money/dollars";
+import { atLeastZero, isMoreThanZero, type Decimal } from "../../money/dollars";
 import type { Payment } from "./underpaymentInterest";
 
 /**
@@ -17,6 +17,6 @@ export function paidBeyond(amount: Decimal, payments: readonly Payment[]): reado
   return payments.flatMap((payment) => {
     const beyond = payment.amount.minus(unpaid);
     unpaid = atLeastZero(unpaid.minus(payment.amount));
-    return beyond.greaterThan(0) ? [{ date: payment.date, amount: beyond }] : [];
+    return isMoreThanZero(beyond) ? [{ date: payment.date, amount: beyond }] : [];
   });
 }

@@ -1,5 +1,5 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { ZERO, type Decimal } from "../../money/dollars";
+import { isMoreThanZero, type Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -43,5 +43,5 @@ export function reasonableCauseTest(
   const { figures, source } = entryOn(rules.reasonableCauseTest, regular.statutory);
   const paid = totalTax.minus(unpaidTax);
   const enough = paid.greaterThanOrEqualTo(totalTax.times(figures.shareToPay));
-  return enough && unpaidTax.greaterThan(ZERO) ? source : undefined;
+  return enough && isMoreThanZero(unpaidTax) ? source : undefined;
 }

@@ -1,9 +1,7 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
-import { ZERO, type Decimal } from "../../money/dollars";
-import { dailyCompounding } from "./dailyCompounding";
-import { interestGrowth } from "./interestGrowth";
+import type { Decimal } from "../../money/dollars";
+import { interestAccount } from "./interestAccount";
 import type { RatePeriod } from "./publishedPeriods";
-import { ratePeriods } from "./ratePeriods";
 import type { InterestRates } from "./underpaymentRate";
 
 /** A payment. */
@@ -24,53 +22,8 @@ export interface InterestPeriod {
 export interface UnderpaymentInterest {
   /** Dollars, not rounded. */
   readonly amount: Decimal;
-  /** Calculated only when read, because a client list needs the amount alone. */
-  readonly periods: readonly InterestPeriod[];
-}
-
-/** An unpaid amount from one payment to the next. */
-interface Stretch {
-  readonly from: CalendarDate;
-  readonly to: CalendarDate;
-  readonly unpaid: Decimal;
-}
-
-function stretches(
-  amount: Decimal,
-  due: CalendarDate,
-  payments: readonly Payment[],
-  through: CalendarDate
-): readonly Stretch[] {
-  const found: Stretch[] = [];
-  let unpaid = amount;
-  let from = due;
-  const runTo = (to: CalendarDate): void => {
-    if (to <= from || !unpaid.greaterThan(0)) return;
-    found.push({ from, to, unpaid });
-    from = to;
-  };
-  for (const payment of payments) {
-    if (payment.date > through) break;
-    runTo(payment.date);
-    unpaid = unpaid.minus(payment.amount);
-  }
-  runTo(through);
-  return found;
-}
-
-function interestPeriods(run: readonly Stretch[], rates: InterestRates): readonly InterestPeriod[] {
-  const periods: InterestPeriod[] = [];
-  let accrued = ZERO;
-  for (const { from, to, unpaid } of run) {
-    for (const period of ratePeriods(from, to, rates)) {
-      const base = unpaid.plus(accrued);
-      const growth = dailyCompounding(period.rate, period.divisor, period.days);
-      const interest = base.times(growth.minus(1));
-      periods.push({ period, base, interest });
-      accrued = accrued.plus(interest);
-    }
-  }
-  return periods;
+  /** Calculated only when asked for, because a client list needs the amount alone. */
+  readonly periods: () => readonly InterestPeriod[];
 }
 
 /**
@@ -99,19 +52,5 @@ export function underpaymentInterest(
   through: CalendarDate,
   rates: InterestRates
 ): UnderpaymentInterest {
-  const run = stretches(amount, due, payments, through);
-  const accrued = run.reduce(
-    (sum, { from, to, unpaid }) =>
-      unpaid
-        .plus(sum)
-        .times(interestGrowth(from, to, rates))
-        .minus(unpaid),
-    ZERO
-  );
-  return {
-    amount: accrued,
-    get periods() {
-      return interestPeriods(run, rates);
-    },
-  };
+  return interestAccount(amount, due, payments, rates)(through);
 }

@@ -36,9 +36,12 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
     ...stateIssues(request, rules),
     ...reminderIssues(request, rules),
   ];
-  return rules.requestIssues.rows.flatMap(({ check, severity, what, remedy, source }) =>
-    found
-      .filter((issue) => issue.check === check)
-      .map((issue) => ({ ...issue, severity, what, remedy, source }))
-  );
+  const worded: WordedIssue[] = [];
+  for (const { check, severity, what, remedy, source } of rules.requestIssues.rows)
+    for (const issue of found)
+      if (issue.check === check) {
+        const { date, amount, details } = issue;
+        worded.push({ check, date, amount, details, severity, what, remedy, source });
+      }
+  return worded;
 }

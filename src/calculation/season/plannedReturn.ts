@@ -1,5 +1,5 @@
 import { laterDate, type CalendarDate } from "../../calendar/calendarDate";
-import { atLeastZero, ZERO, type Decimal } from "../../money/dollars";
+import { atLeastZero, isMoreThanZero, ZERO, type Decimal } from "../../money/dollars";
 import type { ClientDates } from "../dueDate/clientDates";
 import type { ChargesInput } from "../penalty/charges";
 import type { AssumedRate } from "../penalty/underpaymentRate";
@@ -70,11 +70,11 @@ export function plannedReturn(input: PlanInput, rules: ResendRules): PlannedRetu
   const payBy = dates.payment.lastDay;
   const paidLater = (record.requestedOn ?? asOf) > payBy;
   const withRequest = paidLater && record.requestedOn === undefined ? ZERO : paidWithRequest;
-  const withRequestOn = paidLater && withRequest.greaterThan(0) ? record.requestedOn : undefined;
+  const withRequestOn = paidLater && isMoreThanZero(withRequest) ? record.requestedOn : undefined;
   const balance = atLeastZero(totalTax.minus(payments).minus(withRequest));
   const later = [
     ...(withRequestOn === undefined ? [] : [{ date: withRequestOn, amount: withRequest }]),
-    ...(balance.greaterThan(0) ? [{ date: paidOn, amount: balance }] : []),
+    ...(isMoreThanZero(balance) ? [{ date: paidOn, amount: balance }] : []),
   ];
   return {
     dates,

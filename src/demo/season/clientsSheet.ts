@@ -1,47 +1,41 @@
-import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE, ENTERED_COLUMNS, fillFormula, MONEY } from "../../addin/clientList";
+import type { Cell, Workbook, Worksheet } from "@cj-tech-master/excelts";
+import { DATE, type EnteredColumn, ENTERED_COLUMNS, MONEY } from "../../addin/clientList";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
-import { FILLED_COLUMNS, ROW_COLUMNS, SAMPLE_COLUMNS } from "./sampleColumns";
-import { putFormula, styleHeadings, styleInput } from "./sheetStyle";
+import { setPage } from "./pageSetup";
+import { type AnswerColumn, FIRST_ANSWERS, LAST_ANSWERS } from "./sampleColumns";
+import { putFormula, setBold, styleFilledTable, styleHeading, styleInput } from "./sheetStyle";
+import { colorByStatus, colorBySeverity, colorPassed } from "./statusColors";
 import { totalTaxCells } from "./totalTaxSheets";
 
 /** The sheet's name, as references from other sheets spell it. */
 export const CLIENTS_SHEET = "Clients";
+/** The first row with a client. */
+export const FIRST_ROW = 2;
 
-const FIRST_ROW = 2;
-/** The defined names of the sheet Assumptions. */
-const SETTINGS = {
-  "as-of date": "AsOf",
-  "assumed rate": "AssumedRate",
-  target: "Target",
-  cushion: "Cushion",
-};
+const [NAME, ...ENTERED] = ENTERED_COLUMNS;
+const FIRST_ENTERED = 2 + FIRST_ANSWERS.length;
+const FIRST_LAST_ANSWER = FIRST_ENTERED + ENTERED.length;
+/** Every column from left to right: the name, the answers for a glance, what the preparer enters, and further answers. */
+const COLUMNS = [NAME, ...FIRST_ANSWERS, ...ENTERED, ...LAST_ANSWERS].filter(
+  (column): column is EnteredColumn | AnswerColumn => column !== undefined
+);
 
-/** The position of a heading in the client list, counted from 1. */
+/** The position of a heading in the client list, counted from 1; 0 if the list does not have it. */
 export function clientColumn(heading: string): number {
-  const index = SAMPLE_COLUMNS.findIndex((column) => column.heading === heading);
-  if (index < 0) throw new Error(`The client list has no column ${heading}.`);
-  return index + 1;
-}
-
-/** The cells of a heading in the client list as an absolute reference, such as Clients!$A$2:$A$48. */
-export function clientBlock(clients: readonly SampleClient[], heading: string): string {
-  const letters = columnLetters(clientColumn(heading));
-  const lastRow = FIRST_ROW + clients.length - 1;
-  return `${CLIENTS_SHEET}!$${letters}$${FIRST_ROW}:$${letters}$${lastRow}`;
+  return COLUMNS.findIndex((column) => column.heading === heading) + 1;
 }
 
 function enterRow(sheet: Worksheet, row: number, client: SampleClient): void {
-  for (const [position, { heading, format, choices }] of ENTERED_COLUMNS.entries()) {
-    const cell = sheet.getCell(row, position + 1);
+  for (const { heading, format, choices } of ENTERED_COLUMNS) {
+    const cell = sheet.getCell(row, clientColumn(heading));
     const value = client.get(heading) ?? null;
     cell.value = value;
+    const isText = typeof value === "string";
+    if (isText && heading !== "Client") cell.alignment = { horizontal: "left", indent: 1 };
     if (format !== undefined) cell.numFmt = value instanceof Date ? DATE : format;
-    if (choices) {
-      const list = `"${choices.join(",")}"`;
-      cell.dataValidation = { type: "list", allowBlank: true, formulae: [list] };
-    }
+    if (choices) limitTo(cell, choices);
+    if (heading === "Client") setBold(cell);
     if (heading !== "Notes") styleInput(cell);
   }
   const estimate = totalTaxCells(String(client.get("Client")));
@@ -54,35 +48,60 @@ function enterRow(sheet: Worksheet, row: number, client: SampleClient): void {
   }
 }
 
-function calculateColumns(sheet: Worksheet, lastRow: number): void {
-  for (const { heading, formula, format } of FILLED_COLUMNS) {
-    const number = clientColumn(heading);
-    const whole = (name: string): string => {
-      const letters = columnLetters(clientColumn(name));
-      return `${letters}${FIRST_ROW}:${letters}${lastRow}`;
-    };
-    putFormula(sheet, cellAddress(FIRST_ROW, number), fillFormula(formula, SETTINGS, whole));
-    for (let row = FIRST_ROW; row <= lastRow; row += 1) sheet.getCell(row, number).numFmt = format;
-  }
-  for (const { heading, formula, format } of ROW_COLUMNS) {
-    const number = clientColumn(heading);
-    for (let row = FIRST_ROW; row <= lastRow; row += 1) {
-      const inRow = (name: string): string => cellAddress(row, clientColumn(name));
-      putFormula(sheet, cellAddress(row, number), fillFormula(formula, SETTINGS, inRow), format);
-    }
-  }
+function limitTo(cell: Cell, choices: readonly string[]): void {
+  const list = `"${choices.join(",")}"`;
+  cell.dataValidation = { type: "list", allowBlank: true, formulae: [list] };
 }
 
-/** Adds the client list: what the preparer enters, and beside it what the add-in calculates. */
+function putAnswers(
+  sheet: Worksheet,
+  column: number,
+  answers: readonly AnswerColumn[],
+  lastRow: number
+): void {
+  const first = columnLetters(FIRST_ENTERED);
+  const last = columnLetters(FIRST_LAST_ANSWER - 1);
+  const chosen = answers.map(({ heading }) => `"${heading}"`).join(",");
+  const list = `$${first}$1:$${last}$${lastRow}`;
+  styleFilledTable(sheet, { row: 1, column }, { rows: lastRow, columns: answers.length });
+  putFormula(
+    sheet,
+    cellAddress(1, column),
+    `EXT.ROSTER(${list},2025,AsOf,AssumedRate,{${chosen}})`
+  );
+  for (const [position, { format }] of answers.entries())
+    for (let row = FIRST_ROW; row <= lastRow && format !== undefined; row += 1)
+      sheet.getCell(row, column + position).numFmt = format;
+}
+
+/**
+ * Adds the client list: beside the names what the add-in answers, then what the preparer enters, then further answers. One ROSTER
+ * formula fills each block of answers.
+ */
 export function addClientsSheet(workbook: Workbook, clients: readonly SampleClient[]): void {
   const sheet = workbook.addWorksheet(CLIENTS_SHEET, {
     views: [{ state: "frozen", xSplit: 1, ySplit: 1 }],
   });
-  for (const [index, { heading, width }] of SAMPLE_COLUMNS.entries()) {
-    sheet.getCell(1, index + 1).value = heading;
+  const lastRow = FIRST_ROW + clients.length - 1;
+  for (const [index, { heading, width }] of COLUMNS.entries()) {
     sheet.getColumn(index + 1).width = width;
+    const isEntered = index === 0 || (index + 1 >= FIRST_ENTERED && index + 1 < FIRST_LAST_ANSWER);
+    if (!isEntered) continue;
+    const cell = sheet.getCell(1, index + 1);
+    cell.value = heading;
+    styleHeading(cell);
   }
-  styleHeadings(sheet, 1, 46);
+  sheet.getRow(1).height = 48;
   for (const [index, client] of clients.entries()) enterRow(sheet, FIRST_ROW + index, client);
-  calculateColumns(sheet, FIRST_ROW + clients.length - 1);
+  const cells = (heading: string): readonly [ref: string, first: string] => {
+    const letters = columnLetters(clientColumn(heading));
+    return [`${letters}${FIRST_ROW}:${letters}${lastRow}`, `$${letters}${FIRST_ROW}`];
+  };
+  colorByStatus(sheet, ...cells("Status"));
+  colorBySeverity(sheet, ...cells("Severity"));
+  colorPassed(sheet, ...cells("Next deadline"));
+  putAnswers(sheet, 2, FIRST_ANSWERS, lastRow);
+  putAnswers(sheet, FIRST_LAST_ANSWER, LAST_ANSWERS, lastRow);
+  const lastPrinted = columnLetters(clientColumn("Paid with request"));
+  setPage(sheet, { headingRows: "1:1", area: `A1:${lastPrinted}${lastRow}` });
 }

@@ -1,12 +1,16 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE, MONEY } from "../../addin/clientList";
 import { cellAddress } from "../../host/cellAddress";
+import { setPage } from "./pageSetup";
 import {
   putFormula,
   putInput,
   putLabel,
+  putTitle,
   setWidths,
+  styleFilledTable,
   styleHeadings,
+  styleTotal,
   worksheetDate,
 } from "./sheetStyle";
 
@@ -59,7 +63,7 @@ const PAID: readonly (readonly [date: string, amount: number])[] = [
 
 function addFirstInstallments(sheet: Worksheet): void {
   const { row: top } = FIRST_INSTALLMENTS_CORNER;
-  putLabel(sheet, "A1", "First 2026 estimated tax installment, due April 15, 2026 (not extended)");
+  putTitle(sheet, "First 2026 estimated tax installment, due April 15, 2026 (not extended)");
   for (const [index, heading] of HEADINGS.entries()) sheet.getCell(top, index + 1).value = heading;
   styleHeadings(sheet, top);
   for (const [down, row] of ROWS.entries())
@@ -76,6 +80,10 @@ function addFirstInstallments(sheet: Worksheet): void {
     `EXT.FIRSTINSTALLMENT(2026,${shared},${column("F")},${column("G")},${column("H")})`,
     MONEY
   );
+  const total = top + ROWS.length + 1;
+  sheet.getCell(`A${total}`).value = "All clients";
+  putFormula(sheet, `J${total}`, `SUM(${column("J")})`, MONEY);
+  styleTotal(sheet, total, HEADINGS.length);
 }
 
 function addPenalty(sheet: Worksheet): void {
@@ -102,12 +110,14 @@ function addPenalty(sheet: Worksheet): void {
   putFormula(sheet, "B21", "EXT.ESTPENALTY(2025,B20,B19,D17:E19,,,B16)", MONEY);
   putLabel(sheet, "A23", "Calculation of the penalty");
   putFormula(sheet, "A24", "EXT.ESTPENALTYLINES(2025,B20,B19,D17:E19,,,B16)");
+  styleFilledTable(sheet, { row: 24, column: 1 }, { rows: 12, columns: 8 });
 }
 
 /** Adds the first installments of 2026, and the estimated tax penalty of one client for 2025. */
 export function addEstimatedTaxSheet(workbook: Workbook): void {
   const sheet = workbook.addWorksheet(ESTIMATED_TAX_SHEET);
-  setWidths(sheet, [30, 14, 16, 14, 14, 14, 14, 44, 16, 14]);
+  setWidths(sheet, [30, 14, 16, 14, 14, 14, 14, 20, 18, 16, 30]);
   addFirstInstallments(sheet);
   addPenalty(sheet);
+  setPage(sheet);
 }

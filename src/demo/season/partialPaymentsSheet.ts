@@ -1,13 +1,15 @@
 import type { Workbook } from "@cj-tech-master/excelts";
 import { DATE, MONEY } from "../../addin/clientList";
-import { addClientChoice, CHOICE } from "./clientChoice";
+import { addClientChoice, BELOW_CHOICE, CHOICE } from "./clientChoice";
 import type { SampleClient } from "./clients";
+import { setPage } from "./pageSetup";
 import {
   PERCENT,
   putFormula,
   putInput,
   putLabel,
   setWidths,
+  styleFilledTable,
   styleHeadings,
   worksheetDate,
 } from "./sheetStyle";
@@ -15,9 +17,9 @@ import {
 /** The sheet's name. */
 export const PARTIAL_PAYMENTS_SHEET = "Partial payments";
 /** The corner of the payment history, including its headings. */
-export const PARTIAL_PAYMENTS_CORNER = { row: 26, column: 1 };
+export const PARTIAL_PAYMENTS_CORNER = { row: BELOW_CHOICE + 13, column: 1 };
 
-const FIRST_PAYMENT_ROW = 16;
+const FIRST_PAYMENT_ROW = BELOW_CHOICE + 2;
 const PAYMENT_ROWS = 8;
 const LATER_PAYMENTS: readonly (readonly [date: string, amount: number])[] = [
   ["2026-07-01", 1500],
@@ -32,17 +34,20 @@ export function addPartialPaymentsSheet(
   clients: readonly SampleClient[]
 ): void {
   const sheet = workbook.addWorksheet(PARTIAL_PAYMENTS_SHEET);
-  setWidths(sheet, [26, 52, 14, 14, 14, 16, 16, 16, 16, 44]);
-  addClientChoice(sheet, clients, "Bracken");
-  const { taxYear, totalTax, payments, paidWithRequest, validExtension, filedOn } = CHOICE;
-  const filer = `${CHOICE.state},${CHOICE.filerType}`;
-  const paidOnTime = `${payments}+${paidWithRequest}`;
+  setWidths(sheet, [30, 40, 14, 14, 14, 16, 16, 16, 16, 14, 60]);
+  addClientChoice(sheet, clients, "Partial payments", "Bracken");
+  const { taxYear, totalTax, paidOnTime, validExtension, filedOn, filer, postponement } = CHOICE;
 
-  putLabel(sheet, "A14", "Payments, in any order; blank rows are ignored");
-  sheet.getCell("A15").value = "Date";
-  sheet.getCell("B15").value = "Amount";
-  styleHeadings(sheet, 15, 20);
-  putFormula(sheet, `A${FIRST_PAYMENT_ROW}`, `EXT.PAYBY(${taxYear},${filer})`, DATE);
+  putLabel(sheet, `A${BELOW_CHOICE}`, "Payments, in any order; blank rows are ignored");
+  sheet.getCell(`A${BELOW_CHOICE + 1}`).value = "Date";
+  sheet.getCell(`B${BELOW_CHOICE + 1}`).value = "Amount";
+  styleHeadings(sheet, BELOW_CHOICE + 1, 20);
+  putFormula(
+    sheet,
+    `A${FIRST_PAYMENT_ROW}`,
+    `EXT.PAYBY(${taxYear},${filer},${postponement})`,
+    DATE
+  );
   putFormula(sheet, `B${FIRST_PAYMENT_ROW}`, paidOnTime, MONEY);
   const lastRow = FIRST_PAYMENT_ROW + PAYMENT_ROWS - 1;
   for (let row = FIRST_PAYMENT_ROW + 1; row <= lastRow; row += 1) {
@@ -56,15 +61,18 @@ export function addPartialPaymentsSheet(
   putFormula(
     sheet,
     `A${row}`,
-    `EXT.LEDGER(${taxYear},${totalTax},A${FIRST_PAYMENT_ROW}:B${lastRow},${filedOn},${validExtension},${filer},AssumedRate)`
+    `EXT.LEDGER(${taxYear},${totalTax},A${FIRST_PAYMENT_ROW}:B${lastRow},${filedOn},${validExtension},${filer},AssumedRate,,${postponement})`
   );
+  styleFilledTable(sheet, PARTIAL_PAYMENTS_CORNER, { rows: 14, columns: 11 });
+  sheet.getRow(row).height = 48;
 
-  putLabel(sheet, "D1", "Cost of delay as an annual rate");
-  sheet.getCell("D2").value = "Filed and paid as planned";
+  putLabel(sheet, "D3", "Cost of delay as an annual rate");
+  sheet.getCell("D4").value = "Filed and paid as planned";
   putFormula(
     sheet,
-    "F2",
-    `EXT.EFFECTIVERATE(${taxYear},${totalTax},${paidOnTime},${CHOICE.paidOn},${filedOn},${validExtension},${filer},AssumedRate)`,
+    "G4",
+    `EXT.EFFECTIVERATE(${taxYear},${totalTax},${paidOnTime},${CHOICE.paidOn},${filedOn},${validExtension},${filer},AssumedRate,,${postponement})`,
     PERCENT
   );
+  setPage(sheet);
 }

@@ -1,75 +1,151 @@
-import type { Workbook } from "@cj-tech-master/excelts";
+import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE } from "../../addin/clientList";
-import { addClientChoice, CHOICE, putLookup } from "./clientChoice";
+import { addFacts, CHOICE_ROWS, clientFacts, putLookup, titleWith } from "./clientChoice";
 import type { SampleClient } from "./clients";
-import { putFormula, putLabel, setWidths } from "./sheetStyle";
+import { setPage } from "./pageSetup";
+import { putFormula, putLabel, putNote, putTitle, setWidths, styleFilledTable } from "./sheetStyle";
+import { colorBySeverity, colorByStatus } from "./statusColors";
 
-/** What is recorded of the request, in the cells E2 to E8. */
+/** The sheet's name. */
+export const REQUEST_SHEET = "Extension request";
+
+/** What is recorded of the request, in the cells H4 to H8. */
 const RECORDED = [
   ["Requested on", DATE],
   ["Confirmed on", DATE],
   ["Rejected on", DATE],
   ["Filed on", DATE],
   ["Still needed", "General"],
-  ["Postponement begins", DATE],
-  ["Postponement ends", DATE],
 ] as const;
-const REQUESTED = "$E$2";
-const REJECTED = "$E$4";
-const STILL_NEEDED = "$E$6";
-const RECORD = `${REQUESTED},$E$3,${REJECTED},$E$5`;
-const POSTPONEMENT = "$E$7,$E$8";
 
-/** Adds the sheet of one client's request: lines, methods, mailing address, issues, state return and letter. */
-export function addRequestSheet(workbook: Workbook, clients: readonly SampleClient[]): void {
-  const sheet = workbook.addWorksheet("Extension request");
-  setWidths(sheet, [30, 34, 14, 40, 40, 52, 40]);
-  addClientChoice(sheet, clients, "Larch");
-  for (const [index, fact] of RECORDED.entries())
-    putLookup(sheet, clients, ["D", "E"], index + 2, fact);
-  const { taxYear, totalTax, payments, paidWithRequest, paidOn, filedOn, filerType } = CHOICE;
-  const filer = `${CHOICE.state},${filerType}`;
-  const amounts = `${totalTax},${payments},${paidWithRequest}`;
-  const labeled: readonly (readonly [label: string, cell: string, at: string, formula: string])[] =
+/** The cells of a request sheet that its formulas and the letter use. */
+export const REQUEST_CELLS = {
+  ...clientFacts("F", 3),
+  requestedOn: "$H$4",
+  rejectedOn: "$H$6",
+  record: "$H$4,$H$5,$H$6,$H$7",
+  stillNeeded: "$H$8",
+};
+
+/** A table that one formula fills: its label, its corner and size, the height of its rows in points, the formula. */
+interface FilledTable {
+  readonly label: string;
+  readonly row: number;
+  readonly rows: number;
+  readonly columns: number;
+  readonly height?: number;
+  readonly formula: string;
+}
+
+const { client, taxYear, state, totalTax, payments, paidWithRequest, filerType } = REQUEST_CELLS;
+const { filer, postponement, record, requestedOn, rejectedOn, validExtension } = REQUEST_CELLS;
+const AMOUNTS = `${totalTax},${payments},${paidWithRequest}`;
+const STATUS = "$B$12";
+const REQUEST_DATE = `IF(${requestedOn}="",MIN(AsOf,EXT.DUE(${taxYear},${filer},${postponement})),${requestedOn})`;
+
+const STATE_RULE = `EXT.STATERULE(${taxYear},${state},"yes",,,${validExtension})`;
+const STATE_ROW = 35;
+/** The date column of the tables, from which CHOOSECOLS takes the format of a date. */
+const DATE_CELLS = { column: "C", firstRow: 20, lastRow: STATE_ROW + 4 };
+
+const TABLES: readonly FilledTable[] = [
+  {
+    label: "Form 4868, lines 4 to 9",
+    row: 4,
+    rows: 7,
+    columns: 4,
+    formula: `CHOOSECOLS(EXT.LINES(${taxYear},${AMOUNTS},${filerType}),1,2,3,4)`,
+  },
+  {
+    label: "Methods (on the date of the request, or on the as-of date)",
+    row: 19,
+    rows: 4,
+    columns: 6,
+    height: 60,
+    formula: `CHOOSECOLS(EXT.METHODLINES(${taxYear},${paidWithRequest},${REQUEST_DATE},${rejectedOn},${filer},${postponement}),1,4,3,2,5,6)`,
+  },
+  {
+    label: "Issues with this request, and what to do",
+    row: 25,
+    rows: 8,
+    columns: 7,
+    height: 45,
+    formula: `EXT.ISSUES(${taxYear},${AMOUNTS},AsOf,${record},${filer},,,,,,${postponement})`,
+  },
+  {
+    label: "State return",
+    row: STATE_ROW,
+    rows: 5,
+    columns: 3,
+    height: 31,
+    formula: `IF(${STATUS}="filed","the return is filed",IF(OR(${state}="",${state}="foreign"),"no state in the list",IF(ISTEXT(${taxYear}),"not known: the state rules cover calendar years only",TAKE(CHOOSECOLS(${STATE_RULE},1,3,2),5))))`,
+  },
+];
+
+function addResults(sheet: Worksheet): void {
+  const results: readonly (readonly [label: string, row: number, formula: string])[] = [
+    ["Status", 12, `EXT.STAGE(${taxYear},AsOf,${record},${filer},${postponement})`],
+    ["Next deadline", 13, `EXT.NEXTDATE(${taxYear},AsOf,${record},,${filer},${postponement})`],
     [
-      ["Status", "D10", "E10", `EXT.STAGE(${taxYear},AsOf,${RECORD},${filer},${POSTPONEMENT})`],
-      [
-        "Next deadline",
-        "D11",
-        "E11",
-        `EXT.NEXTDATE(${taxYear},AsOf,${RECORD},,${filer},${POSTPONEMENT})`,
-      ],
-      [
-        "Mailing address (paper)",
-        "D12",
-        "E12",
-        `EXT.MAILTO(${taxYear},${CHOICE.state},${paidWithRequest},,${filerType})`,
-      ],
-      ["Form 4868, lines 4 to 9", "A13", "A14", `EXT.LINES(${taxYear},${amounts},${filerType})`],
-      [
-        "Ways to request the extension (on the request date, or April 10)",
-        "A22",
-        "A23",
-        `EXT.METHODLINES(${taxYear},${paidWithRequest},IF(${REQUESTED}="",DATE(2026,4,10),${REQUESTED}),${REJECTED},${filer},${POSTPONEMENT})`,
-      ],
-      [
-        "Issues with this request",
-        "A28",
-        "A29",
-        `EXT.ISSUES(${taxYear},${amounts},AsOf,${RECORD},${filer},,,,,,${POSTPONEMENT})`,
-      ],
-      ["State return", "A40", "A41", `EXT.STATERULE(${taxYear},${CHOICE.state},"yes",,,"yes")`],
-      [
-        "Letter to client",
-        "A60",
-        "A61",
-        `EXT.MEMO(${taxYear},${amounts},AsOf,${RECORD},,${filedOn},${paidOn},"full",${STILL_NEEDED},${filer},AssumedRate,${POSTPONEMENT})`,
-      ],
-    ];
-  for (const [label, cell, at, formula] of labeled) {
-    putLabel(sheet, cell, label);
-    putFormula(sheet, at, formula);
+      "Mailing address (paper)",
+      16,
+      `IF(${STATUS}="filed","the return is filed",IF(${state}="","enter the state",EXT.MAILTO(${taxYear},${state},${paidWithRequest},,${filerType})))`,
+    ],
+  ];
+  for (const [label, row, formula] of results) {
+    putLabel(sheet, `A${row}`, label);
+    sheet.getCell(`A${row}`).alignment = { wrapText: true, vertical: "top" };
+    putFormula(sheet, `B${row}`, formula);
+    sheet.getCell(`B${row}`).alignment = { wrapText: true, vertical: "top" };
   }
-  sheet.mergeCells("A61:F66");
-  sheet.getCell("A61").alignment = { wrapText: true, vertical: "top" };
+  sheet.getRow(16).height = 30;
+  colorByStatus(sheet, "B12", STATUS);
+}
+
+/**
+ * Adds the sheet of one client's request, which prints on one page: lines, record, status, methods, issues with what to do, and the
+ * state return.
+ *
+ * @param workbook - The workbook.
+ * @param clients - The clients of the sample firm.
+ * @param chosen - The client, and the name of the sheet.
+ */
+export function addRequestSheet(
+  workbook: Workbook,
+  clients: readonly SampleClient[],
+  chosen: { readonly client: string; readonly name: string }
+): void {
+  const sheet = workbook.addWorksheet(chosen.name, {
+    views: [{ state: "normal", showGridLines: false }],
+  });
+  setWidths(sheet, [18, 56, 12, 13, 30, 46, 26, 14]);
+  putTitle(sheet, titleWith("Extension request", client));
+  putNote(sheet, "A2", "An extension of time to file is not an extension of time to pay.");
+  addFacts(sheet, clients, ["E", "F"], 3, chosen.client);
+  putLabel(sheet, "G3", "Record");
+  for (const [index, fact] of RECORDED.entries())
+    putLookup(sheet, clients, ["G", "H"], index + 4, fact, client);
+  addResults(sheet);
+  // Some programs apply the first of two rules for a cell, so the color comes before the lines between the rows.
+  colorBySeverity(sheet, "A26:A32", "$A26");
+  for (const { label, row, rows, columns, height, formula } of TABLES) {
+    putLabel(sheet, `A${row - 1}`, label);
+    styleFilledTable(sheet, { row, column: 1 }, { rows, columns }, height);
+    putFormula(sheet, `A${row}`, formula);
+  }
+  styleFilledTable(sheet, { row: STATE_ROW, column: 6 }, { rows: 5, columns: 1 }, 31);
+  putFormula(sheet, `F${STATE_ROW}`, `IFERROR(TAKE(CHOOSECOLS(${STATE_RULE},4),5),"")`);
+  for (let row = 5; row <= 10; row += 1) sheet.getCell(`C${row}`).numFmt = "#,##0";
+  for (let row = DATE_CELLS.firstRow; row <= DATE_CELLS.lastRow; row += 1)
+    sheet.getCell(`${DATE_CELLS.column}${row}`).numFmt = DATE;
+  for (let row = 3; row < 3 + CHOICE_ROWS; row += 1)
+    for (const column of ["F", "H"])
+      sheet.getCell(`${column}${row}`).alignment = { horizontal: "left" };
+  for (let row = 20; row <= 22; row += 1)
+    sheet.getCell(`D${row}`).alignment = {
+      horizontal: "center",
+      vertical: "top",
+      wrapText: true,
+    };
+  setPage(sheet, { pagesTall: 1 });
 }

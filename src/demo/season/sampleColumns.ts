@@ -1,82 +1,150 @@
 import {
   CALCULATED_COLUMNS,
   type CalculatedColumn,
-  ENTERED_COLUMNS,
+  DATE,
   MONEY,
+  WHOLE_NUMBER,
 } from "../../addin/clientList";
+import type { RosterHeading } from "../../functions/season/rosterColumns";
 import { PERCENT } from "./sheetStyle";
 
+/** A column that the ROSTER formula of the client list fills. */
+export interface AnswerColumn {
+  readonly heading: RosterHeading;
+  /** In characters. */
+  readonly width: number;
+  readonly format?: string;
+}
+
+/** The answers beside the names. */
+export const FIRST_ANSWERS: readonly AnswerColumn[] = [
+  { heading: "Status", width: 14 },
+  { heading: "Next deadline", width: 36 },
+  { heading: "Extended due date", width: 12, format: DATE },
+  { heading: "Balance due", width: 12, format: MONEY },
+  { heading: "Suggested payment", width: 12, format: MONEY },
+  { heading: "Remaining to pay", width: 12, format: MONEY },
+  { heading: "Penalties and interest (planned)", width: 13, format: MONEY },
+  { heading: "Issues", width: 8, format: WHOLE_NUMBER },
+];
+
+/** The answers after what the preparer enters. */
+export const LAST_ANSWERS: readonly AnswerColumn[] = [
+  { heading: "Severity", width: 12 },
+  { heading: "Most serious issue", width: 84 },
+  { heading: "What to do", width: 100 },
+  { heading: "Days left", width: 8, format: WHOLE_NUMBER },
+  { heading: "Regular due date", width: 12, format: DATE },
+  { heading: "Payment due date", width: 12, format: DATE },
+  { heading: "Percent paid", width: 10, format: PERCENT },
+  { heading: "Penalties and interest with extension", width: 14, format: MONEY },
+  { heading: "Penalties and interest without extension", width: 14, format: MONEY },
+  { heading: "Confirm first", width: 90 },
+  { heading: "Unreadable", width: 30 },
+];
+
 const YEAR = "{Tax year or fiscal year end}";
-const UNPAID = "EXT.SHORTFALL({Estimated total tax},{Total payments}+{Paid with request})";
+const TAX = "{Estimated total tax}";
 const FILER = "{State},{Filer type}";
 const POSTPONEMENT = "{Postponement begins},{Postponement ends}";
+const UNPAID = `EXT.SHORTFALL(${TAX},{Paid by the due date})`;
+/** The date of the request, or the as-of date while it is not made. */
+const REQUEST_DATE = `IF(${known("Requested on")},{Requested on},{as-of date})`;
+/** Whether a date of the record is known on the as-of date: 1 or 0 for each client, which AND would not return. */
+function known(heading: string): string {
+  return `({${heading}}<>0)*({${heading}}<={as-of date})`;
+}
 
-/** Columns of the sample that one formula of the add-in fills for all clients. */
+function money(heading: string, formula: string): CalculatedColumn {
+  return { heading, width: 14, format: MONEY, formula };
+}
+
+function text(heading: string, formula: string, width = 13): CalculatedColumn {
+  return { heading, width, format: "General", formula };
+}
+
+function date(heading: string, formula: string): CalculatedColumn {
+  return { heading, width: 12, format: DATE, formula };
+}
+
+/** The same amount as the answer of the client list, from the record and the plan. */
+const CHARGES = money(
+  "Penalties and interest (planned)",
+  `EXT.CHARGES(${YEAR},${TAX},{Paid by the due date},{Payment date used},{Filing date used},{Extension counts},${FILER},{assumed rate},,${POSTPONEMENT})`
+);
+
+/** Columns of the sheet of column formulas that one formula of the add-in fills for all clients. */
 export const FILLED_COLUMNS: readonly CalculatedColumn[] = [
-  ...CALCULATED_COLUMNS,
-  {
-    heading: "Failure-to-file penalty alone",
-    width: 13,
-    format: MONEY,
-    formula: `EXT.LATEFILE(${YEAR},${UNPAID},{Planned filing date},{Valid extension},${FILER},${POSTPONEMENT})`,
-  },
-  {
-    heading: "Failure-to-pay penalty alone",
-    width: 13,
-    format: MONEY,
-    formula: `EXT.LATEPAY(${YEAR},${UNPAID},{Planned payment date},${FILER},,${POSTPONEMENT})`,
-  },
+  ...CALCULATED_COLUMNS.map((column) => (column.heading === CHARGES.heading ? CHARGES : column)),
+  money("Suggested payment with cushion", `EXT.SUGGEST(${TAX},{Total payments},Target,Cushion)`),
+  money("Needed for the 90% test", `EXT.SUGGEST(${TAX},{Total payments},"reasonable cause")`),
+  money(
+    "Failure-to-file penalty alone",
+    `EXT.LATEFILE(${YEAR},${UNPAID},{Filing date used},{Extension counts},${FILER},${POSTPONEMENT})`
+  ),
+  money(
+    "Failure-to-pay penalty alone",
+    `EXT.LATEPAY(${YEAR},${UNPAID},{Payment date used},${FILER},,${POSTPONEMENT})`
+  ),
   {
     heading: "Interest rate at due date",
     width: 12,
     format: PERCENT,
     formula: "EXT.UNDERPAYRATE({Payment due date},{assumed rate})",
   },
+  text(
+    "Status before filing",
+    `EXT.STAGE(${YEAR},{Status date},{Requested on},{Confirmed on},{Rejected on},,${FILER},${POSTPONEMENT})`
+  ),
 ];
 
-/** Columns of the sample with an ordinary formula for each client. */
-export const ROW_COLUMNS: readonly CalculatedColumn[] = [
+/** Columns of that sheet that an ordinary formula fills for all clients. */
+export const ORDINARY_COLUMNS: readonly CalculatedColumn[] = [
+  date("Status date", "IF({Extended due date}<{as-of date},{Extended due date},{as-of date})"),
+  text(
+    "Extension by the record",
+    `IF({Status before filing}="past due","no",IF(${known("Filed on")},IF({Status before filing}="not requested","no",IF({Status before filing}="rejected","no","yes")),"yes"))`
+  ),
+  text(
+    "Extension counts",
+    `IF({Valid extension}="",{Extension by the record},IF(${known("Requested on")},{Extension by the record},IF(${known("Confirmed on")},{Extension by the record},IF(${known("Rejected on")},{Extension by the record},IF(${known("Filed on")},{Extension by the record},{Valid extension})))))`
+  ),
+  money(
+    "Paid by the due date",
+    `{Total payments}+IF(${REQUEST_DATE}<={Payment due date},{Paid with request},0)`
+  ),
+  date(
+    "Planned or latest filing date",
+    'IF({Planned filing date}<>0,{Planned filing date},IF({Extension counts}="yes",{Extended due date},{as-of date}))'
+  ),
+  date(
+    "Filing date used",
+    `IF(${known("Filed on")},{Filed on},IF({Planned or latest filing date}<{as-of date},{as-of date},{Planned or latest filing date}))`
+  ),
+  date(
+    "Payment date used",
+    "IF({Planned payment date}<>0,{Planned payment date},{Filing date used})"
+  ),
+  money(
+    "To reach 90%",
+    "IF({Filed on}<>0,0,IF({Needed for the 90% test}>{Paid with request},{Needed for the 90% test}-{Paid with request},0))"
+  ),
+  text("90% test met", 'IF({Paid with request}>={Needed for the 90% test},"yes","no")'),
+  text(
+    "Filed on time",
+    'IF({Filing date used}<=IF({Extension counts}="yes",{Extended due date},{Regular due date}),"yes","no")'
+  ),
+  text(
+    "Payment status",
+    'IF({Balance due}=0,"no balance due",IF({Paid with request}>={Suggested payment with cushion},"paid as suggested",IF({Paid with request}>={Balance due},"cushion only",IF({90% test met}="yes","pay balance with return","pay more now"))))',
+    22
+  ),
   {
-    heading: "Regular due date (long form)",
-    width: 18,
-    format: "General",
-    formula: 'TEXT({Regular due date},"ddd, mmm d, yyyy")',
-  },
-  {
-    heading: "Remaining to pay",
+    heading: "Urgency",
     width: 12,
-    format: MONEY,
-    formula: "MAX({Suggested payment}-{Paid with request},0)",
-  },
-  {
-    heading: "Percent paid",
-    width: 12,
-    format: PERCENT,
+    format: "0.000",
+    // The position in the list makes two clients differ who are as urgent as each other.
     formula:
-      "IF({Estimated total tax}=0,1,({Total payments}+{Paid with request})/{Estimated total tax})",
-  },
-  {
-    heading: "90% test met",
-    width: 12,
-    format: "General",
-    formula:
-      'IF({Paid with request}>=EXT.SUGGEST({Estimated total tax},{Total payments},"reasonable cause"),"yes","no")',
-  },
-  {
-    heading: "Filed on time",
-    width: 12,
-    format: "General",
-    formula:
-      'IF({Planned filing date}<=IF({Valid extension}="yes",{Extended due date},{Regular due date}),"yes","no")',
-  },
-  {
-    heading: "What to do",
-    width: 22,
-    format: "General",
-    formula:
-      'IF({Balance due}=0,"no balance due",IF({Remaining to pay}=0,"paid as suggested",IF({Paid with request}>={Balance due},"cushion only",IF({90% test met}="yes","pay balance with return","pay more now"))))',
+      'IF({Issues}=0,"",IF({Severity}="problem",2,1)*100000-{Days left}-SEQUENCE(ROWS({Issues}))/1000)',
   },
 ];
-
-/** Every column of the sample's client list, from left to right. */
-export const SAMPLE_COLUMNS = [...ENTERED_COLUMNS, ...FILLED_COLUMNS, ...ROW_COLUMNS];

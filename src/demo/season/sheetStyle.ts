@@ -1,20 +1,94 @@
 import type { Cell, Worksheet } from "@cj-tech-master/excelts";
+import { columnLetters } from "../../host/cellAddress";
 
 /** Cell format of a rate or a share. */
 export const PERCENT = "0.00%";
 
-const HEADING_FILL = "FF1F3A4D";
+/** A font that names no family is shown in another one than the other cells. */
+const FONT = { name: "Calibri", family: 2, size: 11, scheme: "minor" } as const;
+/** The green of the pane. */
+const HEADING_FILL = "FF16645A";
 const INPUT_FILL = "FFFFF7DC";
+const NOTE_COLOR = "FF5A6664";
+const LINE = { style: "thin", color: { argb: "FFB9C6C3" } } as const;
 
-/** Styles a row of headings. */
+/** Shows a cell in bold. */
+export function setBold(cell: Cell): void {
+  cell.font = { ...FONT, bold: true };
+}
+
+/** Shows a cell as a link. */
+export function styleLink(cell: Cell): void {
+  cell.font = { ...FONT, underline: true, color: { argb: HEADING_FILL } };
+}
+
+/** Styles one cell of a row of headings. */
+export function styleHeading(cell: Cell): void {
+  cell.font = { ...FONT, bold: true, color: { argb: "FFFFFFFF" } };
+  cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: HEADING_FILL } };
+  cell.alignment = { wrapText: true, vertical: "middle" };
+}
+
+/** Styles the filled cells of a row as headings. */
 export function styleHeadings(sheet: Worksheet, rowNumber: number, height = 32): void {
   const row = sheet.getRow(rowNumber);
   row.height = height;
-  row.eachCell((cell) => {
-    cell.font = { bold: true, color: { argb: "FFFFFFFF" } };
-    cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: HEADING_FILL } };
-    cell.alignment = { wrapText: true, vertical: "middle" };
+  row.eachCell(styleHeading);
+}
+
+/**
+ * Styles a table that a formula fills: the headings, and a line below each row that is filled.
+ *
+ * @param sheet - The sheet.
+ * @param corner - The cell with the formula.
+ * @param size - Rows that may be filled, with the headings, and columns.
+ * @param height - Height of the rows below the headings in points, with wrapped text; rows of one line if left out.
+ */
+export function styleFilledTable(
+  sheet: Worksheet,
+  corner: { readonly row: number; readonly column: number },
+  size: { readonly rows: number; readonly columns: number },
+  height?: number
+): void {
+  const lastColumn = corner.column + size.columns - 1;
+  const [first, last] = [corner.row + 1, corner.row + size.rows - 1];
+  for (let column = corner.column; column <= lastColumn; column += 1) {
+    styleHeading(sheet.getCell(corner.row, column));
+    if (height === undefined) continue;
+    for (let row = first; row <= last; row += 1)
+      sheet.getCell(row, column).alignment = { wrapText: true, vertical: "top" };
+  }
+  for (let row = first; row <= last && height !== undefined; row += 1)
+    sheet.getRow(row).height = height;
+  const letters = columnLetters(corner.column);
+  underlineRows(
+    sheet,
+    `${letters}${first}:${columnLetters(lastColumn)}${last}`,
+    `$${letters}${first}`
+  );
+}
+
+/** Draws a line below each row in which a cell shows something. */
+export function underlineRows(sheet: Worksheet, ref: string, cell: string): void {
+  sheet.addConditionalFormatting({
+    ref,
+    rules: [
+      {
+        type: "expression",
+        formulae: [`LEN(${cell})>0`],
+        style: { border: { bottom: LINE } },
+      },
+    ],
   });
+}
+
+/** Styles the filled cells of a row as a line with a total. */
+export function styleTotal(sheet: Worksheet, rowNumber: number, columns: number): void {
+  for (let column = 1; column <= columns; column += 1) {
+    const cell = sheet.getCell(rowNumber, column);
+    setBold(cell);
+    cell.border = { top: LINE };
+  }
 }
 
 /** Colors a cell that the preparer may type into. */
@@ -37,6 +111,7 @@ export function putInput(
   const cell = sheet.getCell(address);
   cell.value = value;
   if (format !== undefined) cell.numFmt = format;
+  if (value instanceof Date || typeof value === "number") cell.alignment = { horizontal: "right" };
   styleInput(cell);
 }
 
@@ -52,11 +127,26 @@ export function putFormula(
   if (format !== undefined) cell.numFmt = format;
 }
 
+/** Puts the title of a sheet into its first cell: a text, or a formula that begins with an equals sign. */
+export function putTitle(sheet: Worksheet, title: string): void {
+  const cell = sheet.getCell("A1");
+  cell.value = title.startsWith("=") ? { formula: title.slice(1) } : title;
+  cell.font = { ...FONT, bold: true, size: 16, color: { argb: HEADING_FILL } };
+  sheet.getRow(1).height = 24;
+}
+
 /** Puts a label in bold into a cell. */
 export function putLabel(sheet: Worksheet, address: string, text: string): void {
   const cell = sheet.getCell(address);
   cell.value = text;
-  cell.font = { bold: true };
+  setBold(cell);
+}
+
+/** Puts a remark into a cell. */
+export function putNote(sheet: Worksheet, address: string, text: string): void {
+  const cell = sheet.getCell(address);
+  cell.value = text;
+  cell.font = { ...FONT, color: { argb: NOTE_COLOR } };
 }
 
 /** Sets the widths of the first columns, in characters. */

@@ -1,15 +1,40 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE, MONEY, WHOLE_NUMBER } from "../../addin/clientList";
-import { cellAddress } from "../../host/cellAddress";
+import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
-import { clientBlock } from "./clientsSheet";
-import { putFormula, putLabel, setWidths, styleHeadings } from "./sheetStyle";
+import { clientBlock } from "./columnFormulasSheet";
+import { setPage } from "./pageSetup";
+import {
+  putFormula,
+  putLabel,
+  putTitle,
+  setWidths,
+  styleHeadings,
+  styleTotal,
+  worksheetDate,
+} from "./sheetStyle";
 
 /** The sheet's name. */
 export const TOTALS_SHEET = "Totals";
-const FIRST_STATE_ROW = 4;
+const FIRST_STATE_ROW = 5;
 /** The corner of the totals of all clients. */
 export const OVERALL_CORNER = { row: FIRST_STATE_ROW, column: 8 };
+
+const WEEK_COLUMN = 11;
+const WEEK_ROWS = 16;
+const FIRST_WEEK = worksheetDate("2026-02-23");
+
+function weekBlock(position: number): string {
+  const letter = columnLetters(WEEK_COLUMN + position);
+  return `${TOTALS_SHEET}!$${letter}$${FIRST_STATE_ROW}:$${letter}$${FIRST_STATE_ROW + WEEK_ROWS - 1}`;
+}
+
+/** The requests by week, as a chart refers to them. */
+export const WEEKS = {
+  corner: cellAddress(FIRST_STATE_ROW - 1, WEEK_COLUMN),
+  labels: weekBlock(0),
+  requests: weekBlock(2),
+};
 
 const SUMMED = [
   "Balance due",
@@ -20,11 +45,32 @@ const SUMMED = [
 
 /** Adds the totals of the firm, by state and for all clients. */
 export function addTotalsSheet(workbook: Workbook, clients: readonly SampleClient[]): void {
-  const sheet = workbook.addWorksheet(TOTALS_SHEET, { views: [{ state: "frozen", ySplit: 3 }] });
-  setWidths(sheet, [14, 10, 16, 16, 16, 16, 4, 40, 24]);
+  const sheet = workbook.addWorksheet(TOTALS_SHEET, { views: [{ state: "frozen", ySplit: 4 }] });
+  setWidths(sheet, [14, 10, 16, 16, 16, 16, 4, 40, 26, 4, 10, 12, 12]);
+  putTitle(sheet, `="Totals of all clients, as of "&TEXT(AsOf,"${DATE}")`);
   const block = (heading: string): string => clientBlock(clients, heading);
   addStates(sheet, clients, block);
   addOverall(sheet, block);
+  addWeeks(sheet, block("Requested on"));
+  styleHeadings(sheet, FIRST_STATE_ROW - 1, 48);
+  setPage(sheet, { headingRows: `1:${FIRST_STATE_ROW - 1}` });
+}
+
+function addWeeks(sheet: Worksheet, requested: string): void {
+  putLabel(sheet, cellAddress(3, WEEK_COLUMN), "Requests by week");
+  for (const [index, heading] of ["Week", "From", "Requests"].entries())
+    sheet.getCell(FIRST_STATE_ROW - 1, WEEK_COLUMN + index).value = heading;
+  for (let week = 0; week < WEEK_ROWS; week += 1) {
+    const row = FIRST_STATE_ROW + week;
+    const from = cellAddress(row, WEEK_COLUMN + 1);
+    if (week === 0) sheet.getCell(from).value = FIRST_WEEK;
+    else putFormula(sheet, from, `${cellAddress(row - 1, WEEK_COLUMN + 1)}+7`);
+    sheet.getCell(from).numFmt = DATE;
+    // Text, because a chart over dates would leave room for each date.
+    putFormula(sheet, cellAddress(row, WEEK_COLUMN), `TEXT(${from},"mmm d")`);
+    const inWeek = `COUNTIFS(${requested},">="&${from},${requested},"<"&${from}+7)`;
+    putFormula(sheet, cellAddress(row, WEEK_COLUMN + 2), inWeek);
+  }
 }
 
 function addStates(
@@ -32,10 +78,9 @@ function addStates(
   clients: readonly SampleClient[],
   block: (heading: string) => string
 ): void {
-  putLabel(sheet, "A1", "By state");
+  putLabel(sheet, "A3", "By state");
   for (const [index, heading] of ["State", "Clients", ...SUMMED].entries())
-    sheet.getCell(3, index + 1).value = heading;
-  styleHeadings(sheet, 3);
+    sheet.getCell(FIRST_STATE_ROW - 1, index + 1).value = heading;
   const entered = clients.map((client) => client.get("State") ?? "").map(String);
   const states = [...new Set(entered)].filter(Boolean).sort();
   for (const [index, state] of states.entries()) {
@@ -47,10 +92,24 @@ function addStates(
       putFormula(sheet, cellAddress(row, position + 3), sum, MONEY);
     }
   }
+  const total = FIRST_STATE_ROW + states.length;
+  sheet.getCell(`A${total}`).value = "Not entered";
+  putFormula(sheet, `B${total}`, `COUNTBLANK(${block("State")})`);
+  for (const [position, heading] of SUMMED.entries()) {
+    const column = columnLetters(position + 3);
+    const listed = `SUM(${column}${FIRST_STATE_ROW}:${column}${total - 1})`;
+    putFormula(sheet, `${column}${total}`, `SUM(${block(heading)})-${listed}`, MONEY);
+    putFormula(sheet, `${column}${total + 1}`, `SUM(${block(heading)})`, MONEY);
+  }
+  sheet.getCell(`A${total + 1}`).value = "All clients";
+  putFormula(sheet, `B${total + 1}`, `COUNTA(${block("Client")})`);
+  styleTotal(sheet, total + 1, SUMMED.length + 2);
 }
 
 function addOverall(sheet: Worksheet, block: (heading: string) => string): void {
-  putLabel(sheet, "H1", "All clients");
+  putLabel(sheet, "H3", "All clients");
+  for (const [index, heading] of ["Total", "Amount"].entries())
+    sheet.getCell(FIRST_STATE_ROW - 1, 8 + index).value = heading;
   const planned = block("Penalties and interest (planned)");
   const lines: readonly (readonly [label: string, formula: string, format: string])[] = [
     ["Clients", `COUNTA(${block("Client")})`, WHOLE_NUMBER],
@@ -63,10 +122,10 @@ function addOverall(sheet: Worksheet, block: (heading: string) => string): void 
     ["Penalties and interest (planned)", `SUM(${planned})`, MONEY],
     ["Clients with penalties or interest", `COUNTIFS(${planned},">0")`, WHOLE_NUMBER],
     ["Highest penalties and interest of a client", `MAX(${planned})`, MONEY],
-    ["Client with the highest amount", `XLOOKUP(I13,${planned},${block("Client")})`, "General"],
+    ["Client with the highest amount", `XLOOKUP(I14,${planned},${block("Client")})`, "General"],
     ["Clients not meeting the 90% test", `COUNTIFS(${block("90% test met")},"no")`, WHOLE_NUMBER],
     ["Last extended due date", `MAX(${block("Extended due date")})`, DATE],
-    ["Last extended due date (long form)", 'TEXT(I16,"dddd, mmmm d, yyyy")', "General"],
+    ["Last extended due date (long form)", 'TEXT(I17,"dddd, mmmm d, yyyy")', "General"],
   ];
   for (const [index, [label, formula, format]] of lines.entries()) {
     const row = FIRST_STATE_ROW + index;

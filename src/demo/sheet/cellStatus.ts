@@ -1,8 +1,10 @@
 import { cellAddress } from "../../host/cellAddress";
+import type { StandInHost } from "../../host/standInHost";
 import { errorSentence, isErrorCode } from "./errorSentence";
 import type { Grid } from "./grid";
 import type { GridAnswers, GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
+import { unknownFunctionSentence } from "./unknownFunction";
 
 /** The text for a cell, and whether it is an error. */
 export interface CellStatus {
@@ -28,7 +30,12 @@ function cellInTheWay(grid: Grid, place: GridPlace, answers: GridAnswers): strin
 }
 
 /** The text for a cell: the message of its error, or the formula in another cell that fills it. */
-export function cellStatus(grid: Grid, place: GridPlace, answers: GridAnswers): CellStatus {
+export function cellStatus(
+  grid: Grid,
+  place: GridPlace,
+  answers: GridAnswers,
+  host: StandInHost
+): CellStatus {
   const { value, filledBy } = cellAt(grid, place);
   if (!isErrorCode(value)) {
     const isFilled = filledBy && (filledBy.row !== place.row || filledBy.column !== place.column);
@@ -39,25 +46,37 @@ export function cellStatus(grid: Grid, place: GridPlace, answers: GridAnswers): 
   }
   const from = filledBy ?? place;
   const calls = answers.callsOf(from);
-  const sentence = errorSentence(value, calls, place.row - from.row, place.column - from.column);
+  const unknown =
+    value === "#NAME?" ? unknownFunctionSentence(cellAt(grid, from).formula, host) : undefined;
+  const sentence =
+    unknown ?? errorSentence(value, calls, place.row - from.row, place.column - from.column);
   const inTheWay = value === "#SPILL!" ? cellInTheWay(grid, from, answers) : undefined;
   const more = inTheWay === undefined ? "" : ` ${inTheWay} is not empty.`;
   return { text: `${address(place)} ${value} ${sentence}${more}`, isError: true };
 }
 
 /**
- * Shows the text for the selected cell in a line of the page.
+ * Shows the text for the selected cell in a line under the grid, and the message of an error also at the top of the pane.
  *
  * @param grid - The grid.
  * @param answers - The results of our functions.
- * @param line - The line.
+ * @param host - The host of our functions.
+ * @param lines - The two lines.
  */
-export function followSelection(grid: Grid, answers: GridAnswers, line: HTMLElement): void {
+export function followSelection(
+  grid: Grid,
+  answers: GridAnswers,
+  host: StandInHost,
+  lines: { readonly underGrid: HTMLElement; readonly inPane: HTMLElement }
+): void {
+  const { underGrid, inPane } = lines;
   const show = (): void => {
     if (!grid.api.getActiveWorkbook()) return;
-    const { text, isError } = cellStatus(grid, selectedPlace(grid), answers);
-    if (line.textContent !== text) line.textContent = text;
-    line.classList.toggle("error", isError);
+    const { text, isError } = cellStatus(grid, selectedPlace(grid), answers, host);
+    if (underGrid.textContent !== text) underGrid.textContent = text;
+    underGrid.classList.toggle("error", isError);
+    inPane.textContent = isError ? text : "";
+    inPane.hidden = !isError;
   };
   grid.api.addEvent(grid.api.Event.SelectionChanged, show);
   grid.api.addEvent(grid.api.Event.ActiveSheetChanged, show);

@@ -1,5 +1,6 @@
 import { NotAWorkbook } from "../workbook/workbookFile";
 import type { GridFiles } from "./gridFiles";
+import type { Ask } from "./question";
 
 /** The parts of the page for opening and saving files. */
 export interface FileControls {
@@ -9,6 +10,8 @@ export interface FileControls {
   readonly sample: HTMLElement;
   readonly status: HTMLElement;
 }
+
+const SAMPLE = "season.xlsx";
 
 function download(content: Blob, name: string): void {
   const link = document.createElement("a");
@@ -25,36 +28,49 @@ function copyName(name: string, isNew: boolean): string {
   );
 }
 
+/** Says that a workbook is open, and what the grid does not show of it. */
+function openedSentence(sentence: string, chartCount: number): string {
+  if (chartCount === 0) return sentence;
+  const charts = chartCount === 1 ? "1 chart" : `${chartCount} charts`;
+  return `${sentence} It has ${charts}, which the demo sheet does not show.`;
+}
+
 /**
- * Lets the user open a file by choosing it or by dropping it on the page, save a copy, and open the sample again.
+ * Lets the user open a file by choosing it or by dropping it on the page, save a copy, and open the sample again. Before unsaved changes
+ * are lost, the user is asked.
  *
  * @param files - The files of the grid.
  * @param controls - The parts of the page.
+ * @param ask - Asks the user.
+ * @returns The name of the open file.
  */
-export function offerFiles(files: GridFiles, controls: FileControls): void {
+export function offerFiles(files: GridFiles, controls: FileControls, ask: Ask): () => string {
   const { open, file: chooser, save, sample, status } = controls;
-  let name = "season.xlsx";
+  let name = SAMPLE;
   const say = (text: string): void => {
     status.textContent = text;
   };
-  const doing = (work: () => Promise<string> | string): void => {
-    Promise.resolve()
-      .then(work)
-      .then(say, (thrown: unknown) => {
-        say(
-          thrown instanceof NotAWorkbook
-            ? thrown.message
-            : "That did not work. Nothing was changed."
-        );
-        if (!(thrown instanceof NotAWorkbook)) throw thrown;
-      });
+  const doing = (work: () => Promise<string>): void => {
+    work().then(say, (thrown: unknown) => {
+      say(
+        thrown instanceof NotAWorkbook ? thrown.message : "That did not work. Nothing was changed."
+      );
+      if (!(thrown instanceof NotAWorkbook)) throw thrown;
+    });
   };
+  const mayReplace = async (next: string): Promise<boolean> =>
+    !files.unsaved.exists ||
+    (await ask(
+      `Your changes to ${name} are not saved. If you open ${next}, they are lost.`,
+      "Open without saving"
+    ));
   const read = (file: File | undefined): void => {
     if (!file) return;
     doing(async () => {
+      if (!(await mayReplace(file.name))) return "Nothing was opened.";
       await files.openFile(file);
       name = file.name;
-      return `${file.name} is open.`;
+      return openedSentence(`${file.name} is open.`, files.chartCount);
     });
   };
   open.addEventListener("click", () => {
@@ -66,21 +82,33 @@ export function offerFiles(files: GridFiles, controls: FileControls): void {
   });
   save.addEventListener("click", () => {
     doing(async () => {
-      const saved = await files.content((sentence) => window.confirm(sentence));
+      const saved = await files.content(ask);
       if (saved === undefined) return "Nothing was saved.";
       const copy = copyName(name, saved.isNew);
       download(saved.blob, copy);
+      files.unsaved.clear();
       return `Saved as ${copy} in the downloads of the browser.`;
     });
   });
   sample.addEventListener("click", () => {
-    doing(() => {
+    doing(async () => {
+      if (!(await mayReplace("the sample"))) return "Nothing was opened.";
       files.openSample();
-      name = "season.xlsx";
-      return "The sample is open again.";
+      name = SAMPLE;
+      return openedSentence("The sample is open again.", files.chartCount);
     });
   });
   takeDrops(read);
+  warnBeforeLeaving(files);
+  say(openedSentence("The sample is open.", files.chartCount));
+  return () => name;
+}
+
+/** Lets the browser ask before the page is closed with unsaved changes. */
+function warnBeforeLeaving(files: GridFiles): void {
+  window.addEventListener("beforeunload", (event) => {
+    if (files.unsaved.exists) event.preventDefault();
+  });
 }
 
 /** Opens a file that is dropped anywhere on the page. */

@@ -3,10 +3,12 @@ import { FUniver } from "@univerjs/core/facade";
 import {
   CalculationMode,
   FormulaDataModel,
+  ILayoutService,
   UniverSheetsCorePreset,
 } from "@univerjs/preset-sheets-core";
 import english from "@univerjs/preset-sheets-core/locales/en-US";
 import type { StandInHost } from "../../host/standInHost";
+import { CellMarks, showMarks } from "./cellMarks";
 import { showFilledFormats } from "./filledFormats";
 import { functionHint } from "./functionHints";
 import type { GridAnswers } from "./gridAnswers";
@@ -21,8 +23,12 @@ export interface Grid {
   readonly api: GridInterface;
   /** The formulas of the grid: their text, and the cells that each fills. */
   readonly formulas: FormulaDataModel;
+  /** The cells that are marked. */
+  readonly marks: CellMarks;
   /** Opens a workbook instead of the one that is open, and calculates it. */
   open(snapshot: IWorkbookData): void;
+  /** Puts the focus into the selected cell. */
+  focus(): void;
 }
 
 /**
@@ -65,19 +71,27 @@ export function makeGrid(container: string, host: StandInHost, answers: GridAnsw
     else univer.registerPlugin(plugin);
   }
   const api = FUniver.newAPI(univer);
+  const marks = new CellMarks();
   let openId: string | undefined;
   return {
     api,
+    marks,
     get formulas() {
       return univer.__getInjector().get(FormulaDataModel);
     },
     open: (snapshot) => {
       if (openId !== undefined) api.disposeUnit(openId);
       answers.clear();
+      marks.clear();
       const isFirst = openId === undefined;
       openId = snapshot.id;
       api.createWorkbook(snapshot);
-      if (isFirst) showFilledFormats(univer.__getInjector());
+      if (!isFirst) return;
+      showFilledFormats(univer.__getInjector());
+      showMarks(univer.__getInjector(), marks);
+    },
+    focus: () => {
+      univer.__getInjector().get(ILayoutService).focus();
     },
   };
 }

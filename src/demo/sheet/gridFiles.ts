@@ -9,14 +9,17 @@ import { contentWorkbook, type OpenedWorkbook } from "./contentWorkbook";
 import type { Grid } from "./grid";
 import { libraryWorkbook } from "./libraryWorkbook";
 import { lossSentence } from "./lossSentence";
+import type { Ask } from "./question";
 import { gridChanges } from "./gridChanges";
 import { gridContent } from "./gridContent";
+import { finishEntry, UnsavedWork } from "./unsavedWork";
 import { workbookSnapshot } from "./workbookSnapshot";
 
 const KIND = "application/vnd.openxmlformats-officedocument.spreadsheetml.sheet";
 /** After one of these, what the grid does not show of a file would no longer be in the right cells. */
 const MOVES_CELLS =
   /^sheet\.mutation\.(insert-(row|col)|remove-(rows|col)|move-(rows|columns|range)|reorder-range)$/;
+const CHART = /^\/?xl\/charts\/chart(Ex)?\d*\.xml$/i;
 
 /** A file made from the content of the grid. */
 export interface SavedFile {
@@ -30,6 +33,8 @@ function blobOf(bytes: Uint8Array): Blob {
 
 /** Opens files in the grid, and makes files from its content. Nothing leaves the page. */
 export class GridFiles {
+  /** Whether there are changes that are in no file. */
+  readonly unsaved: UnsavedWork;
   readonly #grid: Grid;
   readonly #names: OwnFunctionNames;
   #opened: OpenedWorkbook | undefined;
@@ -38,6 +43,7 @@ export class GridFiles {
 
   constructor(grid: Grid, host: StandInHost) {
     this.#grid = grid;
+    this.unsaved = new UnsavedWork(grid);
     this.#names = new OwnFunctionNames(host.namespace, host.functions.keys());
     grid.api.addEvent(grid.api.Event.CommandExecuted, ({ id }) => {
       if (MOVES_CELLS.test(id)) this.#opened = undefined;
@@ -65,10 +71,11 @@ export class GridFiles {
    * The content of the grid as a file. Changed values, formulas and number formats are put into the file that was opened. After other
    * changes the file is made anew.
    *
-   * @param mayLose - Asks whether the file may lose what the sentence lists.
+   * @param ask - Asks whether the file may lose what the question lists.
    * @returns The file, and whether it was made anew, so that it is an ordinary workbook without macros; undefined if it may not.
    */
-  async content(mayLose: (sentence: string) => boolean): Promise<SavedFile | undefined> {
+  async content(ask: Ask): Promise<SavedFile | undefined> {
+    await finishEntry(this.#grid);
     const content = gridContent(this.#grid);
     const [file, opened] = [this.#file, this.#opened];
     const changed =
@@ -80,9 +87,16 @@ export class GridFiles {
       return { blob: blobOf(bytes), isNew: false };
     }
     const loss = file && lossSentence(file.parts);
-    if (loss !== undefined && !mayLose(loss)) return undefined;
+    if (loss !== undefined && !(await ask(loss, "Save anyway"))) return undefined;
     const workbook = contentWorkbook(content, this.#names, opened);
     return { blob: blobOf(new Uint8Array(await workbook.xlsx.writeBuffer())), isNew: true };
+  }
+
+  /** The number of charts in the open workbook. The grid does not show them. */
+  get chartCount(): number {
+    if (this.#file) return [...this.#file.parts.keys()].filter((name) => CHART.test(name)).length;
+    const sheets = this.#opened?.workbook.worksheets ?? [];
+    return sheets.reduce((sum, sheet) => sum + sheet.getCharts().length, 0);
   }
 
   #open(workbook: OpenedWorkbook["workbook"], file?: OpenedFile): void {
@@ -92,5 +106,6 @@ export class GridFiles {
     this.#grid.open(structuredClone(snapshot));
     this.#opened = { workbook, snapshot };
     this.#file = file;
+    this.unsaved.clear();
   }
 }

@@ -1,10 +1,17 @@
-import { NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
+import { WrapStrategy } from "@univerjs/core";
+import { INPUT_COLOR, NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
+import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
+import { fillColumns } from "./gridFill";
+import { readList } from "./gridList";
 import type { Grid } from "./grid";
 import type { GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
-import { pixelsOfWidth } from "./sheetSizes";
+import { lookAt } from "./gridLook";
+import { pixelsOfHeight, pixelsOfWidth } from "./sheetSizes";
 
+/** In points. */
+const HEIGHT_OF_THREE_LINES = 45;
 const SPARE_ROWS = 60;
 const LEAST_COLUMNS = 26;
 
@@ -20,25 +27,32 @@ function addressOf({ row, column }: GridPlace): string {
 }
 
 function addSheet(grid: Grid, wanted: NewSheet): string {
-  const { cells, widths, formats, headingRow } = wanted;
+  const { cells, widths, formats, headingRow, page, looks = [] } = wanted;
   const workbook = openWorkbook(grid);
   const name = freeName(
     workbook.getSheets().map((sheet) => sheet.getSheetName()),
     wanted.name
   );
-  const width = Math.max(1, ...cells.map((line) => line.length));
+  const rows = Math.max(cells.length, ...looks.map((look) => look.row + look.rows - 1));
+  const width = Math.max(
+    1,
+    ...cells.map((line) => line.length),
+    ...looks.map((look) => look.column + look.columns - 1)
+  );
   const sheet = workbook.create(
     name,
-    cells.length + SPARE_ROWS,
+    rows + SPARE_ROWS,
     Math.max(width, widths.length, LEAST_COLUMNS)
   );
-  const content = cells.map((line, row) =>
+  const content = Array.from({ length: rows }, (_row, row) =>
     Array.from({ length: width }, (_cell, column) => {
-      const value = line[column] ?? "";
+      const value = cells[row]?.[column] ?? "";
       const pattern = row >= headingRow ? (formats[column] ?? "") : "";
       const style = {
         ...(pattern === "" ? {} : { n: { pattern } }),
-        ...(row === headingRow - 1 ? { bl: 1 as const } : {}),
+        ...(row === headingRow - 1 ? { bl: 1 as const, tb: WrapStrategy.WRAP } : {}),
+        ...(page?.wrapsText === true ? { tb: WrapStrategy.WRAP } : {}),
+        ...lookAt(looks, row + 1, column + 1),
       };
       const isFormula = typeof value === "string" && value.startsWith("=");
       return { ...(isFormula ? { f: value } : value === "" ? {} : { v: value }), s: style };
@@ -47,7 +61,19 @@ function addSheet(grid: Grid, wanted: NewSheet): string {
   if (content.length > 0) sheet.getRange(0, 0, content.length, width).setValues(content);
   for (const [column, characters] of widths.entries())
     sheet.setColumnWidth(column, pixelsOfWidth(characters));
-  sheet.setFrozenRows(headingRow);
+  const isCut = (cells[headingRow - 1] ?? []).map(String).some((heading, column) => {
+    const most = widths[column] ?? heading.length;
+    return heading.length > most && !heading.startsWith("=");
+  });
+  if (isCut) sheet.setRowHeight(headingRow - 1, pixelsOfHeight(HEIGHT_OF_THREE_LINES));
+  for (const address of wanted.inputs ?? []) sheet.getRange(address).setBackground(INPUT_COLOR);
+  const { frozenColumns = 0 } = wanted;
+  sheet.setFreeze({
+    ySplit: headingRow,
+    startRow: headingRow,
+    xSplit: frozenColumns,
+    startColumn: frozenColumns === 0 ? -1 : frozenColumns,
+  });
   workbook.setActiveSheet(sheet);
   return name;
 }
@@ -70,6 +96,7 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
         formula: cellAt(grid, filledBy).formula,
         isEmpty: value === null || value === "",
         rowsBelow: place.row - filledBy.row,
+        columnsRight: place.column - filledBy.column,
       });
     },
     putFormula: (formula) => {
@@ -84,5 +111,21 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
       return Promise.resolve({ address, isWideEnough: true });
     },
     addSheet: (wanted) => Promise.resolve(addSheet(grid, wanted)),
+    // What throws in one of these is the rejection of its promise.
+    selectedList: async () => Promise.resolve(readList(grid)),
+    fillColumns: async (list, columns) => Promise.resolve(fillColumns(grid, list, columns)),
+    followSelection: (moved) => followSelection(grid, moved),
+    enterValue: async (...given) => {
+      await Promise.resolve();
+      enterValue(grid, ...given);
+    },
+    goTo: async (cell) => {
+      await Promise.resolve();
+      goTo(grid, cell);
+    },
+    markCells: async (...given) => {
+      await Promise.resolve();
+      markCells(grid, ...given);
+    },
   };
 }

@@ -35,5 +35,5 @@ export function lossSentence(parts: PackageParts): string | undefined {
     ...ELEMENTS.filter(([pattern]) => texts.some((text) => pattern.test(text))),
   ].map(([, what]) => what);
   if (lost.length === 0) return undefined;
-  return `You changed styles, sizes, sheets, or the place of cells, so a new file is made. It may lose these contents of the workbook, or parts of them: ${lost.join(", ")}. Save it?`;
+  return `You changed styles, sizes, sheets, names, or the place of cells, so a new file is made. It may lose these contents of the workbook, or parts of them: ${lost.join(", ")}. Save the copy?`;
 }

@@ -14,6 +14,8 @@ export interface CommandLine {
   readonly help: boolean;
   readonly blankHabit: BlankHabit;
   readonly width: number;
+  /** Clients of the sample who get a request sheet and a letter of their own: `all`, or a client's name. */
+  readonly requests: string | undefined;
 }
 
 /** The text of the option --help. */
@@ -23,6 +25,7 @@ npm start -- FILE.xlsx [-o OUT.xlsx]   Calculate a workbook and save FILE.recalc
   -o, --output OUT.xlsx     Save under this name. The workbook itself is never changed.
       --force               Replace an existing file.
       --blanks VALUE        Pass blank cells as zero, null (default) or text. Builds of Excel differ.
+      --requests CLIENT     Add a request sheet and a letter for a client of the sample, or for all.
       --width COLUMNS       Print lines of at most this width (default 100).
       --all                 List all errors.
   -h, --help                Show this help.`;
@@ -53,6 +56,7 @@ function parse(words: readonly string[]) {
         force: { type: "boolean", default: false },
         all: { type: "boolean", default: false },
         blanks: { type: "string", default: "null" },
+        requests: { type: "string" },
         width: { type: "string" },
         help: { type: "boolean", short: "h", default: false },
       },
@@ -74,6 +78,9 @@ export function readCommandLine(words: readonly string[]): CommandLine {
   if (blankHabit === undefined) {
     throw new UsageError(`--blanks must be zero, null or text, not ${values.blanks}.`);
   }
+  if (values.requests !== undefined && positionals.length > 0) {
+    throw new UsageError("--requests adds sheets to the sample. Use it without a workbook.");
+  }
   return {
     input: positionals[0],
     output: values.output,
@@ -82,5 +89,6 @@ export function readCommandLine(words: readonly string[]): CommandLine {
     help: values.help,
     blankHabit,
     width: readWidth(values.width),
+    requests: values.requests,
   };
 }

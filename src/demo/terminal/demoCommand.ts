@@ -3,6 +3,7 @@ import { Workbook } from "@cj-tech-master/excelts";
 import { BUILD_FOLDER, hostOfBuiltAddIn, NotBuilt } from "../../host/builtAddIn";
 import type { StandInHost } from "../../host/standInHost";
 import { currentExcelFile } from "../season/currentExcelFile";
+import type { SampleClient } from "../season/clients";
 import { CAUTIONS } from "../season/readMeSheet";
 import { seasonWorkbook } from "../season/seasonWorkbook";
 import { isComplete, type RecalculationReport } from "../workbook/recalculationReport";
@@ -39,12 +40,28 @@ function printSummary(
   return isComplete(report) ? DONE : INCOMPLETE;
 }
 
+/** The clients whose request sheets and letters are added to the sample. */
+function requestsOf(clients: readonly SampleClient[], wanted: string | undefined): string[] {
+  if (wanted === undefined) return [];
+  const names = clients.map((client) => String(client.get("Client")));
+  if (wanted.toLowerCase() === "all") return names;
+  const found = names.find((name) => name.toLowerCase() === wanted.toLowerCase());
+  if (found === undefined) {
+    throw new UsageError(
+      `--requests must be all or a client of the sample, such as ${names[0] ?? ""}, not ${wanted}.`
+    );
+  }
+  return [found];
+}
+
 async function calculateSample(options: CommandLine, surroundings: Surroundings): Promise<number> {
   const output = options.output ?? fileURLToPath(new URL("season.xlsx", BUILD_FOLDER));
   const force = options.force || options.output === undefined;
   const host = surroundings.host(options);
   refuseOutput(output, undefined, force);
-  const recalculated = await recalculateWorkbook(seasonWorkbook(sampleClients()), host);
+  const clients = sampleClients();
+  const made = seasonWorkbook(clients, requestsOf(clients, options.requests));
+  const recalculated = await recalculateWorkbook(made, host);
   const { report } = recalculated;
   const bytes = currentExcelFile(recalculated.bytes);
   const workbook = new Workbook();

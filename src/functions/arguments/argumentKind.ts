@@ -99,25 +99,37 @@ export function plainWord(value: CellValue): CellValue {
   return typeof value === "string" && value.length <= LONGEST_WORD ? plainText(value) : value;
 }
 
+/** A row whose arguments are read when they are first used. */
+class UnreadRow {
+  readonly values = new Map<string, unknown>();
+  constructor(readonly cellOf: (name: string) => unknown) {}
+}
+
 /**
  * The values of a list of arguments, each read once, when it is first used: one cell that cannot be read does not hide the others.
+ * The properties are made once for all rows, so a spread does not copy them; `readAll` does.
  *
  * @param list - The arguments.
- * @param cellOf - The cell of an argument.
+ * @returns The values of a row, from the cell of each argument.
  */
 export function lazily<List extends ArgumentList>(
-  list: List,
-  cellOf: (name: string) => unknown
-): Given<List> {
-  const given: Record<string, unknown> = {};
-  for (const [name, kind] of Object.entries(list)) {
-    let known: { readonly value: unknown } | undefined;
-    Object.defineProperty(given, name, {
-      enumerable: true,
-      get: () => (known ??= { value: readArgument(kind, name, cellOf(name), given) }).value,
+  list: List
+): (cellOf: (name: string) => unknown) => Given<List> {
+  class Row extends UnreadRow {}
+  for (const [name, kind] of Object.entries(list))
+    Object.defineProperty(Row.prototype, name, {
+      get(this: Row) {
+        if (!this.values.has(name))
+          this.values.set(name, readArgument(kind, name, this.cellOf(name), this as Earlier));
+        return this.values.get(name);
+      },
     });
-  }
-  return given as Given<List>;
+  return (cellOf) => new Row(cellOf) as unknown as Given<List>;
+}
+
+/** Reads every argument of a row, in the order of the list. */
+export function readAll<List extends ArgumentList>(list: List, given: Given<List>): Given<List> {
+  return Object.fromEntries(Object.keys(list).map((name) => [name, given[name]])) as Given<List>;
 }
 
 /** The same kind for a cell that is read later, row by row. */

@@ -32,7 +32,7 @@ function requireService(value: string, name: string, enter: string): void {
   if (services.length === 0) return;
   throw new InputError(
     name,
-    `${shown(value)} is a carrier without its service. Only these services of it are designated: ${services.join(", ")}. Enter the carrier and the service.`
+    `${shown(value)} has no service level. Only these are designated: ${services.join(", ")}. Enter one of them.`
   );
 }
 

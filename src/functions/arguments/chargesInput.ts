@@ -1,5 +1,6 @@
-import { laterDate, type CalendarDate } from "../../calendar/calendarDate";
+import { laterDate } from "../../calendar/calendarDate";
 import type { ChargesInput } from "../../calculation/penalty/charges";
+import { isMoreThanZero } from "../../money/dollars";
 import { optional, type Given } from "./argumentKind";
 import { dateTables, datesOf, postponement, residence } from "./client";
 import { date, dateAfterYear } from "./date";
@@ -41,33 +42,19 @@ export const chargesInput = {
   ...lateness,
 };
 
-/** A return filed on one date whose remaining balance is paid on one date. */
-export type PaidAtOnce = Omit<ChargesInput, "payments" | "through"> & {
-  readonly paidOn: CalendarDate;
-};
-
 /** The input of the charges for a balance that is paid on one date. */
-export function paidAtOnce(given: PaidAtOnce): ChargesInput {
-  const { totalTax, paidOnTime, paidOn, filedOn } = given;
-  const balance = totalTax.minus(paidOnTime);
-  return {
-    ...given,
-    payments: balance.greaterThan(0) ? [{ date: paidOn, amount: balance }] : [],
-    through: laterDate(paidOn, filedOn),
-  };
-}
-
-/** The input of the charges from the arguments. */
 export function chargesInputOf(given: Given<typeof chargesInput>): ChargesInput {
   const { totalTax, paidOnTime, paidOn, filedOn, validExtension, agreementOn } = given;
-  return paidAtOnce({
+  const balance = totalTax.minus(paidOnTime);
+  return {
     dates: datesOf(given),
     totalTax,
     paidOnTime,
-    paidOn,
+    payments: isMoreThanZero(balance) ? [{ date: paidOn, amount: balance }] : [],
     filedOn,
     validExtension,
+    through: laterDate(paidOn, filedOn),
     agreementOn,
     assumedRate: given.assumedRate,
-  });
+  };
 }

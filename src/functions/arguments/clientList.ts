@@ -53,6 +53,40 @@ export const clientList: RangeKind<ClientList> = {
   },
 };
 
+/** The headings of a client list: a row of cells. */
+export const listHeadings: RangeKind<readonly unknown[]> = {
+  id: "list-headings",
+  title: "Headings of a list",
+  description:
+    "The row of cells with the headings of your client list, as far as its columns go. `ROSTERHEADINGS` shows how each heading is read.",
+  accepted: ['{"Client","Total tax","Payments"}'],
+  notAccepted: ['{"Client";"Total tax"}'],
+  takes: "range",
+  whenBlank: { enter: "Select the row of headings of your client list." },
+  read: (range, name) => {
+    const [headings = [], ...others] = rowsOf(range);
+    if (others.length > 0)
+      throw new InputError(
+        name,
+        `The range has ${others.length + 1} rows. Select only the row of headings.`
+      );
+    return headings;
+  },
+};
+
+/** Rows of a client list, without its headings. */
+export const listRows: RangeKind<readonly (readonly unknown[])[]> = {
+  id: "list-rows",
+  title: "Rows of a list",
+  description:
+    "One row or several rows of your client list, with the same columns as its headings.",
+  accepted: ['{"Alder",20000,15000}'],
+  notAccepted: [],
+  takes: "range",
+  whenBlank: { means: [[]] },
+  read: (range) => rowsOf(range),
+};
+
 /** The payments of a row whose parts are in several columns: their sum in dollars, blank if all are blank. */
 function addedParts(row: readonly unknown[], parts: readonly HeadingReading[]): unknown {
   const given = parts.filter(({ index }) => !isEmptyCell(row[index]));

@@ -27,12 +27,26 @@ export const clientRequest = {
   ...postponement,
 };
 
-/** The request that the issues are found in. */
+/** The request that the issues are found in. The cells are read in the order of the arguments, and the first unreadable one is named. */
 export function clientRequestOf(given: Given<typeof clientRequest>): ClientRequest {
+  const { taxYear: year, totalTax, payments, paidWithRequest, asOf } = given;
+  const { requestedOn, confirmedOn, rejectedOn, filedOn, state, filerType } = given;
+  const { method: recorded, carrier: delivery, line8Checked } = given;
+  const { priorYearTax, firstInstallment, postponementBegins, postponementEnds } = given;
   return {
-    ...given,
-    circumstances: circumstancesOf(given),
-    dates: datesOf(given),
-    record: recordOf(given),
+    taxYear: year,
+    circumstances: circumstancesOf({ state, postponementBegins, postponementEnds }),
+    dates: datesOf({ taxYear: year, state, filerType, postponementBegins, postponementEnds }),
+    record: recordOf({ requestedOn, confirmedOn, rejectedOn, filedOn }),
+    filerType,
+    totalTax,
+    payments,
+    paidWithRequest,
+    asOf,
+    method: recorded,
+    carrier: delivery,
+    line8Checked,
+    priorYearTax,
+    firstInstallment,
   };
 }

@@ -40,3 +40,15 @@ export function nearName(text: string, names: readonly string[]): string | undef
     ? nearest
     : undefined;
 }
+
+const inOrder = (text: string): string => Array.from(text).toSorted().join("");
+
+/**
+ * The name that a text with a slip of the keys probably means: a near one, or one whose letters are in another order.
+ *
+ * @example
+ * slippedName("deu", ["due", "payby"]) //=> "due"
+ */
+export function slippedName(text: string, names: readonly string[]): string | undefined {
+  return nearName(text, names) ?? names.find((name) => inOrder(name) === inOrder(text));
+}

@@ -5,14 +5,15 @@ import { plainWord, type CellKind } from "./argumentKind";
 import { yesNo, yesOrNo } from "./yesNo";
 
 const WRITTEN = /^\$?\s*(\d{1,3}(,\d{3})+|\d+)?(\.\d*)?$/;
-/** A worksheet number from here on no longer has exact cents. */
-const TOO_LARGE = new Decimal("1e13");
+/** A worksheet number of 1e13 or more no longer has exact cents. */
+const TOO_LARGE_EXPONENT = 13;
 /** Worksheet arithmetic is exact to fifteen digits. The digits after them come from binary fractions. */
 const WORKSHEET_DIGITS = 15;
 
 /** A number, as a cell contains it or as digits, at the fifteen digits to which the worksheet itself is exact. */
 export function worksheetNumber(number: number | string): Decimal {
-  return new Decimal(number).toSignificantDigits(WORKSHEET_DIGITS);
+  const read = new Decimal(number);
+  return read.precision() > WORKSHEET_DIGITS ? read.toSignificantDigits(WORKSHEET_DIGITS) : read;
 }
 
 /** Reads text such as `$1,234.50` or `(200)`; `undefined` when it is not an amount. */
@@ -43,7 +44,7 @@ function signedAmount(value: CellValue, name: string): Decimal {
       name,
       `${shown(value)} is not a dollar amount. Enter a number such as 1234.56 or $1,234.56.`
     );
-  if (amount.abs().greaterThanOrEqualTo(TOO_LARGE))
+  if (amount.e >= TOO_LARGE_EXPONENT)
     throw new InputError(
       name,
       `${shown(value)} is too large. Enter an amount below $10,000,000,000,000.`

@@ -37,7 +37,7 @@ export interface HeadingReading {
 }
 
 /** What the user enters for a heading that is not to be used. */
-const NOT_USED = "not used";
+export const NOT_USED = "not used";
 
 /** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax". */
 export type OwnHeadings = ReadonlyMap<string, string>;
@@ -58,13 +58,35 @@ function meaningOf(
 }
 
 /**
- * Reads the headings of a client list.
+ * What each heading of a client list means by itself, whatever the others are.
  *
  * @param name - The argument, for the error message.
  * @param headings - The first row of the list.
  * @param listYear - The tax year of the list, by which "2024 total tax" is the tax of the year before. `undefined` if each client
  *   has a year of its own: then it is the latest year in the headings.
  * @param own - The user's own headings.
+ * @returns The meanings, in order; blank headings are left out.
+ * @throws InputError when the user's own meaning of a heading is not known.
+ */
+export function meaningsOf(
+  name: string,
+  headings: readonly unknown[],
+  listYear: number | undefined,
+  own: OwnHeadings = new Map()
+): readonly HeadingReading[] {
+  const taxYear = listYear ?? latestYearIn(headings);
+  return headings.flatMap((cell, index) => {
+    const value = cellValue(cell);
+    if (typeof value !== "string" || value.trim() === "") return [];
+    const meaning = meaningOf(name, value, taxYear, own);
+    const isPart = meaning === "part of payments";
+    return [{ index, heading: value, field: isPart ? ("payments" as const) : meaning, isPart }];
+  });
+}
+
+/**
+ * Reads the headings of a client list. The parameters are those of {@link meaningsOf}.
+ *
  * @returns How each heading is read, in order; blank ones are left out.
  * @throws InputError when two headings mean the same column, or a required one is missing.
  */
@@ -74,15 +96,7 @@ export function readHeadings(
   listYear: number | undefined,
   own: OwnHeadings = new Map()
 ): readonly HeadingReading[] {
-  const taxYear = listYear ?? latestYearIn(headings);
-  const read = headings.flatMap((cell, index) => {
-    const value = cellValue(cell);
-    if (typeof value !== "string" || value.trim() === "") return [];
-    const meaning = meaningOf(name, value, taxYear, own);
-    const isPart = meaning === "part of payments";
-    return [{ index, heading: value, field: isPart ? ("payments" as const) : meaning, isPart }];
-  });
-  const withTotal = dropCounted(name, read);
+  const withTotal = dropCounted(name, meaningsOf(name, headings, listYear, own));
   const found = dropNumbers(withTotal);
   for (const [position, { field, heading, isPart }] of found.entries()) {
     const same = found.slice(0, position).find((one) => one.field === field);
@@ -121,6 +135,12 @@ function requireHeadings(
 function latestYearIn(headings: readonly unknown[]): number {
   const years = headings.flatMap((cell) => String(cellValue(cell)).match(/\b20\d\d\b/g) ?? []);
   return Math.max(ANY_YEAR, ...years.map(Number));
+}
+
+/** How many cells of a row are headings of a client list, by which the row of the headings is found. */
+export function headingsRead(cells: readonly unknown[]): number {
+  return cells.filter((cell) => typeof cell === "string" && MEANINGS.has(keyOf(cell, ANY_YEAR)))
+    .length;
 }
 
 /** Parts of the payments are not added to a column that has their total. */

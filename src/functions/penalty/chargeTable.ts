@@ -24,7 +24,8 @@ const HEADINGS = [
   "Source",
 ];
 
-const LABELS: Readonly<Record<ChargeKind, string>> = {
+/** The text of each kind of line in the first column. */
+export const CHARGE_LABELS: Readonly<Record<ChargeKind, string>> = {
   "failure-to-file penalty": "Failure-to-file penalty",
   "less failure-to-pay penalty": "Less failure-to-pay penalty for the same months",
   "increase to minimum penalty": "Increase to minimum penalty (more than 60 days late)",
@@ -40,7 +41,7 @@ const plain = (count: number): AnswerCell => count;
 export function chargeTable(charges: Charges): AnswerTable {
   const rows = chargeLines(charges).map(
     ({ kind, from, to, months, days, rate, base, amount, source }): AnswerCell[] => [
-      LABELS[kind],
+      CHARGE_LABELS[kind],
       cellOrBlank(from, dateCell),
       cellOrBlank(to, dateCell),
       cellOrBlank(months, plain),

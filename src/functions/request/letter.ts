@@ -1,6 +1,7 @@
 import { charges } from "../../calculation/penalty/charges";
 import { ZERO } from "../../money/dollars";
-import { optional } from "../arguments/argumentKind";
+import type { Rulebook } from "../../rules/rulebook";
+import { optional, type Given } from "../arguments/argumentKind";
 import { chargesTables } from "../arguments/chargesInput";
 import { datesOf, postponement, residence } from "../arguments/client";
 import { date, dateAfterYear } from "../arguments/date";
@@ -10,34 +11,49 @@ import { record, recordOf } from "../arguments/record";
 import { taxYear } from "../arguments/taxYear";
 import { text } from "../arguments/text";
 import { letterLength } from "../arguments/words";
-import { rowFunction } from "../worksheetFunction";
+import { rowFunction, tableFunction } from "../worksheetFunction";
 import { letterFacts } from "./letterFacts";
-import { letterParagraphs } from "./letterParagraphs";
+import { letterParagraphs, type LetterParagraph } from "./letterParagraphs";
+
+const letterArguments = {
+  taxYear,
+  totalTax: dollars,
+  payments: dollars,
+  paidWithRequest: optional(dollars, ZERO),
+  asOf: date,
+  ...record,
+  paidOn: optional(date),
+  plannedFilingDate: optional(dateAfterYear),
+  plannedPaymentDate: optional(dateAfterYear),
+  length: letterLength,
+  stillNeeded: text,
+  ...residence,
+  assumedRate,
+  ...postponement,
+};
+const letterTables = [...chargesTables, "perfectionPeriod", "requestMethods"] as const;
+const LAW = [
+  "IRC sections 6081, 6151(a), 6601 and 6651",
+  "Regulations section 1.6081-4",
+  "Form 4868 instructions",
+  "Pub. 1345, rejected returns",
+];
+
+/** The paragraphs of the letter, with the cost in the full letter only. */
+function paragraphsOf(
+  given: Given<typeof letterArguments>,
+  rules: Pick<Rulebook, (typeof letterTables)[number]>
+): readonly LetterParagraph[] {
+  const input = { ...given, dates: datesOf(given), record: recordOf(given) };
+  const facts = letterFacts(input, rules);
+  const cost = given.length === "full" ? charges(facts.plan, rules).total : undefined;
+  return letterParagraphs(facts, { cost, stillNeeded: given.stillNeeded });
+}
 
 const MEMO = rowFunction({
-  arguments: {
-    taxYear,
-    totalTax: dollars,
-    payments: dollars,
-    paidWithRequest: optional(dollars, ZERO),
-    asOf: date,
-    ...record,
-    paidOn: optional(date),
-    plannedFilingDate: optional(dateAfterYear),
-    plannedPaymentDate: optional(dateAfterYear),
-    length: letterLength,
-    stillNeeded: text,
-    ...residence,
-    assumedRate,
-    ...postponement,
-  },
-  tables: [...chargesTables, "perfectionPeriod", "requestMethods"],
-  law: [
-    "IRC sections 6081, 6151(a), 6601 and 6651",
-    "Regulations section 1.6081-4",
-    "Form 4868 instructions",
-    "Pub. 1345, rejected returns",
-  ],
+  arguments: letterArguments,
+  tables: letterTables,
+  law: LAW,
   examples: [
     {
       formula: '=EXT.MEMO(2025,20000,15000,5000,"4/10/2026")',
@@ -53,13 +69,10 @@ const MEMO = rowFunction({
     },
   ],
   note: "The letter follows the record through the as-of date, as STAGE does. It states the extended due date as a fact only with proof of the request. With length full, it adds the penalties and interest that follow from the record and the planned dates, as CHARGES calculates them. The payment with the request counts as paid by the payment due date, or on the date of a later request. A balance whose planned payment date has passed counts as paid, and the letter says so.",
-  calculate: (given, rules) => {
-    const input = { ...given, dates: datesOf(given), record: recordOf(given) };
-    const facts = letterFacts(input, rules);
-    const cost = given.length === "full" ? charges(facts.plan, rules).total : undefined;
-    const paragraphs = letterParagraphs(facts, { cost, stillNeeded: given.stillNeeded });
-    return paragraphs.flatMap(({ sentences }) => sentences).join(" ");
-  },
+  calculate: (given, rules) =>
+    paragraphsOf(given, rules)
+      .flatMap(({ sentences }) => sentences)
+      .join(" "),
 });
 
 /**
@@ -112,5 +125,74 @@ export function memo(...cells: unknown[]): unknown[][] {
   return MEMO.answer(cells);
 }
 
+const MEMOLINES = tableFunction({
+  arguments: letterArguments,
+  tables: letterTables,
+  law: LAW,
+  examples: [
+    {
+      formula: '=EXT.MEMOLINES(2025,20000,15000,5000,"4/10/2026")',
+      answer:
+        "An extension of time to file is not an extension of time to pay. Please pay $5,000.00 by April 15, 2026. If you can, pay electronically and mark it as an extension payment. Based on our estimate, that payment covers the tax.",
+      remark: "the second paragraph",
+    },
+  ],
+  note: "The sentences are those of MEMO. Wrap the text of the cells, and add a greeting above and your name below.",
+  calculate: (given, rules) => [
+    ["Topic", "Paragraph"],
+    ...paragraphsOf(given, rules).map(({ topic, sentences }) => [topic, sentences.join(" ")]),
+  ],
+});
+
+/**
+ * Table of the letter that MEMO writes, one paragraph per row, for a letter that you print or copy.
+ *
+ * @customfunction MEMOLINES
+ * @param taxYear Tax year, such as 2025, or the last date of a fiscal year.
+ * @param totalTax Estimated total tax, line 4, in dollars.
+ * @param payments Total payments, line 5, without the amount paid with the request.
+ * @param paidWithRequest Amount paid with the request, line 7. Blank is none.
+ * @param asOf As-of date. Anything that happened later is ignored.
+ * @param [requestedOn] Date the request was first made; an electronic extension payment is a request.
+ * @param [confirmedOn] Date you received proof: acceptance, payment confirmation or mailing receipt; if rejected, the date you resent the request.
+ * @param [rejectedOn] Date the e-filed request was rejected.
+ * @param [filedOn] Date the return was filed.
+ * @param [paidOn] Date the balance was paid in full.
+ * @param [plannedFilingDate] Date you plan to file the return; blank is the extended due date, or the as-of date without an extension.
+ * @param [plannedPaymentDate] Date the client plans to pay the balance; blank is the filing date.
+ * @param [length] short (default) or full.
+ * @param [stillNeeded] What the client still has to send, in your words.
+ * @param [state] Postal code or name of the state of residence, or foreign.
+ * @param [filerType] Blank or resident; out of country (line 8); nonresident (Form 1040-NR, line 9).
+ * @param [assumedRate] Annual interest rate for dates after the last published quarter: a percent such as 7%, or latest.
+ * @param [postponementBegins] First date of the disaster postponement period announced for the client's address.
+ * @param [postponementEnds] Last date of that period; deadlines inside the period move to this date.
+ * @returns {any[][]} A row of headings, then one row per paragraph. Fills several cells; not for use inside an Excel table.
+ */
+export function memoLines(
+  taxYear: unknown,
+  totalTax: unknown,
+  payments: unknown,
+  paidWithRequest: unknown,
+  asOf: unknown,
+  requestedOn?: unknown,
+  confirmedOn?: unknown,
+  rejectedOn?: unknown,
+  filedOn?: unknown,
+  paidOn?: unknown,
+  plannedFilingDate?: unknown,
+  plannedPaymentDate?: unknown,
+  length?: unknown,
+  stillNeeded?: unknown,
+  state?: unknown,
+  filerType?: unknown,
+  assumedRate?: unknown,
+  postponementBegins?: unknown,
+  postponementEnds?: unknown
+): unknown[][];
+export function memoLines(...cells: unknown[]): unknown[][] {
+  return MEMOLINES.answer(cells);
+}
+
 /** The functions of this file by their worksheet names. */
-export const letterFunctions = { MEMO };
+export const letterFunctions = { MEMO, MEMOLINES };

@@ -6,10 +6,11 @@ import {
   clientsOf,
   planInstead,
   recordCell,
+  type ClientList,
   type ClientListRow,
 } from "../arguments/clientList";
 import type { ClientListField } from "../arguments/clientListHeadings";
-import type { HeadingReading } from "../arguments/readHeadings";
+import type { HeadingReading, OwnHeadings } from "../arguments/readHeadings";
 import { date } from "../arguments/date";
 import { ownHeadings } from "../arguments/ownHeadings";
 import { assumedRate } from "../arguments/percent";
@@ -46,7 +47,7 @@ function yearOfList(cell: unknown): number | undefined {
 const RECORD: readonly string[] = ["confirmedOn", "rejectedOn", "filedOn", "paidOn"];
 
 /** A client's cell of an argument, from the row or, where the list has none, from the arguments of the whole list. */
-function cellOfClient(
+export function cellOfClient(
   row: ClientListRow,
   list: Readonly<Record<string, unknown>>
 ): (name: string) => unknown {
@@ -86,8 +87,59 @@ function answersOf(
   });
 }
 
-const isClient = (row: ClientListRow | undefined): row is ClientListRow =>
-  row !== undefined && !row.isTotal && !row.isHeadings;
+const isClient = (row: ClientListRow): boolean => !row.isTotal && !row.isHeadings;
+
+/** What applies to every client of a list: arguments as the host passed them. */
+interface OfTheList {
+  readonly taxYear: unknown;
+  readonly asOf: unknown;
+  readonly assumedRate: unknown;
+}
+
+/** The answers for the rows of a client list. */
+interface RosterAnswers {
+  /** The headings of the answers. */
+  readonly headings: readonly string[];
+  /** One row for each row of the list. */
+  readonly rows: AnswerCell[][];
+}
+
+/**
+ * The answers for the rows of a client list.
+ *
+ * @param name - The argument with the headings, for the error message.
+ * @param list - The list.
+ * @param wanted - The headings of the answers, and the headings of the user.
+ * @param shared - What applies to every client.
+ * @param rules - The rule tables.
+ * @throws InputError for headings that cannot be read.
+ */
+export function rosterAnswers(
+  name: string,
+  list: ClientList,
+  wanted: { readonly columns: readonly RosterHeading[]; readonly headings: OwnHeadings },
+  shared: OfTheList,
+  rules: RosterRules
+): RosterAnswers {
+  const { columns } = wanted;
+  const year = yearOfList(shared.taxYear);
+  const { reading, clients } = clientsOf(list, name, year, wanted.headings);
+  const headings = columns.map((heading) =>
+    heading === "Suggested payment"
+      ? suggestedHeading(heading, clients.filter((row) => row !== undefined).filter(isClient))
+      : heading
+  );
+  const rows = clients.map((row, index): AnswerCell[] => {
+    if (row === undefined) return columns.map(() => BLANK);
+    if (!isClient(row)) {
+      const what = row.isTotal ? "a total, not a client" : "headings, not a client";
+      return columns.map((heading) => (heading === UNREADABLE ? what : BLANK));
+    }
+    const rowCell = (at: number): unknown => list.rows[index]?.[at];
+    return answersOf(cellOfClient(row, { ...shared }), columns, reading, rowCell, rules);
+  });
+  return { headings, rows };
+}
 
 const ROSTER = tableFunction({
   arguments: {
@@ -118,24 +170,8 @@ const ROSTER = tableFunction({
   ],
   note: "A blank row stays blank, and so does a row whose name begins with Total. 90% paid counts what is paid by the payment due date. If the list has a target or a cushion, the heading of the suggested payment says so. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
   calculate: ({ clientList: list, columns, headings, ...shared }, rules) => {
-    const year = yearOfList(shared.taxYear);
-    const { reading, clients } = clientsOf(list, "clientList", year, headings);
-    return [
-      columns.map((heading) =>
-        heading === "Suggested payment"
-          ? suggestedHeading(heading, clients.filter(isClient))
-          : heading
-      ),
-      ...clients.map((row, index): AnswerCell[] => {
-        if (row === undefined) return columns.map(() => BLANK);
-        if (row.isTotal || row.isHeadings) {
-          const what = row.isTotal ? "a total, not a client" : "headings, not a client";
-          return columns.map((heading) => (heading === UNREADABLE ? what : BLANK));
-        }
-        const rowCell = (at: number): unknown => list.rows[index]?.[at];
-        return answersOf(cellOfClient(row, shared), columns, reading, rowCell, rules);
-      }),
-    ];
+    const answers = rosterAnswers("clientList", list, { columns, headings }, shared, rules);
+    return [[...answers.headings], ...answers.rows];
   },
 });
 

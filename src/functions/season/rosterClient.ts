@@ -46,6 +46,8 @@ export const clientPlan = {
 };
 /** The amounts without which there is no balance due. */
 const amounts = { totalTax: dollars, payments: dollars };
+const planOf = lazily(clientPlan);
+const amountsOf = lazily(amounts);
 
 /** A client of a list. Each value is calculated when a column first asks for it. */
 export interface RosterClient {
@@ -77,8 +79,8 @@ function once<Value>(work: () => Value): () => Value {
  * @param rules - The rule tables.
  */
 export function rosterClient(cell: (name: string) => unknown, rules: RosterRules): RosterClient {
-  const given = lazily(clientPlan, cell);
-  const needed = lazily(amounts, cell);
+  const given = planOf(cell);
+  const needed = amountsOf(cell);
   const dates = once(() => datesOf(given));
   const requestRecord = once(() => {
     const { requestedOn, confirmedOn, rejectedOn, filedOn } = given;
@@ -101,6 +103,9 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
     };
     return plannedReturn(input, rules);
   });
+  const chargesIf = (validExtension: boolean): (() => Charges) =>
+    once(() => charges({ ...plan(), validExtension }, rules));
+  const [withExtension, withoutExtension] = [chargesIf(true), chargesIf(false)];
   return {
     cell,
     given,
@@ -112,7 +117,7 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
     stage: once(() => requestStage(dates(), requestRecord(), given.asOf, rules).stage),
     next: once(() => nextDate(dates(), record(), given.asOf, rules)),
     plan,
-    chargesWith: (validExtension) => charges({ ...plan(), validExtension }, rules),
-    issues: once(() => requestIssues(clientRequestOf(lazily(clientRequest, cell)), rules)),
+    chargesWith: (validExtension) => (validExtension ? withExtension() : withoutExtension()),
+    issues: once(() => requestIssues(clientRequestOf(given), rules)),
   };
 }

@@ -1,10 +1,13 @@
 import { requestMethods } from "../../calculation/request/requestMethods";
 import { shortfall } from "../../calculation/request/shortfall";
 import { suggestedPayment } from "../../calculation/request/suggestedPayment";
+import { recordAsOf } from "../../calculation/season/recordAsOf";
 import { entryOn } from "../../rules/datedTable";
-import { toCents } from "../../money/dollars";
+import { toCents, ZERO } from "../../money/dollars";
 import { BLANK, dateCell, moneyCell, percentCell, type AnswerCell } from "../cells/answerCell";
+import { readAll } from "../arguments/argumentKind";
 import { cellValue } from "../cells/cellValue";
+import { isHostError } from "../cells/hostError";
 import { bestMethod } from "../request/bestMethod";
 import { mailingFunctions } from "../request/mailing";
 import { letterFacts } from "../request/letterFacts";
@@ -13,11 +16,16 @@ import { stateFunctions } from "../stateReturn/stateDates";
 import type { WorksheetFunction } from "../worksheetFunction";
 import { confirmFirst } from "./confirmFirst";
 import { nextDateText } from "./nextDateText";
-import type { RosterClient } from "./rosterClient";
+import { clientPlan, type RosterClient } from "./rosterClient";
 
-/** What a single function answers for a client. */
+/** What a single function answers for a client, or its error. */
 function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): AnswerCell {
-  return single.answer(cells.map((cell) => [[cell]]))[0]?.[0] ?? BLANK;
+  try {
+    return single.answer(cells.map((cell) => [[cell]]))[0]?.[0] ?? BLANK;
+  } catch (thrown) {
+    if (isHostError(thrown)) return thrown as CustomFunctions.Error;
+    throw thrown;
+  }
 }
 
 /** Dollars still to be paid after the payment with the request. */
@@ -48,7 +56,21 @@ function enoughPaid({ amounts, plan, rules, dates }: RosterClient): AnswerCell {
 
 function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
   const { target, cushion, firstInstallment } = given;
-  return moneyCell(suggestedPayment({ ...amounts, target, cushion, firstInstallment }, rules));
+  const { totalTax, payments } = amounts;
+  return moneyCell(
+    suggestedPayment({ totalTax, payments, target, cushion, firstInstallment }, rules)
+  );
+}
+
+/** Dollars to pay now: the whole balance without a cushion, less what was paid with a request already made. */
+function payNow({ amounts, given, record, rules }: RosterClient): AnswerCell {
+  const { requestedOn, paidOn } = recordAsOf(record(), given.asOf);
+  if (paidOn !== undefined) return moneyCell(ZERO);
+  const sent = requestedOn === undefined ? ZERO : given.paidWithRequest;
+  const payments = amounts.payments.plus(sent);
+  return moneyCell(
+    suggestedPayment({ totalTax: amounts.totalTax, payments, target: "full" }, rules)
+  );
 }
 
 function method({ given, dates, requestRecord, stage, rules }: RosterClient): AnswerCell {
@@ -92,7 +114,16 @@ function toConfirm(client: RosterClient): AnswerCell {
 /** The text of the letter, without the cost, which needs a planned date or a rate. */
 function letter(client: RosterClient): AnswerCell {
   const { given, amounts, dates, record, rules } = client;
-  const facts = letterFacts({ ...given, ...amounts, dates: dates(), record: record() }, rules);
+  const facts = letterFacts(
+    {
+      ...readAll(clientPlan, given),
+      totalTax: amounts.totalTax,
+      payments: amounts.payments,
+      dates: dates(),
+      record: record(),
+    },
+    rules
+  );
   return letterParagraphs(facts, { cost: undefined, stillNeeded: "" })
     .flatMap(({ sentences }) => sentences)
     .join(" ");
@@ -106,6 +137,7 @@ export const ROSTER_COLUMNS = {
   "Payment due date": ({ dates }) => dateCell(dates().payment.lastDay),
   "Balance due": ({ amounts }) => moneyCell(toCents(shortfall(amounts.totalTax, amounts.payments))),
   "Suggested payment": suggested,
+  "Pay now": payNow,
   "Remaining to pay": remaining,
   "Percent paid": percentPaid,
   "90% paid": enoughPaid,
@@ -120,6 +152,7 @@ export const ROSTER_COLUMNS = {
   "Next deadline": nextDeadline,
   Issues: counted,
   "Most serious issue": ({ issues }) => issues()[0]?.what ?? BLANK,
+  Severity: ({ issues }) => issues()[0]?.severity ?? BLANK,
   "What to do": ({ issues }) => issues()[0]?.remedy ?? BLANK,
   "State due date": ({ cell }) => answerOf(stateFunctions.STATEDUE, cell("taxYear"), cell("state")),
   "State extended due date": ({ cell, plan }) =>

@@ -2,12 +2,12 @@ import { yearOf } from "../../calendar/calendarDate";
 import { optional } from "../arguments/argumentKind";
 import { clientList, type ClientList } from "../arguments/clientList";
 import { CLIENT_LIST_HEADINGS } from "../arguments/clientListHeadings";
-import { readHeadings, type HeadingReading } from "../arguments/readHeadings";
+import { NOT_USED, readHeadings, type HeadingReading } from "../arguments/readHeadings";
 import { readDate } from "../arguments/date";
 import { readDollars } from "../arguments/dollars";
 import { ownHeadings } from "../arguments/ownHeadings";
 import { taxYear } from "../arguments/taxYear";
-import { BLANK, type AnswerCell } from "../cells/answerCell";
+import type { AnswerCell } from "../cells/answerCell";
 import { cellValue, isBlank, isBlankOrZero, type CellValue } from "../cells/cellValue";
 import { ErrorCell } from "../cells/hostError";
 import { namesNumber } from "../arguments/headingWords";
@@ -32,11 +32,21 @@ function looksLike({ rows }: ClientList, index: number): "money" | "dates" | und
   return values.every((value) => readDollars(value) !== undefined) ? "money" : undefined;
 }
 
-function rowOf(list: ClientList, { heading, field, isPart, index }: HeadingReading): AnswerCell[] {
+/**
+ * How a heading is read, in words.
+ *
+ * @param list - The list.
+ * @param reading - The reading of the heading.
+ * @returns The heading, what it is read as, and a remark or a blank.
+ */
+export function headingInWords(
+  list: ClientList,
+  { heading, field, isPart, index }: HeadingReading
+): readonly [heading: string, readAs: string, remark: string] {
   if (field !== undefined)
-    return [heading, CLIENT_LIST_HEADINGS[field][0], isPart ? "added to the others" : BLANK];
+    return [heading, CLIENT_LIST_HEADINGS[field][0], isPart ? "added to the others" : ""];
   const looks = namesNumber(heading) ? undefined : looksLike(list, index);
-  return [heading, "not used", looks === undefined ? BLANK : `Check: it looks like ${looks}`];
+  return [heading, NOT_USED, looks === undefined ? "" : `Check: it looks like ${looks}`];
 }
 
 /** Columns with values below a blank heading, as under a heading that is merged over several columns. */
@@ -67,7 +77,10 @@ const ROSTERHEADINGS = tableFunction({
     const all = [...reading, ...withoutHeading(list)].toSorted(
       (one, other) => one.index - other.index
     );
-    return [["Your heading", "Read as", "Remark"], ...all.map((one) => rowOf(list, one))];
+    return [
+      ["Your heading", "Read as", "Remark"],
+      ...all.map((one): AnswerCell[] => [...headingInWords(list, one)]),
+    ];
   },
 });
 

@@ -6,6 +6,15 @@ import type { HeadingReading } from "../arguments/readHeadings";
 import { dollars } from "../arguments/dollars";
 import { clientPlan, type RosterClient } from "./rosterClient";
 
+/** A cell of a client's row that cannot be read. */
+export interface UnreadableCell {
+  readonly reading: HeadingReading;
+  /** What the cell contains in quotes, or the code of its error. */
+  readonly content: string;
+  /** What is wrong, and what is accepted, without the argument; empty for a cell with an error. */
+  readonly sentence: string;
+}
+
 /** What a cell contains, or the code of its error. */
 function contentOf(cell: unknown): string {
   try {
@@ -17,40 +26,50 @@ function contentOf(cell: unknown): string {
   }
 }
 
-function isUnreadable(read: () => unknown): boolean {
+/** The sentence of an argument that cannot be read; `undefined` if it can be. */
+function sentenceOf(read: () => unknown): string | undefined {
   try {
     read();
-    return false;
+    return undefined;
   } catch (thrown) {
-    if (thrown instanceof InputError || thrown instanceof ErrorCell) return true;
+    if (thrown instanceof InputError) return thrown.message.slice(thrown.argument.length + 2);
+    if (thrown instanceof ErrorCell) return "";
     throw thrown;
   }
 }
 
 /**
- * The cells of a client's row that cannot be read, by the headings of the list.
+ * The cells of a client's row that cannot be read. A blank cell is none.
  *
  * @param client - The client.
  * @param reading - How the headings are read.
  * @param row - The cells of the row.
- * @returns Such as `State: "Texass"; W/H: "n/a"`; empty if every cell can be read.
  */
-export function unreadableCells(
+export function unreadableInRow(
   { given }: RosterClient,
   reading: readonly HeadingReading[],
   row: (index: number) => unknown
+): readonly UnreadableCell[] {
+  return reading.flatMap((one) => {
+    const { field, isPart, index } = one;
+    const content = contentOf(row(index));
+    if (field === undefined || !(field in clientPlan) || content === "") return [];
+    const sentence = sentenceOf(() =>
+      isPart
+        ? readArgument(optional(dollars), "payments", row(index))
+        : given[field as keyof typeof given]
+    );
+    return sentence === undefined ? [] : [{ reading: one, content, sentence }];
+  });
+}
+
+/** The cells that {@link unreadableInRow} finds, in one text such as `State: "Texass"; W/H: "n/a"`; empty if there is none. */
+export function unreadableCells(
+  client: RosterClient,
+  reading: readonly HeadingReading[],
+  row: (index: number) => unknown
 ): string {
-  return reading
-    .filter(({ field }) => field !== undefined && field in clientPlan)
-    .filter(({ field, isPart, index }) =>
-      isUnreadable(() =>
-        isPart
-          ? readArgument(optional(dollars), "payments", row(index))
-          : given[field as keyof typeof given]
-      )
-    )
-    .map(({ heading, index }) => [heading.trim(), contentOf(row(index))] as const)
-    .filter(([, content]) => content !== "")
-    .map(([heading, content]) => `${heading}: ${content}`)
+  return unreadableInRow(client, reading, row)
+    .map(({ reading: { heading }, content }) => `${heading.trim()}: ${content}`)
     .join("; ");
 }

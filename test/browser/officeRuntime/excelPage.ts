@@ -3,7 +3,18 @@
  * excel-web-16.00.js: it answers what the script asks, sends calls of worksheet functions, and applies requests of the object model to
  * a model of a workbook. It runs in the browser; `excelPageScript` makes one text of it.
  */
-import { emptyBook, ExcelError, workbookOf, type Member, type ModelBook } from "./workbookModel";
+import { argumentsOf } from "../../../src/addin/calculationFormula";
+import { formulaCall } from "../../../src/addin/formulaCall";
+import { readAddress } from "../../../src/host/cellAddress";
+import signatures from "../../contract/signatures.json";
+import {
+  emptyBook,
+  ExcelError,
+  workbookOf,
+  type Member,
+  type ModelBook,
+  type ModelSheet,
+} from "./workbookModel";
 
 interface Message {
   readonly _messageType: number;
@@ -240,18 +251,45 @@ const page: ExcelPage = {
 };
 let context: object = {};
 
-/** Calculates the formulas that are one call with numbers and cells, as Excel does once a request has written them. */
+/** Each parameter of a function: its name, and whether it is one value or a block. */
+const PARAMETERS: Readonly<Record<string, readonly (readonly unknown[])[]>> = signatures;
+
+/** An argument as Excel passes it: of cells what they show, of a blank cell what this Excel sends. */
+function passedBy(argument: string, sheet: ModelSheet, isBlock: boolean): unknown {
+  const written = argument.trim();
+  if (written === "") return null;
+  const block = blockBy(written, sheet);
+  return isBlock ? block : block[0]?.[0];
+}
+
+function blockBy(written: string, sheet: ModelSheet): unknown[][] {
+  const place = readAddress(written);
+  if (!place) {
+    const [value] = formulaCall(`=EXT.X(${written})`).values;
+    return Array.isArray(value) ? (value as unknown[][]) : [[value]];
+  }
+  const { top, left, bottom, right } = place;
+  return Array.from({ length: bottom - top + 1 }, (_row, row) =>
+    Array.from({ length: right - left + 1 }, (_column, column) => {
+      const cell = sheet.cells[`${top - 1 + row},${left - 1 + column}`];
+      return cell === undefined ? page.sendsBlankAs : (cell.shows ?? cell.formula);
+    })
+  );
+}
+
+/** Calculates the formulas that are one call with values and cells, as Excel does once a request has written them. */
 function calculateFormulas(): void {
   const { sendsBlankAs, book } = page;
   if (sendsBlankAs === undefined) return;
-  for (const { cells } of book.sheets) {
-    for (const cell of Object.values(cells)) {
-      const [, id, given] = /^=EXT\.([A-Z]+)\(([^)]*)\)$/.exec(String(cell.formula)) ?? [];
+  for (const sheet of book.sheets) {
+    for (const cell of Object.values(sheet.cells)) {
+      const [, id, given] = /^=EXT\.([A-Z]+)\((.*)\)$/.exec(String(cell.formula)) ?? [];
       if (id === undefined || given === undefined || cell.shows !== undefined) continue;
       cell.shows = "#BUSY!";
-      const values = given
-        .split(",")
-        .map((one) => [[/^\d+$/.test(one) ? Number(one) : sendsBlankAs]]);
+      const { parts } = argumentsOf(given);
+      const values = (PARAMETERS[id] ?? []).map(([, kind], index) =>
+        passedBy(parts[index] ?? "", sheet, kind === "matrix")
+      );
       void page.call([[id, values]], RICH_VALUES).then(([result]) => {
         cell.shows = shownBy(result?.[1] === true ? result[2] : { basicValue: "#VALUE!" });
       });

@@ -2,7 +2,7 @@ import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { liveAnswer } from "../../../src/addin/liveAnswer";
 import { catalog } from "../../../src/functions/catalog";
-import { openBrowser } from "../browser";
+import { openBrowser, openFolds } from "../browser";
 import { ADDIN_ADDRESS, answerRequests, type Network, type Seen } from "./officeFiles";
 
 let browser: Browser;
@@ -19,6 +19,7 @@ async function opened(network: Network = {}): Promise<{ page: Page; seen: Seen }
   const seen = await answerRequests(context, network);
   const page = await context.newPage();
   await page.goto(ADDIN_ADDRESS);
+  await openFolds(page);
   await page.waitForSelector(".function");
   return { page, seen };
 }

@@ -1,11 +1,19 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
 import { answerLook } from "../../../src/addin/answerLook";
+import { HEADING_COLORS } from "../../../src/addin/workbookHost";
 import { catalog } from "../../../src/functions/catalog";
 import { version } from "../../../src/rules/version";
-import { openBrowser } from "../browser";
-import { CURRENT_SETS, openInExcel, type InExcel } from "./inExcel";
+import { openBrowser, openFolds } from "../browser";
+import { CURRENT_SETS, openInExcel, type ExcelKind, type InExcel } from "./inExcel";
 import type { ModelBook, ModelCell } from "./workbookModel";
+
+/** The add-in in Excel with all that is folded opened. */
+async function opened(kind?: ExcelKind): Promise<InExcel> {
+  const inExcel = await openInExcel(browser, kind);
+  await openFolds(inExcel.addin);
+  return inExcel;
+}
 
 let browser: Browser;
 let excel: InExcel;
@@ -16,7 +24,7 @@ afterAll(async () => {
   await browser.close();
 });
 beforeEach(async () => {
-  excel = await openInExcel(browser);
+  excel = await opened();
   await excel.addin.waitForSelector("#tools .buttons fluent-button");
 });
 afterEach(async () => {
@@ -26,7 +34,7 @@ afterEach(async () => {
 const book = (): Promise<ModelBook> => excel.inPage((page) => page.book, null);
 const press = (name: string): Promise<void> =>
   excel.addin.locator("fluent-button", { hasText: name }).click();
-const status = () => expect.poll(() => excel.addin.locator("#tools > [role=status]").textContent());
+const status = () => expect.poll(() => excel.addin.locator("#said").textContent());
 
 /** Puts cells into the sheet Clients of the model. */
 const put = (cells: Readonly<Record<string, ModelCell>>): Promise<void> =>
@@ -34,7 +42,7 @@ const put = (cells: Readonly<Record<string, ModelCell>>): Promise<void> =>
     Object.assign(page.book.sheets[0]?.cells ?? {}, given);
   }, cells);
 
-const LIST = "Add a client list";
+const LIST = "Build a client list";
 const CALCULATION = "Show the calculation for the selected cell";
 const RECALCULATE = "Recalculate this workbook";
 const BLANKS = "Check blank cells";
@@ -49,10 +57,10 @@ const insert = async (name: string, pane = excel): Promise<void> => {
 describe("the pane and Microsoft's object model of the workbook", () => {
   it("adds a client list: the table first, then the formulas into it", async () => {
     await press(LIST);
-    await status().toBe("Added the sheet Clients 2. Replace the example row with your clients.");
+    await status().toBe("Added the sheet Clients 2. Replace the example with your clients.");
     const { sheets, written } = await book();
     const [, made] = sheets;
-    expect(made?.tables.map(({ at: [row, , rows] }) => [row, rows])).toEqual([[2, 2]]);
+    expect(made?.tables.map(({ at: [row, , rows] }) => [row, rows])).toEqual([[2, 26]]);
     const table = written.findIndex((one) => one.startsWith("Clients 2!Table"));
     const isInTable = (one: string): boolean => /^Clients 2![A-Z]+4$/.test(one);
     expect(written.findIndex(isInTable)).toBeGreaterThan(table);
@@ -108,14 +116,14 @@ describe("the pane and Microsoft's object model of the workbook", () => {
 
   it("gives the cells their number formats where a function cannot", async () => {
     const sets = { ExcelApi: "1.12", CustomFunctionsRuntime: "1.3", SharedRuntime: "1.1" };
-    const older = await openInExcel(browser, { sets });
+    const older = await opened({ sets });
     await older.addin.waitForSelector("#tools .buttons fluent-button");
     await older.inPage((page) => {
       Object.assign(page.book.sheets[0]?.formats ?? {}, { "1,1": "d-mmm" });
     }, null);
     await insert("CALENDAR", older);
     await expect
-      .poll(() => older.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => older.addin.locator("#said").textContent())
       .toBe("Inserted the formula in cell A1.");
     const { formats } = await older.inPage(
       (page) => ({ formats: page.book.sheets[0]?.formats ?? {} }),
@@ -190,9 +198,11 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     }, null);
     await press(CALCULATION);
     await status().toBe("Added the sheet Calculation C5.");
-    expect((await book()).sheets[1]?.cells["2,0"]?.formula).toBe(
-      "=EXT.CALENDAR('Clients'!A5,'Clients'!B5)"
-    );
+    const made = (await book()).sheets[1];
+    const written = Object.values(made?.cells ?? {}).map(({ formula }) => formula);
+    expect(written).toContain("=EXT.CALENDAR('Clients'!A5,'Clients'!B5)");
+    expect(written).toContain("=EXT.DUE('Clients'!A5,'Clients'!B5)");
+    expect(made?.fills["4,0"]).toBe(HEADING_COLORS.fill);
   });
 
   it("enters again what was calculated before the add-in was loaded, and nothing else", async () => {
@@ -227,9 +237,9 @@ describe("the pane and Microsoft's object model of the workbook", () => {
     await status().toContain("Recalculated");
     const { settings } = await book();
     expect(settings).toEqual({ extensionSeasonVersion: version });
-    const other = await openInExcel(browser, { settings: { extensionSeasonVersion: "0.0.1" } });
+    const other = await opened({ settings: { extensionSeasonVersion: "0.0.1" } });
     await expect
-      .poll(() => other.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => other.addin.locator("#said").textContent())
       .toMatch(/last used with version 0\.0\.1 .* Select "Recalculate this workbook"/);
     await other.close();
   });
@@ -266,10 +276,10 @@ describe("the pane and Microsoft's object model of the workbook", () => {
 
   it("waits until no cell is being edited, where Excel can", async () => {
     const sets = { ...CURRENT_SETS, DelayForCellEdit: "1.1" };
-    const other = await openInExcel(browser, { sets });
+    const other = await opened({ sets });
     await other.addin.locator("fluent-button", { hasText: LIST }).click();
     await expect
-      .poll(() => other.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => other.addin.locator("#said").textContent())
       .toContain("Added the sheet");
     expect(await other.inPage((page) => page.waitsForEditing, null)).toBe(true);
     await other.close();
@@ -282,7 +292,7 @@ describe("a host script that arrives late", () => {
     const hostScriptMayArrive = new Promise<void>((resolve) => {
       arrive = resolve;
     });
-    const late = await openInExcel(browser, { hostScriptMayArrive });
+    const late = await opened({ hostScriptMayArrive });
     await late.addin.locator("#DUE > summary").click();
     expect(await late.addin.locator("#DUE output").first().textContent()).toBe("4/15/2026");
     expect(await late.addin.locator("#outside").textContent()).toMatch(/^Connecting to Excel/);
@@ -290,7 +300,7 @@ describe("a host script that arrives late", () => {
     arrive();
     await late.addin.locator("#DUE fluent-button").first().click();
     await expect
-      .poll(() => late.addin.locator("#tools > [role=status]").textContent())
+      .poll(() => late.addin.locator("#said").textContent())
       .toBe("Inserted the formula in cell A1.");
     expect(await late.addin.locator("#outside").isVisible()).toBe(false);
     await late.close();

@@ -29,10 +29,19 @@ const NULL_OBJECT = { isNullObject: true };
 /** Letters of a column, counted from 0. */
 const letters = (column: number): string => columnLetters(column + 1);
 
+type Block = readonly [row: number, column: number, rows: number, columns: number];
+
 /** A table on a sheet: its range. */
 export interface ModelTable {
   readonly name: string;
-  readonly at: readonly [row: number, column: number, rows: number, columns: number];
+  at: Block;
+}
+
+/** A conditional format of a cell with a formula as its condition. */
+export interface ModelMark {
+  readonly at: string;
+  formula: string;
+  color: string;
 }
 
 /** A sheet of the model, as a test reads it. */
@@ -45,7 +54,15 @@ export interface ModelSheet {
   readonly widths: Record<string, number>;
   /** Columns whose width was fitted to their content. */
   readonly fitted: number[];
+  readonly fills: Record<string, string>;
+  readonly merged: Block[];
+  readonly pivots: { readonly name: string; readonly at: Block }[];
+  readonly marks: ModelMark[];
+  isProtected: boolean;
   frozen?: number;
+  frozenColumns?: number;
+  /** How the sheet is printed, where a request has set it. */
+  page?: Readonly<Record<string, unknown>>;
 }
 
 /** The workbook of the model, as a test reads and changes it. */
@@ -68,7 +85,17 @@ export interface ModelBook {
 
 /** An empty sheet. */
 export function emptySheet(name: string): ModelSheet {
-  return { name, cells: {}, tables: [], formats: {}, choices: {}, widths: {}, fitted: [] };
+  const kept = { formats: {}, choices: {}, widths: {}, fitted: [], fills: {} };
+  return {
+    name,
+    cells: {},
+    tables: [],
+    merged: [],
+    pivots: [],
+    marks: [],
+    isProtected: false,
+    ...kept,
+  };
 }
 
 /** A workbook with one empty sheet, A1 selected. */
@@ -87,6 +114,12 @@ export function emptyBook(): ModelBook {
 const DEFAULT_WIDTH = 48;
 
 const key = (row: number, column: number): string => `${row},${column}`;
+
+/** Whether two blocks have a cell in common. */
+function meets([row, column, rows, columns]: Block, [top, left, height, width]: Block): boolean {
+  const isInRows = row < top + height && top < row + rows;
+  return isInRows && column < left + width && left < column + columns;
+}
 
 function rangeOf(
   book: ModelBook,
@@ -137,6 +170,15 @@ function rangeOf(
         return String(cell.formula).startsWith("=") ? 1 : cell.formula;
       });
     },
+    set Values(given: Value[][]) {
+      each((r, c) => {
+        const value = given[r]?.[c] ?? "";
+        book.written.push(`${sheet.name}!${letters(column + c)}${row + r + 1}`);
+        sheet.cells[key(row + r, column + c)] = {
+          formula: typeof value === "string" ? value.replace(/^'/, "") : value,
+        };
+      });
+    },
     set NumberFormat(given: string[][]) {
       if (book.refuseLook !== undefined) throw new ExcelError(book.refuseLook);
       each((r, c) => {
@@ -153,8 +195,16 @@ function rangeOf(
     },
     Worksheet: worksheetOf(book, sheet),
     Format: {
-      Font: { Bold: false },
+      Font: { Bold: false, Color: "", Size: 11 },
+      Fill: {
+        set Color(color: string) {
+          each((r, c) => {
+            sheet.fills[key(row + r, column + c)] = color;
+          });
+        },
+      },
       WrapText: false,
+      VerticalAlignment: "Bottom",
       get ColumnWidth() {
         return sheet.widths[column] ?? DEFAULT_WIDTH;
       },
@@ -169,6 +219,30 @@ function rangeOf(
     DataValidation: {
       set Rule(rule: { list: { source: string } }) {
         sheet.choices[column] = rule.list.source;
+      },
+    },
+    Select: () => {
+      book.active = { sheet: sheet.name, row, column };
+    },
+    CopyFrom: () => undefined,
+    GetPivotTables: () => ({
+      Items: sheet.pivots
+        .filter(({ at }) => meets(at, [row, column, rows, columns]))
+        .map(({ name }) => ({ Id: name, Name: name })),
+    }),
+    GetMergedAreasOrNullObject: () =>
+      sheet.merged.some((at) => meets(at, [row, column, rows, columns]))
+        ? { Address: address }
+        : NULL_OBJECT,
+    ConditionalFormats: {
+      get Items() {
+        return sheet.marks.map((mark) => markOf(sheet, mark));
+      },
+      GetItem: (id: string) => markOf(sheet, sheet.marks[Number(id)] ?? newMark()),
+      Add: () => {
+        const mark = { ...newMark(), at: corner };
+        sheet.marks.push(mark);
+        return markOf(sheet, mark);
       },
     },
     GetCell: (r: number, c: number) => sub(row + r, column + c, 1, 1),
@@ -188,16 +262,62 @@ function rangeOf(
   };
 }
 
+function newMark(): ModelMark {
+  return { at: "", formula: "", color: "" };
+}
+
+function markOf(sheet: ModelSheet, mark: ModelMark): Member {
+  return {
+    Id: String(sheet.marks.indexOf(mark)),
+    Type: "Custom",
+    Custom: {
+      Rule: {
+        get Formula() {
+          return mark.formula;
+        },
+        set Formula(formula: string) {
+          mark.formula = formula;
+        },
+      },
+      Format: {
+        Fill: {
+          set Color(color: string) {
+            mark.color = color;
+          },
+        },
+      },
+    },
+    Delete: () => {
+      sheet.marks.splice(sheet.marks.indexOf(mark), 1);
+    },
+  };
+}
+
 function tableOf(book: ModelBook, sheet: ModelSheet, table: ModelTable): Member {
   const [row, column, rows, columns] = table.at;
   return {
     Id: table.name,
     Name: table.name,
+    ShowHeaders: true,
+    ShowTotals: false,
+    Resize: (range: Member) => {
+      table.at = blockOf(range);
+    },
     Worksheet: worksheetOf(book, sheet),
     GetRange: () => rangeOf(book, sheet, row, column, rows, columns),
     GetHeaderRowRange: () => rangeOf(book, sheet, row, column, 1, columns),
     GetDataBodyRange: () => rangeOf(book, sheet, row + 1, column, rows - 1, columns),
   };
+}
+
+function blockOf(range: Member): Block {
+  const {
+    RowIndex = 0,
+    ColumnIndex = 0,
+    RowCount = 0,
+    ColumnCount = 0,
+  } = range as Record<string, number>;
+  return [RowIndex, ColumnIndex, RowCount, ColumnCount];
 }
 
 function rangeAt(book: ModelBook, sheet: ModelSheet, address: string): Member {
@@ -211,7 +331,8 @@ function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
   return {
     Id: sheet.name,
     Name: sheet.name,
-    GetRange: (address: string) => rangeAt(book, sheet, address),
+    Protection: { Protected: sheet.isProtected },
+    GetRange: (address?: string) => rangeAt(book, sheet, address ?? "A1"),
     GetRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
       rangeOf(book, sheet, row, column, rows, columns),
     GetUsedRangeOrNullObject: () => {
@@ -226,9 +347,13 @@ function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
     get Tables() {
       return {
         Items: sheet.tables.map((table) => tableOf(book, sheet, table)),
+        GetItem: (name: string) => {
+          const found = sheet.tables.find((one) => one.name === name);
+          if (!found) throw new ExcelError("ItemNotFound");
+          return tableOf(book, sheet, found);
+        },
         Add: (range: Member) => {
-          const { RowIndex, ColumnIndex, RowCount, ColumnCount } = range as Record<string, number>;
-          const at = [RowIndex ?? 0, ColumnIndex ?? 0, RowCount ?? 0, ColumnCount ?? 0] as const;
+          const at = blockOf(range);
           const all = book.sheets.flatMap(({ tables }) => tables);
           const made = { name: `Table${all.length + 1}`, at };
           sheet.tables.push(made);
@@ -240,9 +365,28 @@ function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
     Delete: () => {
       book.sheets.splice(book.sheets.indexOf(sheet), 1);
     },
+    PageLayout: {
+      set Orientation(orientation: string) {
+        sheet.page = { ...sheet.page, orientation };
+      },
+      set Zoom(zoom: object) {
+        sheet.page = { ...sheet.page, zoom };
+      },
+      HeadersFooters: {
+        DefaultForAllPages: {
+          set CenterFooter(footer: string) {
+            sheet.page = { ...sheet.page, footer };
+          },
+        },
+      },
+    },
     FreezePanes: {
       FreezeRows: (rows: number) => {
         sheet.frozen = rows;
+      },
+      FreezeAt: (range: Member) => {
+        const [, , rows, columns] = blockOf(range);
+        Object.assign(sheet, { frozen: rows, frozenColumns: columns });
       },
     },
     Activate: () => {

@@ -27,13 +27,11 @@ function interest(through: string, ...payments: ReturnType<typeof paid>[]): Unde
     state: undefined,
   };
   const notice = noticeAndDemand(input, rulebook);
-  return interestAfterNotice(notice, totalTax, day(through), {
-    table: rulebook.underpaymentRate,
-  });
+  return interestAfterNotice(notice, totalTax, { table: rulebook.underpaymentRate })(day(through));
 }
 
 const daysOf = ({ periods }: UnderpaymentInterest): number =>
-  periods.reduce((sum, { period }) => sum + period.days, 0);
+  periods().reduce((sum, { period }) => sum + period.days, 0);
 
 // 26 U.S.C. 6601(e)(2)(A); 26 CFR 301.6601-1(f)(3): the example INT-21, computed from the cited rule.
 describe("interest on a failure-to-pay penalty after a notice", () => {
@@ -45,7 +43,7 @@ describe("interest on a failure-to-pay penalty after a notice", () => {
   it("runs from the date of the notice if the penalty is paid a day later: 22 days", () => {
     const found = interest("2025-12-31", paid("2025-06-24", "500"));
     expect(daysOf(found)).toBe(22);
-    expect(found.periods[0]?.period.from).toBe(day("2025-06-02"));
+    expect(found.periods()[0]?.period.from).toBe(day("2025-06-02"));
     // 7% in the second quarter of 2025 (the revenue ruling)
     expect(found.amount.toFixed(2)).toBe((500 * ((1 + 0.07 / 365) ** 22 - 1)).toFixed(2));
   });

@@ -187,7 +187,7 @@ describe("extended to a Saturday: tax year 2021, due October 15, 2022, nothing p
   // No authority is known for a return filed later: the date that the law names is the cautious reading (section 6601(e)(2)(B)).
   it("and filed on Tuesday has interest on the penalty from October 15", () => {
     const { interestOnPenalty } = at("2022-10-18");
-    expect(interestOnPenalty.periods[0]?.period.from).toBe(calendarDate("2022-10-15"));
-    expect(interestOnPenalty.periods.reduce((sum, { period }) => sum + period.days, 0)).toBe(16);
+    expect(interestOnPenalty.periods()[0]?.period.from).toBe(calendarDate("2022-10-15"));
+    expect(interestOnPenalty.periods().reduce((sum, { period }) => sum + period.days, 0)).toBe(16);
   });
 });

@@ -152,7 +152,7 @@ describe("charges", () => {
   it("cost interest from April for every filer, with or without an extension", () => {
     for (const filerType of ["resident", "out of country"] as const) {
       const given = { ...late, filerType, through: "2026-12-31", filedOn: "2026-06-15" };
-      const [first] = charges(chargesInput(given), rulebook).interestOnTax.periods;
+      const [first] = charges(chargesInput(given), rulebook).interestOnTax.periods();
       expect(first?.period.from).toBe(day("2026-04-15"));
     }
   });

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { written, addDays } from "../../../src/calendar/calendarDate";
+import { addDays, written } from "../../../src/calendar/calendarDate";
 import { dailyCompounding } from "../../../src/calculation/penalty/dailyCompounding";
 import { interestGrowth } from "../../../src/calculation/penalty/interestGrowth";
 import { ratePeriods } from "../../../src/calculation/penalty/ratePeriods";
@@ -51,6 +51,15 @@ describe("the growth of a dollar", () => {
     const whole = interestGrowth(day("2026-12-01"), day("2027-01-31"), rates);
     const parts = growth("2026-12-01", "2026-12-31").times(dailyCompounding(usd("0.05"), 365, 31));
     expect(whole.minus(parts).abs().lessThan("1e-24")).toBe(true);
+  });
+
+  it("kept for a span is never that of an assumed rate", () => {
+    const [from, to] = [day("2026-12-01"), day("2027-01-31")];
+    const at = (rate: string): Decimal =>
+      interestGrowth(from, to, { table, assumedRate: usd(rate) });
+    expect(at("0.05").lessThan(at("0.09"))).toBe(true);
+    expect(at("0.05").equals(at("0.05"))).toBe(true);
+    expect(() => interestGrowth(from, to, { table })).toThrow(NotInTableError);
   });
 
   it("by running products is the growth multiplied period by period", () => {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { lazily } from "../../../src/functions/arguments/argumentKind";
+import { lazily, readAll } from "../../../src/functions/arguments/argumentKind";
 import { client, datesOf, postponementOf } from "../../../src/functions/arguments/client";
 import { calendarDate } from "../../../src/calendar/calendarDate";
 import { InputError } from "../../../src/functions/cells/inputError";
@@ -8,11 +8,11 @@ const cells: Readonly<Record<string, unknown>> = { taxYear: 2023 };
 
 /** A client as its cells are read. */
 const clientOf = (given: Readonly<Record<string, unknown>>) =>
-  lazily(client, (name) => given[name]);
+  lazily(client)((name) => given[name]);
 
 describe("a client's dates", () => {
   it("are read from cells that may be blank except the tax year", () => {
-    expect({ ...clientOf(cells) }).toEqual({
+    expect(readAll(client, clientOf(cells))).toEqual({
       taxYear: { firstDay: calendarDate("2023-01-01"), lastDay: calendarDate("2023-12-31") },
       state: undefined,
       filerType: "resident",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { memo } from "../../../src/functions/request/letter";
+import { memo, memoLines } from "../../../src/functions/request/letter";
 import { badInput, beforeTable, down, inCell, notInTable, serial } from "../sheet";
 
 /** The arguments of MEMO in order: tax of $20,000, $15,000 paid, ten days into April. */
@@ -587,5 +587,29 @@ describe("MEMO", () => {
       ],
       [""],
     ]);
+  });
+});
+
+describe("MEMOLINES", () => {
+  const paragraphs = (cells: Cells): unknown =>
+    inCell(memoLines, ...Object.values({ ...PLAIN, ...cells }));
+
+  it.each([
+    [{}],
+    [{ ...made, length: "full" }],
+    [{ ...proven, length: "full", plannedPaymentDate: "2026-08-14" }],
+    [{ ...rejected, asOf: JUNE_1, length: "full", stillNeeded: "Form 1095-A" }],
+    [{ ...proven, asOf: JUNE_1, filedOn: "2026-05-28" }],
+  ])("has the sentences of MEMO in its paragraphs: %j", (cells) => {
+    const [headings, ...rows] = paragraphs(cells) as string[][];
+    expect(headings).toEqual(["Topic", "Paragraph"]);
+    expect(rows.map(([, paragraph]) => paragraph).join(" ")).toBe(written(cells));
+    expect(rows.length).toBeGreaterThan(2);
+    for (const [topic, paragraph] of rows) expect([topic, paragraph]).not.toContain("");
+  });
+
+  it("rejects what MEMO rejects, with the same sentence", () => {
+    expect(paragraphs({ totalTax: "soon" })).toEqual(written({ totalTax: "soon" }));
+    expect(paragraphs({ asOf: "" })).toEqual(written({ asOf: "" }));
   });
 });

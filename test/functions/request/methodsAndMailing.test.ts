@@ -361,7 +361,7 @@ describe("ISDESIGNATED", () => {
     expect(inCell(isDesignated, { code: "#REF!" })).toMatchObject({ code: "#VALUE!" });
     expect(inCell(isDesignated, "FedEx")).toEqual(
       badInput(
-        'service: "FedEx" is a carrier without its service. Only these services of it are designated: First Overnight, Priority Overnight, Standard Overnight, 2 Day, International Next Flight Out, International Priority, International First, International Economy. Enter the carrier and the service.'
+        'service: "FedEx" has no service level. Only these are designated: First Overnight, Priority Overnight, Standard Overnight, 2 Day, International Next Flight Out, International Priority, International First, International Economy. Enter one of them.'
       )
     );
     expect(isDesignated(down("UPS Ground", "", "UPS Next Day Air"))).toEqual([

@@ -818,6 +818,36 @@ describe("a list of the preparer's own", () => {
     expect(toDo).toBe("the extension is entered as yes, without the date of the request");
   });
 
+  it("answers what to pay now: the whole balance without a cushion, less what went with a request", () => {
+    const list = [
+      ["Client", "Total tax", "Payments", "Paid with request", "Cushion", "Requested", "Paid on"],
+      ["Alder", 20000, 15000, 2000, "5%", "", ""],
+      ["Cress", 20000, 15000, 2000, "5%", "4/10/2026", ""],
+      ["Dill", 20000, 15000, 2000, "5%", "4/10/2026", "4/12/2026"],
+    ];
+    const at = (asOf: string) =>
+      roster(list, 2025, asOf, "", [["Pay now"]])
+        .slice(1)
+        .flat();
+    // SUGGEST with target full and no cushion is the balance due; the payment of a request not yet made is part of it.
+    expect(at("2026-04-09")).toEqual([5000, 5000, 5000]);
+    expect(at("2026-04-11")).toEqual([5000, 3000, 3000]);
+    expect(at("2026-04-12")).toEqual([5000, 3000, 0]);
+  });
+
+  it("answers how serious the first issue is, and an error of the state in its own cell", () => {
+    const list = [
+      ["Client", "Total tax", "Payments", "State"],
+      ["Alder", 20000, 15000, "OH"],
+      ["Cress", 20000, 15000, ""],
+    ];
+    const chosen = [["Severity"], ["State due date"], ["Client"]];
+    expect(roster(list, 2025, "2026-05-20", "", chosen).slice(1)).toEqual([
+      ["problem", serial("2026-04-15"), "Alder"],
+      ["problem", expect.objectContaining({ code: "#VALUE!" }), "Cress"],
+    ]);
+  });
+
   it("refuses an answer that it does not have, with the closest one", () => {
     const list = [
       ["Client", "Total tax", "Total payments"],

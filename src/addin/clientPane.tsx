@@ -1,0 +1,166 @@
+import { useEffect, useMemo, useRef, useState } from "preact/hooks";
+import { parseCalendarDate, yearOf } from "../calendar/calendarDate";
+import { clientFacts } from "./clientFacts";
+import { addressIn, clientRow, clientRows } from "./clientRow";
+import { ClientView } from "./clientView";
+import { paneList, type PaneList } from "./paneList";
+import type { PaneSettings } from "./rosterAnswers";
+import { TroubleList } from "./troubleList";
+import { TypedClientView } from "./typedClient";
+import { useFollowedList } from "./useFollowedList";
+import { usePractice } from "./usePractice";
+import { NotDone, type WorkbookHost } from "./workbookHost";
+
+/** What {@link ClientPane} works on. */
+interface ClientPaneProps {
+  /** `undefined` if no workbook is open. */
+  readonly workbook: WorkbookHost | undefined;
+  /** The as-of date to begin with, such as 2026-04-01. */
+  readonly today: () => string;
+  /** Does the work and says what was done or why not. */
+  readonly run: (work: () => Promise<string>) => void;
+}
+
+/** The client whom the pane showed last. */
+interface LastClient {
+  readonly sheet: string;
+  readonly name: string;
+  readonly address: string;
+}
+
+/** The settings, or `undefined` while the date is not complete. The season of a date is that of the tax year before. */
+export function settingsOf(asOfText: string, assumedRate: string): PaneSettings | undefined {
+  const asOf = parseCalendarDate(asOfText);
+  return asOf && { asOf, taxYear: yearOf(asOf) - 1, assumedRate };
+}
+
+/** Why a list is not read as a client list; empty if it is. */
+function listProblem(list: PaneList, { taxYear }: PaneSettings): string {
+  try {
+    clientRows({ ...list, rows: [[]] }, taxYear);
+    return "";
+  } catch (thrown) {
+    if (thrown instanceof NotDone)
+      return `The selected list is not a client list. ${thrown.message}`;
+    throw thrown;
+  }
+}
+
+/** The client of the selected row with what the pane shows, or why there is none. */
+export function selectedClient(list: PaneList | undefined, settings: PaneSettings) {
+  if (!list) return undefined;
+  const problem = listProblem(list, settings);
+  if (problem !== "") return problem;
+  if (list.selectedRow === undefined) return "Select the row of a client.";
+  const client = clientRow(list, list.selectedRow, settings.taxYear);
+  if (!client) return "The selected row has no client.";
+  return { client, facts: clientFacts(client, settings) };
+}
+
+/** The first part of the pane: as-of date, the selected client or one that is typed, and the troubles of the practice. */
+export function ClientPane({ workbook, today, run }: ClientPaneProps) {
+  const pane = useRef<HTMLDivElement>(null);
+  const followed = useFollowedList(workbook, pane);
+  const { problem, read } = followed;
+  const list = useMemo(() => followed.list && paneList(followed.list), [followed.list]);
+  const [asOf, setAsOf] = useState(today);
+  const [rate, setRate] = useState("");
+  const settings = useMemo(() => settingsOf(asOf, rate), [asOf, rate]);
+  const found = useMemo(() => settings && selectedClient(list, settings), [list, settings]);
+  const [last, setLast] = useState<LastClient>();
+  const [clients, setClients] = useState<PaneList>();
+  useEffect(() => {
+    if (list && settings && listProblem(list, settings) === "") setClients(list);
+    if (typeof found !== "object") return;
+    const { client, facts } = found;
+    const address = addressIn(client.list, client.index, 0);
+    setLast({ sheet: client.list.sheet, name: facts.name, address });
+  }, [list, settings, found]);
+  const practice = usePractice(clients, settings);
+  const why = typeof found === "string" ? found : problem;
+  const goTo =
+    workbook?.goTo && clients
+      ? (address: string, sheet = clients.sheet): void => {
+          run(async () => {
+            await workbook.goTo?.({ sheet, address });
+            return "";
+          });
+        }
+      : undefined;
+  return (
+    <div ref={pane} class="client-pane">
+      <div class="fields as-of">
+        <div>
+          <label for="as-of">As-of date</label>
+          <input
+            id="as-of"
+            type="date"
+            value={asOf}
+            onInput={({ currentTarget }) => {
+              setAsOf(currentTarget.value);
+            }}
+          />
+        </div>
+      </div>
+      {workbook?.selectedList && !workbook.followSelection && (
+        <fluent-button
+          onClick={() => {
+            run(async () => {
+              await read();
+              return "";
+            });
+          }}
+        >
+          Show the selected client
+        </fluent-button>
+      )}
+      <section id="client" aria-labelledby="client-title">
+        {settings === undefined && (
+          <>
+            <h2 id="client-title">Client</h2>
+            <p class="error">The as-of date is not complete. Enter month, day and year.</p>
+          </>
+        )}
+        {settings && workbook && typeof found === "object" && (
+          <ClientView {...found} settings={settings} workbook={workbook} run={run} refresh={read} />
+        )}
+        {settings && typeof found !== "object" && (
+          <>
+            <h2 id="client-title">Look up due dates</h2>
+            {why !== "" && <p class="why">{why}</p>}
+            {goTo && last && (
+              <p>
+                <fluent-button
+                  size="small"
+                  onClick={() => {
+                    goTo(last.address, last.sheet);
+                  }}
+                >
+                  Back to {last.name}
+                </fluent-button>
+              </p>
+            )}
+            <TypedClientView settings={settings} />
+          </>
+        )}
+        <details class="more">
+          <summary>Interest after the last published quarter</summary>
+          <label for="assumed-rate">Assumed annual rate, such as 7%, or latest (optional)</label>
+          <input
+            id="assumed-rate"
+            value={rate}
+            onInput={({ currentTarget }) => {
+              setRate(currentTarget.value);
+            }}
+          />
+        </details>
+      </section>
+      {practice && (
+        <section id="troubles" aria-labelledby="troubles-title">
+          <h2 id="troubles-title">Clients that need attention</h2>
+          <TroubleList practice={practice} goTo={goTo} />
+        </section>
+      )}
+    </div>
+  );
+}

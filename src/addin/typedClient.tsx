@@ -1,0 +1,129 @@
+import { useMemo, useState } from "preact/hooks";
+import { FILER_TYPES } from "../calculation/filerType";
+import { STATE_NAMES } from "../calculation/state";
+import { ClientCurve } from "./clientCurve";
+import { clientFacts } from "./clientFacts";
+import { ClientFigures, ClientProblems, WaitingCosts } from "./clientFigures";
+import { clientRow } from "./clientRow";
+import type { PaneSettings } from "./rosterAnswers";
+import type { SelectedList } from "./workbookHost";
+
+/** What the user types for a client who is in no list, as text. */
+export interface TypedClient {
+  readonly taxYear: string;
+  readonly state: string;
+  readonly filerType: string;
+  readonly totalTax: string;
+  readonly payments: string;
+}
+
+/**
+ * A list of one row for a client who is in no list.
+ *
+ * @param typed - What the user typed.
+ */
+export function typedList({
+  taxYear,
+  state,
+  filerType,
+  totalTax,
+  payments,
+}: TypedClient): SelectedList {
+  const year = /^\d{1,4}$/.test(taxYear.trim()) ? Number(taxYear) : taxYear;
+  return {
+    sheet: "",
+    headingRow: 0,
+    firstColumn: 1,
+    headings: ["Tax year", "State", "Filer type", "Estimated total tax", "Total payments"],
+    rows: [[year, state, filerType, totalTax, payments]],
+    formulas: [["", "", "", "", ""]],
+    selectedRow: 0,
+  };
+}
+
+/** The sentences about what was typed, without the addresses of cells that do not exist. */
+function withoutCells(sentence: string): string {
+  return sentence.replace(/^Cell [A-Z]+\d+ \(([^)]*)\): /, "$1: ");
+}
+
+/** The year, state and filer type of a client who is in no list, and the dates that follow at once. Amounts are optional. */
+export function TypedClientView({ settings }: { readonly settings: PaneSettings }) {
+  const [typed, setTyped] = useState<TypedClient>({
+    taxYear: String(settings.taxYear),
+    state: "",
+    filerType: FILER_TYPES[0],
+    totalTax: "",
+    payments: "",
+  });
+  const answered = useMemo(() => {
+    const client = clientRow(typedList(typed), 0, settings.taxYear);
+    if (!client) return undefined;
+    const { problems, ...found } = clientFacts(client, settings);
+    const isGiven = typed.totalTax !== "" && typed.payments !== "";
+    const said = problems.map(withoutCells);
+    // An amount that is not typed yet is no fault.
+    const shown = isGiven ? said : said.filter((one) => !one.includes("blank"));
+    return { client, facts: { ...found, problems: shown } };
+  }, [typed, settings]);
+  const field = (id: keyof TypedClient, label: string) => (
+    <div>
+      <label for={`typed-${id}`}>{label}</label>
+      <input
+        id={`typed-${id}`}
+        value={typed[id]}
+        onInput={({ currentTarget }) => {
+          setTyped({ ...typed, [id]: currentTarget.value });
+        }}
+      />
+    </div>
+  );
+  const choice = (
+    id: keyof TypedClient,
+    label: string,
+    options: readonly (readonly [value: string, text: string])[]
+  ) => (
+    <div>
+      <label for={`typed-${id}`}>{label}</label>
+      <select
+        id={`typed-${id}`}
+        value={typed[id]}
+        onChange={({ currentTarget }) => {
+          setTyped({ ...typed, [id]: currentTarget.value });
+        }}
+      >
+        {options.map(([value, text]) => (
+          <option value={value}>{text}</option>
+        ))}
+      </select>
+    </div>
+  );
+  return (
+    <>
+      <div class="fields typed">
+        {field("taxYear", "Tax year")}
+        {choice("state", "State", [["", "any other"], ...Object.entries(STATE_NAMES)])}
+        {choice(
+          "filerType",
+          "Filer type",
+          FILER_TYPES.map((type) => [type, type])
+        )}
+        {field("totalTax", "Estimated total tax (optional)")}
+        {field("payments", "Total payments (optional)")}
+      </div>
+      <div aria-live="polite">
+        {answered && (
+          <>
+            <ClientFigures facts={answered.facts} isTyped />
+            <ClientProblems facts={answered.facts} />
+            {answered.facts.answers["Balance due"].text !== "" && (
+              <>
+                <WaitingCosts facts={answered.facts} isTyped />
+                <ClientCurve client={answered.client} settings={settings} />
+              </>
+            )}
+          </>
+        )}
+      </div>
+    </>
+  );
+}

@@ -1,0 +1,45 @@
+import { useEffect, useState } from "preact/hooks";
+import type { PaneSettings } from "./rosterAnswers";
+import { practiceInParts, type PracticeFacts } from "./troubles";
+import { NotDone } from "./workbookHost";
+import type { PaneList } from "./paneList";
+
+/** How long the list rests before the whole practice is calculated, in milliseconds. */
+const REST = 400;
+
+/**
+ * The facts of the whole practice, calculated in parts once the list has not changed for a moment, so that neither
+ * the selection nor typing waits for it.
+ *
+ * @param list - The last list that was read.
+ * @param settings - Default tax year, as-of date, assumed rate.
+ */
+export function usePractice(
+  list: PaneList | undefined,
+  settings: PaneSettings | undefined
+): PracticeFacts | undefined {
+  const [practice, setPractice] = useState<PracticeFacts>();
+  const content =
+    list && JSON.stringify([list.sheet, list.headings, list.rows, list.headingRow, list.own]);
+  useEffect(() => {
+    if (!list || !settings) return undefined;
+    const parts = practiceInParts(list, settings);
+    const next = (): void => {
+      try {
+        const { done, value } = parts.next();
+        if (done === true) setPractice(value);
+        else waiting = setTimeout(next);
+      } catch (thrown) {
+        // The view of the client says why the list cannot be read.
+        if (!(thrown instanceof NotDone)) throw thrown;
+        setPractice(undefined);
+      }
+    };
+    let waiting = setTimeout(next, REST);
+    return () => {
+      clearTimeout(waiting);
+    };
+    // The list is another object at each reading, even with the same content.
+  }, [content, settings]);
+  return practice;
+}
