@@ -2,14 +2,11 @@ import { bench, describe } from "vitest";
 import { whatIf } from "../../src/functions/account/comparison";
 import { ledger } from "../../src/functions/account/ledger";
 import { estPenaltyLines } from "../../src/functions/estimatedTax/estimatedTaxPenalty";
+import { payments } from "./columns";
 
 const DUE = 46_127; // 2026-04-15
 const extras = Array.from({ length: 100 }, (_, row) => [row * 50]);
 const dates = [Array.from({ length: 60 }, (_, column) => DUE + 1 + column * 4)];
-
-/** Payments of fictional amounts, a day apart; some tax remains unpaid after the last one. */
-const payments = (count: number): unknown[][] =>
-  Array.from({ length: count }, (_, row) => [DUE - 20 + row, 90 + (row % 7)]);
 
 describe("WHATIF", () => {
   bench("100 extra payments by 60 dates", () => {
@@ -18,10 +15,10 @@ describe("WHATIF", () => {
 });
 
 describe("LEDGER, by the number of payments", () => {
-  for (const count of [5, 50, 200]) {
+  for (const count of [5, 50, 200, 400]) {
     const rows = payments(count);
     bench(`${String(count)} payments`, () => {
-      ledger(2025, 20_000, rows, "2026-11-20", "yes", "CA");
+      ledger(2025, 40_000, rows, "2026-11-20", "yes", "CA");
     });
   }
 });

@@ -1,5 +1,5 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE, WHOLE_NUMBER } from "../../addin/clientList";
+import { DATE } from "../../addin/clientList";
 import { STAGES } from "../../calculation/season/requestStage";
 import { SEVERITIES } from "../../rules/requestWords";
 import { SAMPLE_DATE } from "./assumptionsSheet";
@@ -46,7 +46,7 @@ function putHeadings(sheet: Worksheet, row: number, headings: readonly string[])
 
 function putCount(sheet: Worksheet, row: number, label: string, formula: string): void {
   sheet.getCell(`A${row}`).value = label;
-  putFormula(sheet, `B${row}`, formula, WHOLE_NUMBER);
+  putFormula(sheet, `B${row}`, formula);
 }
 
 function addCounts(sheet: Worksheet, clients: readonly SampleClient[]): void {

@@ -46,10 +46,15 @@ type Cells = Readonly<Record<string, Readonly<Record<string, ICellData | null>>>
  * @returns Its value.
  */
 export function valueOf(cell: ICellData | null | undefined, isAnswer: boolean): CellValue {
-  const value = cell?.v ?? null;
+  const value = cell?.v ?? documentText(cell) ?? null;
   if (value === null) return null;
   if (isAnswer && isErrorCode(value)) return { error: value };
   return cell?.t === CellValueType.BOOLEAN ? Boolean(value) : value;
+}
+
+/** The text of a cell that the grid keeps as a document, as it does for the answer of HYPERLINK; undefined for any other cell. */
+function documentText(cell: ICellData | null | undefined): string | undefined {
+  return cell?.p?.body?.dataStream.replace(/\r?\n?$/, "");
 }
 
 /** The style of a cell in the data of the grid, which may be in the cell or in the list of styles. */
