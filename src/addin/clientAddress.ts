@@ -3,7 +3,7 @@ import { mailingFunctions } from "../functions/request/mailing";
 import { shownCell } from "./liveAnswer";
 import { sentenceAtCell, type ClientRow } from "./clientRow";
 import { settingCells, type PaneSettings } from "./rosterAnswers";
-import { cellOfClient } from "../functions/season/roster";
+import { cellOfClient } from "../functions/season/cellOfClient";
 import { NotDone } from "./workbookHost";
 
 /** The address to mail a paper request to. */

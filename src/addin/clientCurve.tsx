@@ -1,5 +1,5 @@
 import { useEffect, useState } from "preact/hooks";
-import { cellOfClient } from "../functions/season/roster";
+import { cellOfClient } from "../functions/season/cellOfClient";
 import { ifReadable, rosterClientOf } from "./clientFacts";
 import { CostCurve } from "./costCurve";
 import type { ClientRow } from "./clientRow";

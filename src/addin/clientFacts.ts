@@ -6,7 +6,7 @@ import { isFiscalYear } from "../calculation/taxYear";
 import { recordAsOf } from "../calculation/season/recordAsOf";
 import { isHostError, hostError } from "../functions/cells/hostError";
 import { isBlankOrZero, cellValue } from "../functions/cells/cellValue";
-import { cellOfClient } from "../functions/season/roster";
+import { cellOfClient } from "../functions/season/cellOfClient";
 import { rosterClient, type RosterClient } from "../functions/season/rosterClient";
 import { rulebook } from "../rules/rulebook";
 import { addressIn, columnOf, sentenceAtCell, type ClientRow } from "./clientRow";

@@ -187,6 +187,7 @@ export interface WorkbookHost {
   /**
    * Marks cells that cannot be read, so that they are seen, and takes the mark from those marked before.
    *
+   * @param sheet - The name of the sheet.
    * @param addresses - Addresses on the sheet, such as B7.
    */
   markCells?(sheet: string, addresses: readonly string[]): Promise<void>;

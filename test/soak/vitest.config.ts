@@ -15,6 +15,7 @@ export default defineConfig({
       "test/secondOpinion/**/*.test.ts",
       "test/functions/fuzz.test.ts",
       "test/demo/hostile*.test.ts",
+      "test/browser/clientList.test.ts",
       ...(hasLibreOffice ? [LIBRE_OFFICE_TESTS] : []),
       "test/supply/freshBuild.test.ts",
     ],

@@ -32,10 +32,11 @@ function lineStyle(line: Nullable<IBorderStyleData>): string | undefined {
   return `${isThick ? 2 : 1}px solid ${color}`;
 }
 
-function linesOf(lines: IStyleData["bd"]): CSSProperties {
+function linesOf(lines: IStyleData["bd"]): Readonly<Record<string, string | undefined>> {
   const sides = { Top: lines?.t, Right: lines?.r, Bottom: lines?.b, Left: lines?.l };
-  const drawn = Object.entries(sides).map(([side, line]) => [`border${side}`, lineStyle(line)]);
-  return Object.fromEntries(drawn.filter(([, line]) => line !== undefined)) as CSSProperties;
+  return Object.fromEntries(
+    Object.entries(sides).map(([side, line]) => [`border${side}`, lineStyle(line)])
+  );
 }
 
 function styleOf({ style, isNumber }: PrintedCell): CSSProperties {

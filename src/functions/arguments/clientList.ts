@@ -68,7 +68,7 @@ export const listHeadings: RangeKind<readonly unknown[]> = {
     if (others.length > 0)
       throw new InputError(
         name,
-        `The range has ${others.length + 1} rows. Select only the row of headings.`
+        `The range has ${String(others.length + 1)} rows. Select only the row of headings.`
       );
     return headings;
   },

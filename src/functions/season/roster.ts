@@ -4,12 +4,9 @@ import { answerColumns } from "../arguments/answerColumns";
 import {
   clientList,
   clientsOf,
-  planInstead,
-  recordCell,
   type ClientList,
   type ClientListRow,
 } from "../arguments/clientList";
-import type { ClientListField } from "../arguments/clientListHeadings";
 import type { HeadingReading, OwnHeadings } from "../arguments/readHeadings";
 import { date } from "../arguments/date";
 import { ownHeadings } from "../arguments/ownHeadings";
@@ -20,6 +17,7 @@ import { cellValue, isBlankOrZero } from "../cells/cellValue";
 import { hostError } from "../cells/hostError";
 import { InputError } from "../cells/inputError";
 import { tableFunction } from "../worksheetFunction";
+import { cellOfClient } from "./cellOfClient";
 import { rosterClient, rosterTables, type RosterRules } from "./rosterClient";
 import {
   DEFAULT_HEADINGS,
@@ -41,30 +39,6 @@ function yearOfList(cell: unknown): number | undefined {
     if (thrown instanceof InputError) return undefined;
     throw thrown;
   }
-}
-
-/** Dates of what happened, in whose columns "no" and FALSE say that it has not. */
-const RECORD: readonly string[] = ["confirmedOn", "rejectedOn", "filedOn", "paidOn"];
-
-/** A client's cell of an argument, from the row or, where the list has none, from the arguments of the whole list. */
-export function cellOfClient(
-  row: ClientListRow,
-  list: Readonly<Record<string, unknown>>
-): (name: string) => unknown {
-  return (name) => {
-    if (name === "asOf" || name === "assumedRate") return list[name];
-    if (name === "requestedOn" || name === "validExtension") {
-      // A column such as "Extension filed" has dates, which are the record, or yes and no, which are a plan.
-      const requested = row.cell("requestedOn");
-      const plan = planInstead(requested);
-      if (name === "requestedOn") return plan === undefined ? requested : null;
-      return plan ?? row.cell("validExtension");
-    }
-    const own = row.cell(name as ClientListField);
-    if (RECORD.includes(name)) return recordCell(own);
-    const isOfList = name === "taxYear" && isBlankOrZero(cellValue(own));
-    return isOfList ? list[name] : own;
-  };
 }
 
 /** The client's answers, each calculated for itself: an answer that fails shows its own error. */

@@ -1,10 +1,7 @@
 import { requestMethods } from "../../calculation/request/requestMethods";
 import { shortfall } from "../../calculation/request/shortfall";
-import { suggestedPayment } from "../../calculation/request/suggestedPayment";
-import { recordAsOf } from "../../calculation/season/recordAsOf";
-import { entryOn } from "../../rules/datedTable";
-import { toCents, ZERO } from "../../money/dollars";
-import { BLANK, dateCell, moneyCell, percentCell, type AnswerCell } from "../cells/answerCell";
+import { toCents } from "../../money/dollars";
+import { BLANK, dateCell, moneyCell, type AnswerCell } from "../cells/answerCell";
 import { readAll } from "../arguments/argumentKind";
 import { cellValue } from "../cells/cellValue";
 import { isHostError } from "../cells/hostError";
@@ -17,6 +14,7 @@ import type { WorksheetFunction } from "../worksheetFunction";
 import { confirmFirst } from "./confirmFirst";
 import { nextDateText } from "./nextDateText";
 import { clientPlan, type RosterClient } from "./rosterClient";
+import { enoughPaid, payNow, percentPaid, remaining, suggested } from "./rosterPayments";
 
 /** What a single function answers for a client, or its error. */
 function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): AnswerCell {
@@ -26,51 +24,6 @@ function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): Answ
     if (isHostError(thrown)) return thrown as CustomFunctions.Error;
     throw thrown;
   }
-}
-
-/** Dollars still to be paid after the payment with the request. */
-function remaining({ amounts, given }: RosterClient): AnswerCell {
-  const { totalTax, payments } = amounts;
-  return moneyCell(toCents(shortfall(totalTax, payments.plus(given.paidWithRequest))));
-}
-
-function sharePaid({ amounts, given }: RosterClient) {
-  const { totalTax, payments } = amounts;
-  return totalTax.isZero() ? undefined : payments.plus(given.paidWithRequest).div(totalTax);
-}
-
-function percentPaid(client: RosterClient): AnswerCell {
-  const share = sharePaid(client);
-  return share ? percentCell(share) : BLANK;
-}
-
-/**
- * Whether enough of the tax is paid by the payment due date for the reasonable-cause test. The rest of the test, a valid extension and
- * the balance paid with the return, looks at what has not happened yet, so the heading does not say that the test is met.
- */
-function enoughPaid({ amounts, plan, rules, dates }: RosterClient): AnswerCell {
-  const { figures } = entryOn(rules.reasonableCauseTest, dates().regular.statutory);
-  const needed = amounts.totalTax.times(figures.shareToPay);
-  return plan().paidOnTime.greaterThanOrEqualTo(needed) ? "yes" : "no";
-}
-
-function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
-  const { target, cushion, firstInstallment } = given;
-  const { totalTax, payments } = amounts;
-  return moneyCell(
-    suggestedPayment({ totalTax, payments, target, cushion, firstInstallment }, rules)
-  );
-}
-
-/** Dollars to pay now: the whole balance without a cushion, less what was paid with a request already made. */
-function payNow({ amounts, given, record, rules }: RosterClient): AnswerCell {
-  const { requestedOn, paidOn } = recordAsOf(record(), given.asOf);
-  if (paidOn !== undefined) return moneyCell(ZERO);
-  const sent = requestedOn === undefined ? ZERO : given.paidWithRequest;
-  const payments = amounts.payments.plus(sent);
-  return moneyCell(
-    suggestedPayment({ totalTax: amounts.totalTax, payments, target: "full" }, rules)
-  );
 }
 
 function method({ given, dates, requestRecord, stage, rules }: RosterClient): AnswerCell {

@@ -37,7 +37,7 @@ const ROSTERROWS = tableFunction({
     if (width !== names.length && width > 0)
       throw new InputError(
         "rows",
-        `The range has ${width} columns, but listHeadings has ${names.length}. Select the same columns.`
+        `The range has ${String(width)} columns, but listHeadings has ${String(names.length)}. Select the same columns.`
       );
     return rosterAnswers(
       "listHeadings",
