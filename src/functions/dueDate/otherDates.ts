@@ -103,6 +103,7 @@ const COMBATZONE = rowFunction({
       remark: "180 days and the 46 days of the filing season that were left on entry",
     },
   ],
+  note: "Weekends and an extension already in effect are not taken into account.",
   calculate: ({ taxYear: year, enteredZoneOn, leftZoneOn }, rules) => {
     const { lastDay } = returnDueDate(year, "resident", {}, rules);
     if (leftZoneOn < enteredZoneOn)

@@ -16,7 +16,7 @@ const FIRSTTIME = tableFunction({
       remark: "the penalty of 2024 counts, the estimated tax penalty does not",
     },
   ],
-  note: "Relief is never certain. It covers the failure-to-file and failure-to-pay penalties of one income tax return and the interest on them. It does not cover the estimated tax penalty or interest on the tax. The IRS may disregard a small penalty, but the amount is not public, so every penalty counts here. The relief is used up even if the client also had reasonable cause. It does not cover a gift tax return (Form 709) or Form 3520. CHARGELINES shows the amounts.",
+  note: "Relief is never certain. It covers the failure-to-file and failure-to-pay penalties of one income tax return and the interest on them. It does not cover the estimated tax penalty or interest on the tax. The IRS may disregard a small penalty, but the amount is not public, so every penalty counts here. Of several late years, the earliest that qualifies takes first-time abatement. The relief is used up even if the client also had reasonable cause. It does not cover a gift tax return (Form 709) or Form 3520. CHARGELINES shows the amounts.",
   calculate: (given, rules) =>
     cleanHistoryTable(
       given.taxYear,
