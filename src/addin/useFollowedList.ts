@@ -11,7 +11,8 @@ export interface FollowedPane extends FollowedList {
 const NOTHING: FollowedList = { list: undefined, problem: "" };
 
 /**
- * Follows the selection while the pane can be seen.
+ * Follows the selection while the pane can be seen. The whole guide counts, not only this part of it: a part that is scrolled out of
+ * sight must not go on showing the client of an earlier selection.
  *
  * @param workbook - `undefined` if no workbook is open.
  * @param pane - The element of the pane.
@@ -26,10 +27,11 @@ export function useFollowedList(
     if (!workbook?.selectedList) return undefined;
     const following = followList(workbook, setFollowed);
     follower.current = following;
-    const watched = new IntersectionObserver((seen) => {
-      following.setVisible(seen.some(({ isIntersecting }) => isIntersecting));
+    const watched = new IntersectionObserver((entries) => {
+      following.setVisible(entries.some(({ isIntersecting }) => isIntersecting));
     });
-    if (pane.current) watched.observe(pane.current);
+    const seen = pane.current?.closest(".guide") ?? pane.current;
+    if (seen) watched.observe(seen);
     return () => {
       watched.disconnect();
       following.stop();
