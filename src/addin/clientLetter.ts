@@ -1,5 +1,7 @@
 import { longDate, shortDate } from "../calendar/writtenDate";
 import type { CalendarDate } from "../calendar/calendarDate";
+import { readAll } from "../functions/arguments/argumentKind";
+import { clientPlan } from "../functions/season/rosterClient";
 import { letterFacts, type LetterFacts } from "../functions/request/letterFacts";
 import { letterParagraphs, type LetterChoices } from "../functions/request/letterParagraphs";
 import { hostError } from "../functions/cells/hostError";
@@ -85,7 +87,14 @@ export function clientLetter(
   try {
     const read = rosterClientOf(client, settings);
     const { given, amounts, dates, record } = read;
-    const input = { ...given, ...amounts, dates: dates(), record: record() };
+    const { totalTax, payments } = amounts;
+    const input = {
+      ...readAll(clientPlan, given),
+      totalTax,
+      payments,
+      dates: dates(),
+      record: record(),
+    };
     const facts = letterFacts(input, rulebook);
     const { cost, leftOut } = costOf(() => read.chargesWith(facts.plan.validExtension).total);
     const needed = stillNeeded.trim().replace(/\.$/, "");

@@ -133,6 +133,13 @@ describe("the pane beside a client list", () => {
     expect(await textOf("#client .status.good")).toBe("Extended");
   });
 
+  it("shows the client of a new selection also while another part of the guide is in sight", async () => {
+    await clickClient("Alder");
+    await page.locator("#guide .fold").last().scrollIntoViewIfNeeded();
+    await show("Clients", addressOf("Anise"));
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Anise");
+  });
+
   it("lists the practice, the worst first, and jumps to a row", async () => {
     await expect.poll(() => textOf(".counts")).toMatch(/^4 Past due/);
     await page.locator(".trouble button", { hasText: "Oxlip" }).click();

@@ -15,6 +15,7 @@ interface GridSheet {
   getSheetName(): string;
   getRange(address: string): GridRange;
   getActiveRange(): GridRange | null;
+  scrollToCell(row: number, column: number): void;
 }
 interface GridBook {
   isCellEditing(): boolean;
@@ -92,9 +93,13 @@ export class DemoGrid {
   async show(name: string): Promise<void> {
     await this.page.evaluate((wanted) => {
       const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
-      book.setActiveSheet(book.getSheetByName(wanted));
+      const sheet = book.getSheetByName(wanted);
+      book.setActiveSheet(sheet);
+      sheet.scrollToCell(0, 0);
     }, name);
     await expect.poll(() => this.sheetInView()).toBe(name);
+    // The grid draws the sheet, and finds its cells under the mouse, a little later.
+    await this.page.waitForTimeout(500);
   }
 
   /** An empty sheet, shown. */
