@@ -6,9 +6,12 @@ import { runsPython } from "./otherLibraries/python";
 const root = new URL("..", import.meta.url).pathname;
 /** Only among the long runs, where LibreOffice is installed. */
 export const LIBRE_OFFICE_TESTS = "test/otherLibraries/libreOffice.test.ts";
+/** Only among the long runs, because clicks and keys of a person take minutes. */
+export const TASK_TESTS = "test/browser/tasks.test.ts";
 const exclude = [
   ...configDefaults.exclude,
   LIBRE_OFFICE_TESTS,
+  TASK_TESTS,
   ...(runsInBrowser ? [] : ["test/browser/**"]),
   ...(runsPython ? [] : ["test/otherLibraries/**"]),
 ];

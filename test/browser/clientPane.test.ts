@@ -77,14 +77,22 @@ async function show(sheet: string, address: string): Promise<void> {
 async function clickClient(name: string): Promise<void> {
   await show("Clients", "A2");
   await page.waitForTimeout(500);
-  const { x, y } = await page.evaluate((cell) => {
-    const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
-    const rect = book.getActiveSheet().getRange(cell).getCellRect();
-    const canvas = document.querySelector("#grid canvas[id^=univer-sheet-main]");
-    const { x: left = 0, y: top = 0 } = canvas?.getBoundingClientRect() ?? {};
-    return { x: left + rect.x, y: top + rect.y };
-  }, addressOf(name));
-  await page.mouse.click(x + 6, y + 6);
+  const selected = async (): Promise<unknown> => {
+    const { x, y } = await page.evaluate((cell) => {
+      const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
+      const rect = book.getActiveSheet().getRange(cell).getCellRect();
+      const canvas = document.querySelector("#grid canvas[id^=univer-sheet-main]");
+      const { x: left = 0, y: top = 0 } = canvas?.getBoundingClientRect() ?? {};
+      return { x: left + rect.x, y: top + rect.y };
+    }, addressOf(name));
+    await page.mouse.click(x + 6, y + 6);
+    return page.evaluate(() => {
+      const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
+      return book.getActiveSheet().getActiveRange()?.getA1Notation();
+    });
+  };
+  // The grid finds its cells under the mouse a little after it has drawn them.
+  await expect.poll(selected, { interval: 300 }).toBe(addressOf(name));
   await expect.poll(() => page.locator("#client-title").textContent()).toBe(name);
 }
 

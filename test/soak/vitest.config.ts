@@ -1,6 +1,6 @@
 import { spawnSync } from "node:child_process";
 import { defineConfig } from "vitest/config";
-import { common, LIBRE_OFFICE_TESTS } from "../vitest.config";
+import { common, LIBRE_OFFICE_TESTS, TASK_TESTS } from "../vitest.config";
 
 const hasLibreOffice = spawnSync("soffice", ["--version"], { stdio: "ignore" }).status === 0;
 const HOURS = 3_600_000;
@@ -16,6 +16,7 @@ export default defineConfig({
       "test/functions/fuzz.test.ts",
       "test/demo/hostile*.test.ts",
       "test/browser/clientList.test.ts",
+      TASK_TESTS,
       ...(hasLibreOffice ? [LIBRE_OFFICE_TESTS] : []),
       "test/supply/freshBuild.test.ts",
     ],

@@ -1,4 +1,4 @@
-import { BooleanNumber, type ICellData } from "@univerjs/core";
+import { BooleanNumber, WrapStrategy, type ICellData } from "@univerjs/core";
 import { filledAddress, fillPlan, refuseFilled, type PlannedColumn } from "../../addin/fillPlan";
 import {
   NotDone,
@@ -45,7 +45,7 @@ function writeRun(
   const isNew = run[0]?.isNew ?? false;
   const heading = ({ heading: v }: PlannedColumn): ICellData => ({
     v,
-    ...(isNew ? { s: { bl: BooleanNumber.TRUE } } : {}),
+    ...(isNew ? { s: { bl: BooleanNumber.TRUE, tb: WrapStrategy.WRAP } } : {}),
   });
   const cells = [
     run.map(heading),

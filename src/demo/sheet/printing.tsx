@@ -32,10 +32,13 @@ function lineStyle(line: Nullable<IBorderStyleData>): string | undefined {
   return `${isThick ? 2 : 1}px solid ${color}`;
 }
 
-function linesOf(lines: IStyleData["bd"]): Readonly<Record<string, string | undefined>> {
+function linesOf(lines: IStyleData["bd"]): Readonly<Record<string, string>> {
   const sides = { Top: lines?.t, Right: lines?.r, Bottom: lines?.b, Left: lines?.l };
   return Object.fromEntries(
-    Object.entries(sides).map(([side, line]) => [`border${side}`, lineStyle(line)])
+    Object.entries(sides).flatMap(([side, line]) => {
+      const drawn = lineStyle(line);
+      return drawn === undefined ? [] : [[`border${side}`, drawn]];
+    })
   );
 }
 
