@@ -36,6 +36,8 @@ export default defineConfig({
   test: {
     root,
     globalSetup: ["test/globalBuild.ts"],
+    // The tests in a browser mostly wait for its answer, so every core has work of its own.
+    maxWorkers: "100%",
     projects: [
       {
         // Loading each module once saves most of the time. The only state of a module is then a cache, from which every test reads the

@@ -239,6 +239,18 @@ const others: Call[] = [
     2025,
     "2026-04-12",
   ],
+  [
+    "ROSTERROWS",
+    [["Client", "Line 4", "PAYMENTS"]],
+    [
+      ["Alder", 20000, 15000],
+      ["Birch", "", 15000],
+    ],
+    2025,
+    "2026-04-12",
+    "",
+    "Balance due",
+  ],
   ["DUE", "6/30/2026", [["Maine"], ["new york"], ["District of Columbia"]]],
   ["UNDERPAYRATE", [["4/15/2026"], ["04/16/26"], ["Apr. 15, 2026"], ["15/4/2026"]]],
   ["LATEFILE", 2025, 2000, "May 20, 2026", "4/10/2026"],
