@@ -11,8 +11,9 @@ const UNKNOWN = ["n/a", "N/A", "-", "–", "TBD", "?", "unknown"];
 const uses = Object.entries(catalog).flatMap(([id, { arguments: list }]) =>
   Object.entries(list).map(([name, kind]) => ({ id, name, kind }))
 );
-/** ROSTER reads what applies to the whole list for each client. */
-const cellUses = uses.filter(({ id, kind }) => kind.takes === "cell" && id !== "ROSTER");
+/** These read what applies to the whole list for each client. */
+const LISTS = ["ROSTER", "ROSTERROWS"];
+const cellUses = uses.filter(({ id, kind }) => kind.takes === "cell" && !LISTS.includes(id));
 
 /** A range of each kind with one cell that is not known, and the place that the sentence names. */
 const RANGES: Readonly<
@@ -92,7 +93,7 @@ const RANGES: Readonly<
   ],
 };
 /** A client list has its own column for cells that cannot be read, and any text can be a heading of the user's own. */
-const OTHER_RANGES = ["client-list", "own-headings"];
+const OTHER_RANGES = ["client-list", "list-headings", "list-rows", "own-headings"];
 
 const refusal = (kind: ArgumentKind<unknown>, name: string, value: unknown): string =>
   sentenceOf(() => readArgument(kind, name, value, { taxYear: calendarTaxYear(2025) }));

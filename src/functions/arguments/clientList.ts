@@ -84,7 +84,12 @@ export const listRows: RangeKind<readonly (readonly unknown[])[]> = {
   notAccepted: [],
   takes: "range",
   whenBlank: { means: [[]] },
-  read: (range) => rowsOf(range),
+  read: (range, name) => {
+    const rows = rowsOf(range);
+    if (rows.length === 0)
+      throw new InputError(name, "The range is empty. Select at least one row of your list.");
+    return rows;
+  },
 };
 
 /** The payments of a row whose parts are in several columns: their sum in dollars, blank if all are blank. */

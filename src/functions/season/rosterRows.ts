@@ -34,10 +34,10 @@ const ROSTERROWS = tableFunction({
   note: "The answers are those of ROSTER. With one row and one answer the formula fills a single cell, so it can be filled down beside a list or be a column of an Excel table, and an edit recalculates only the row of its client. A blank row stays blank.",
   calculate: ({ listHeadings: names, rows, columns, headings, ...shared }, rules) => {
     const width = rows[0]?.length ?? 0;
-    if (width !== names.length && width > 0)
+    if (width !== names.length)
       throw new InputError(
         "rows",
-        `The range has ${String(width)} columns, but listHeadings has ${String(names.length)}. Select the same columns.`
+        `The columns differ in number: ${String(width)} here, ${String(names.length)} in listHeadings. Select the same columns.`
       );
     return rosterAnswers(
       "listHeadings",
