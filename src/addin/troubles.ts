@@ -106,7 +106,7 @@ function practiceOf(clients: readonly Judged[]): PracticeFacts {
 }
 
 /** Rows that are calculated at a time: few enough that nobody waits for them. */
-const ROWS_AT_A_TIME = 50;
+const ROWS_AT_A_TIME = 10;
 
 /**
  * The clients of a list that need attention, and how many have each status, some rows at a time.

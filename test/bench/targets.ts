@@ -11,8 +11,6 @@ import { roster } from "../../src/functions/season/roster";
 import { rulebook } from "../../src/rules/rulebook";
 import { say } from "../soak/say";
 import { clientColumns, clientList, payments } from "./columns";
-import { paneTimes } from "./pane";
-import { runsInBrowser } from "../browser/browser";
 import { hasLibreOffice, libreOfficeSeconds } from "./libreOffice";
 
 const ROWS = 10_000;
@@ -102,11 +100,6 @@ say("| figure (least user time) | measured | target |");
 say("| --- | --- | --- |");
 for (const [what, figure, target, unit] of measured)
   say(`| ${what} | ${figure.toFixed(1)} ${unit} | ${String(target)} ${unit} |`);
-if (runsInBrowser) {
-  const { ready, answer } = await paneTimes();
-  say(`| the pane, until it is ready (clock) | ${ready.toFixed(0)} ms | 1000 ms |`);
-  say(`| the pane, after a selection has rested (clock) | ${answer.toFixed(0)} ms | 100 ms |`);
-} else say("No browser is installed, so the times of the pane are left out.");
 if (hasLibreOffice) {
   const seconds =
     libreOfficeSeconds(ordinaryFormulas(ROWS)) - libreOfficeSeconds(ordinaryFormulas(10));
