@@ -52,7 +52,9 @@ describe("ROSTERROWS", () => {
 
   it("refuses rows of another width, and more than one row of headings", () => {
     expect(inCell(rosterRows, HEADINGS, [["Alder", 1]], 2025, AS_OF)).toEqual(
-      badInput("rows: The columns differ in number: 2 here, 3 in listHeadings. Select the same columns.")
+      badInput(
+        "rows: The columns differ in number: 2 here, 3 in listHeadings. Select the same columns."
+      )
     );
     const two = [...HEADINGS, ...HEADINGS];
     expect(answerOf(() => rosterRows(two, [["Alder", 1, 2]], 2025, AS_OF))).toEqual(
