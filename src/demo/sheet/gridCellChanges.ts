@@ -61,10 +61,10 @@ export function goTo(grid: Grid, ...[cell]: Given<"goTo">): void {
 export function followSelection(grid: Grid, moved: () => void): () => void {
   const { again, end } = laterOnce(moved);
   const { api } = grid;
-  const { SelectionChanged, ActiveSheetChanged, SheetValueChanged } = api.Event;
-  const added = [SelectionChanged, ActiveSheetChanged, SheetValueChanged].map((event) =>
-    api.addEvent(event, again)
-  );
+  const { SelectionChanged, SelectionMoveEnd, ActiveSheetChanged, SheetValueChanged } = api.Event;
+  // A click at once after another sheet is shown ends a move without a change being told.
+  const events = [SelectionChanged, SelectionMoveEnd, ActiveSheetChanged, SheetValueChanged];
+  const added = events.map((event) => api.addEvent(event, again));
   return () => {
     end();
     for (const one of added) one.dispose();
