@@ -115,14 +115,19 @@ export function rosterAnswers(
   return { headings, rows };
 }
 
+/** The arguments of ROSTER and ROSTERROWS after the list. */
+export const ofTheList = {
+  taxYear: unread(taxYear),
+  asOf: unread(date),
+  assumedRate: unread(assumedRate),
+  columns: answerColumns(ROSTER_HEADINGS, DEFAULT_HEADINGS),
+  headings: ownHeadings,
+} as const;
+
 const ROSTER = tableFunction({
   arguments: {
     clientList,
-    taxYear: unread(taxYear),
-    asOf: unread(date),
-    assumedRate: unread(assumedRate),
-    columns: answerColumns(ROSTER_HEADINGS, DEFAULT_HEADINGS),
-    headings: ownHeadings,
+    ...ofTheList,
   },
   tables: rosterTables,
   law: [

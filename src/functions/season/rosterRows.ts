@@ -1,25 +1,14 @@
-import { unread } from "../arguments/argumentKind";
-import { answerColumns } from "../arguments/answerColumns";
 import { listHeadings, listRows } from "../arguments/clientList";
-import { date } from "../arguments/date";
-import { ownHeadings } from "../arguments/ownHeadings";
-import { assumedRate } from "../arguments/percent";
-import { taxYear } from "../arguments/taxYear";
 import { InputError } from "../cells/inputError";
 import { tableFunction } from "../worksheetFunction";
-import { rosterAnswers } from "./roster";
+import { ofTheList, rosterAnswers } from "./roster";
 import { rosterTables } from "./rosterClient";
-import { DEFAULT_HEADINGS, ROSTER_HEADINGS } from "./rosterColumns";
 
 const ROSTERROWS = tableFunction({
   arguments: {
     listHeadings,
     rows: listRows,
-    taxYear: unread(taxYear),
-    asOf: unread(date),
-    assumedRate: unread(assumedRate),
-    columns: answerColumns(ROSTER_HEADINGS, DEFAULT_HEADINGS),
-    headings: ownHeadings,
+    ...ofTheList,
   },
   tables: rosterTables,
   law: ["The law of ROSTER"],
