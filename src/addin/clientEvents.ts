@@ -82,19 +82,17 @@ export function eventEntry(
     throw new NotDone(
       `Cell ${address} (${column.heading.trim()}) has a formula. Change the date where the formula takes it from.`
     );
-  const value = date;
   const rows = list.rows.map((row, at) =>
-    at === index ? row.map((cell, place) => (place === column.index ? value : cell)) : row
+    at === index ? row.map((cell, place) => (place === column.index ? date : cell)) : row
   );
-  const before = clientFacts(client, settings);
   const changed = clientRow({ ...list, rows }, index, settings.taxYear) ?? client;
   const after = clientFacts(changed, settings);
   const contradiction = after.answers.Status.problem;
-  if (contradiction !== "" && before.answers.Status.problem === "")
+  if (contradiction !== "" && clientFacts(client, settings).answers.Status.problem === "")
     throw new NotDone(`The date was not entered. ${contradiction}`);
   return {
     cell: { sheet: list.sheet, address, was: asRead(list.rows[index]?.[column.index]) },
-    value,
+    value: date,
     format: DATE,
     sentence:
       `Entered ${shortDate(date)} in cell ${address} (${column.heading.trim()}) for ${after.name}. ${nextSentences(after, date, settings.asOf)}`.trim(),

@@ -1,3 +1,4 @@
+import { refuseChangedCell } from "./entryCell";
 import { excelErrorSentence } from "./excelErrors";
 import { inWorkbook, supports } from "./excelRequest";
 import { laterOnce } from "./laterOnce";
@@ -12,8 +13,6 @@ const MARK_COLOR = "#FFC7CE";
 /** Longer content could be taken for something else than text: a formula, or a number with a sign. */
 const STARTS_FORMULA = /^[=+\-@]/;
 
-const isBlank = (cell: unknown): boolean => cell === "" || cell === null || cell === undefined;
-
 /** Enters a value in one cell, if the cell still has the content that was read before. */
 export const enterValue: NonNullable<WorkbookHost["enterValue"]> = (place, value, format) =>
   inWorkbook(async (context) => {
@@ -24,10 +23,8 @@ export const enterValue: NonNullable<WorkbookHost["enterValue"]> = (place, value
     const [[now], [formula], [present]] = [cell.values, cell.formulas, cell.numberFormat].map(
       (block) => (block as unknown[][])[0] ?? []
     ) as [unknown[], unknown[], unknown[]];
-    if (now !== was && !(isBlank(now) && isBlank(was)))
-      throw new NotDone(`Cell ${address} has changed meanwhile. Read the list again.`);
-    if (typeof formula === "string" && formula.startsWith("="))
-      throw new NotDone(`Cell ${address} has a formula. Change the formula instead.`);
+    const hasFormula = typeof formula === "string" && formula.startsWith("=");
+    refuseChangedCell(address, now, was, hasFormula);
     const isLikeFormula = typeof value === "string" && STARTS_FORMULA.test(value);
     if (format !== "" && present === "General") cell.numberFormat = [[format]];
     cell.values = [[isLikeFormula ? `'${value}` : value]];

@@ -1,14 +1,18 @@
 import { noteVersion, supports } from "./excelRequest";
 import { POINTS_PER_CHARACTER } from "./excelInsert";
-import { filledAddress, fillPlan, refuseFilled, type PlannedColumn } from "./fillPlan";
+import {
+  filledAddress,
+  fillPlan,
+  LIST_CHANGED,
+  refuseFilled,
+  type PlannedColumn,
+} from "./fillPlan";
 import { NotDone, type FilledColumns, type FormulaColumn, type SelectedList } from "./workbookHost";
 
 /** Characters of formulas that are written at once: a request to Excel has a limit of 5 MB. */
 const MOST_CHARACTERS = 1_000_000;
 const RESIZE = ["ExcelApi", "1.13"] as const;
 const COPY = ["ExcelApi", "1.9"] as const;
-
-const CHANGED = "The list has changed meanwhile. Select a cell of it and read it again.";
 
 /** What is there before the columns are written. */
 interface Before {
@@ -35,7 +39,7 @@ async function checked(
   const { headingRow, firstColumn, headings } = list;
   const sheet = context.workbook.worksheets.getItemOrNullObject(list.sheet);
   await context.sync();
-  if (sheet.isNullObject) throw new NotDone(CHANGED);
+  if (sheet.isNullObject) throw new NotDone(LIST_CHANGED);
   sheet.protection.load("protected");
   const row = sheet.getRangeByIndexes(headingRow - 1, firstColumn - 1, 1, headings.length);
   row.load("values");
@@ -63,7 +67,7 @@ async function checked(
       return cell === (read === "" ? (list.rows[index]?.[column - firstColumn] ?? "") : read);
     })
   );
-  if (!isSame || !isAsRead) throw new NotDone(CHANGED);
+  if (!isSame || !isAsRead) throw new NotDone(LIST_CHANGED);
   const height = list.rows.length + 1 + (table?.showTotals === true ? 1 : 0);
   return { sheet, table, height, widths: formats.map(({ columnWidth }) => columnWidth) };
 }

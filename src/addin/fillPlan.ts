@@ -1,6 +1,11 @@
 import { cellAddress, columnLetters } from "../host/cellAddress";
+import { hasNoEntry } from "./entryCell";
 import { callsOwnFunction } from "./ownFormula";
 import { NotDone, type FormulaColumn, type SelectedList } from "./workbookHost";
+
+/** Says that a list is not as it was read. */
+export const LIST_CHANGED =
+  "The list has changed meanwhile. Select a cell of it and read it again.";
 
 /** A column to be written, and where. */
 export interface PlannedColumn extends FormulaColumn {
@@ -16,7 +21,6 @@ const SECOND = " (calculated)";
 const plain = (heading: unknown): string => String(heading).trim().toLowerCase();
 /** A heading without what is in parentheses behind it, such as a reason that changes with the list. */
 const named = (heading: unknown): string => plain(heading).replace(/ \([^)]*\)$/, "");
-const isBlank = (cell: unknown): boolean => cell === "" || cell === null || cell === undefined;
 
 /** The positions of columns that are filled by the functions of this add-in. */
 export function ownColumns({ headings, formulas }: SelectedList): readonly number[] {
@@ -28,7 +32,7 @@ export function ownColumns({ headings, formulas }: SelectedList): readonly numbe
 /** Refuses a column of ours in which the user has entered something. */
 function refuseEntries(list: SelectedList, index: number): void {
   const entered = list.rows.findIndex(
-    (line, row) => !isBlank(line[index]) && (list.formulas[row]?.[index] ?? "") === ""
+    (line, row) => !hasNoEntry(line[index]) && (list.formulas[row]?.[index] ?? "") === ""
   );
   if (entered < 0) return;
   const address = cellAddress(list.headingRow + 1 + entered, list.firstColumn + index);
@@ -92,7 +96,7 @@ export function refuseFilled(
   cells: readonly (readonly unknown[])[]
 ): void {
   for (const [row, line] of cells.entries()) {
-    const index = line.findIndex((cell) => !isBlank(cell));
+    const index = line.findIndex((cell) => !hasNoEntry(cell));
     if (index < 0) continue;
     const address = cellAddress(headingRow + row, firstColumn + headings.length + index);
     const place = table === undefined ? "list" : "table";

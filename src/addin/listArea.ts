@@ -1,4 +1,5 @@
 import { headingsRead } from "../functions/arguments/readHeadings";
+import { hasNoEntry } from "./entryCell";
 import { NotDone, type SelectedList } from "./workbookHost";
 
 /** The most rows of a list: a host needs minutes for more. */
@@ -28,7 +29,7 @@ interface Area {
 
 type Row = readonly unknown[];
 
-const isFilled = (cell: unknown): boolean => cell !== "" && cell !== null && cell !== undefined;
+const isFilled = (cell: unknown): boolean => !hasNoEntry(cell);
 
 /** A formula as it is, and empty text for any other content. */
 const formulaOnly = (cell: unknown): string =>

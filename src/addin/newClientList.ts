@@ -53,13 +53,12 @@ function healthyRecord(taxYear: number, asOf: CalendarDate): Readonly<Record<str
     "Regular due date",
     "Extended due date",
   ]);
-  const today = asOf;
-  const regular = dates?.["Regular due date"].value ?? today;
-  const extended = dates?.["Extended due date"].value ?? today;
-  if (today <= regular) return {};
+  const regular = dates?.["Regular due date"].value ?? asOf;
+  const extended = dates?.["Extended due date"].value ?? asOf;
+  if (asOf <= regular) return {};
   const requested = inNextYear(taxYear, "04-10");
   const record = { "Requested on": requested, "Confirmed on": requested };
-  return today <= extended ? record : { ...record, "Filed on": inNextYear(taxYear, "10-01") };
+  return asOf <= extended ? record : { ...record, "Filed on": inNextYear(taxYear, "10-01") };
 }
 
 function exampleOf(

@@ -1,4 +1,5 @@
 import type { CalendarDate } from "../calendar/calendarDate";
+import { MONEY_FORMAT } from "../functions/cells/answerCell";
 import { isHostError } from "../functions/cells/hostError";
 import { withFormattedNumbers } from "../functions/cells/numberFormats";
 import { rosterFunctions } from "../functions/season/roster";
@@ -37,7 +38,7 @@ function paneAnswer(cell: unknown): PaneAnswer {
     typeof cell === "object" ? (cell as { basicValue?: number }) : { basicValue: undefined };
   const value = typeof cell === "number" ? cell : basicValue;
   const isMoney =
-    typeof cell === "object" && (cell as { numberFormat?: string }).numberFormat === "#,##0.00";
+    typeof cell === "object" && (cell as { numberFormat?: string }).numberFormat === MONEY_FORMAT;
   return { text: isMoney ? `$${text}` : text, problem: "", value };
 }
 

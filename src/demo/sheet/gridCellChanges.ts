@@ -1,3 +1,4 @@
+import { refuseChangedCell } from "../../addin/entryCell";
 import { laterOnce } from "../../addin/laterOnce";
 import { NotDone, type WorkbookHost } from "../../addin/workbookHost";
 import { readAddress } from "../../host/cellAddress";
@@ -7,8 +8,6 @@ import { cellAt, openWorkbook } from "./gridCells";
 type Given<Name extends "enterValue" | "goTo" | "markCells"> = Parameters<
   NonNullable<WorkbookHost[Name]>
 >;
-
-const isBlank = (cell: unknown): boolean => cell === "" || cell === null || cell === undefined;
 
 function sheetNamed(grid: Grid, name: string) {
   const sheet = openWorkbook(grid).getSheetByName(name);
@@ -28,10 +27,7 @@ export function enterValue(grid: Grid, ...[place, value, format]: Given<"enterVa
   const sheet = sheetNamed(grid, place.sheet);
   const [row, column] = placeOf(address);
   const cell = cellAt(grid, { sheetId: sheet.getSheetId(), row, column });
-  if (cell.value !== was && !(isBlank(cell.value) && isBlank(was)))
-    throw new NotDone(`Cell ${address} has changed meanwhile. Read the list again.`);
-  if (cell.formula !== "")
-    throw new NotDone(`Cell ${address} has a formula. Change the formula instead.`);
+  refuseChangedCell(address, cell.value, was, cell.formula !== "");
   const range = sheet.getRange(row, column);
   const hasFormat = (range.getCellStyleData()?.n?.pattern ?? "") !== "";
   range.setValue({

@@ -1,5 +1,11 @@
 import { BooleanNumber, WrapStrategy, type ICellData } from "@univerjs/core";
-import { filledAddress, fillPlan, refuseFilled, type PlannedColumn } from "../../addin/fillPlan";
+import {
+  filledAddress,
+  fillPlan,
+  LIST_CHANGED,
+  refuseFilled,
+  type PlannedColumn,
+} from "../../addin/fillPlan";
 import {
   NotDone,
   type FilledColumns,
@@ -15,8 +21,6 @@ import { pixelsOfWidth } from "./sheetSizes";
 const MOST_WIDTH = 16;
 
 type Sheet = ReturnType<ReturnType<typeof openWorkbook>["getActiveSheet"]>;
-
-const CHANGED = "The list has changed meanwhile. Select a cell of it and read it again.";
 
 /** The columns beside each other, which are written with one change. */
 function runsOf(planned: readonly PlannedColumn[]): PlannedColumn[][] {
@@ -78,7 +82,7 @@ export function fillColumns(
   const planned = fillPlan(list, columns);
   const sheet = openWorkbook(grid).getSheetByName(list.sheet);
   if (!sheet || sheet.getSheetId() !== openWorkbook(grid).getActiveSheet().getSheetId())
-    throw new NotDone(CHANGED);
+    throw new NotDone(LIST_CHANGED);
   const { values, formulas } = shownCells(grid);
   const left = list.firstColumn - 1;
   const right = left + list.headings.length;
@@ -90,7 +94,7 @@ export function fillColumns(
       return isFormula || at(values)[row]?.[left + index] === cell;
     })
   );
-  if (!isSame) throw new NotDone(CHANGED);
+  if (!isSame) throw new NotDone(LIST_CHANGED);
   const added = planned.filter(({ isNew }) => isNew).length;
   const beside = (cells: readonly (readonly unknown[])[]): (readonly unknown[])[] =>
     at(cells).map((line) => line.slice(right, right + added));
