@@ -134,12 +134,3 @@ export function* practiceInParts(
   }
   return practiceOf(clients);
 }
-
-/** The facts of a practice, as {@link practiceInParts} finds them, at once. */
-export function practiceFacts(list: PaneList, settings: PaneSettings): PracticeFacts {
-  const parts = practiceInParts(list, settings);
-  for (;;) {
-    const { done, value } = parts.next();
-    if (done === true) return value;
-  }
-}

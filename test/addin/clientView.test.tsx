@@ -10,9 +10,9 @@ import { LetterView } from "../../src/addin/letterView";
 import { paneList } from "../../src/addin/paneList";
 import { StatusMark } from "../../src/addin/statusMark";
 import { TroubleList } from "../../src/addin/troubleList";
-import { practiceFacts } from "../../src/addin/troubles";
 import { TypedClientView } from "../../src/addin/typedClient";
 import { NotDone, type WorkbookHost } from "../../src/addin/workbookHost";
+import { practiceFacts } from "./practiceFacts";
 import { changed, listOf, rowOf, sampleList, settingsOn } from "./sampleList";
 
 const settings = settingsOn("2026-06-01");
