@@ -29,7 +29,7 @@ interface LastClient {
 }
 
 /** The settings, or `undefined` while the date is not complete. The season of a date is that of the tax year before. */
-export function settingsOf(asOfText: string, assumedRate: string): PaneSettings | undefined {
+function settingsOf(asOfText: string, assumedRate: string): PaneSettings | undefined {
   const asOf = parseCalendarDate(asOfText);
   return asOf && { asOf, taxYear: yearOf(asOf) - 1, assumedRate };
 }

@@ -22,13 +22,7 @@ export interface TypedClient {
  *
  * @param typed - What the user typed.
  */
-export function typedList({
-  taxYear,
-  state,
-  filerType,
-  totalTax,
-  payments,
-}: TypedClient): SelectedList {
+function typedList({ taxYear, state, filerType, totalTax, payments }: TypedClient): SelectedList {
   const year = /^\d{1,4}$/.test(taxYear.trim()) ? Number(taxYear) : taxYear;
   return {
     sheet: "",

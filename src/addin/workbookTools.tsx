@@ -17,9 +17,6 @@ interface WorkbookToolsProps {
 /** The button that calculates the workbook again. */
 export const RECALCULATE = "Recalculate this workbook";
 
-/** The button that shows how this Excel passes blank cells. */
-export const CHECK_BLANKS = "Check blank cells";
-
 /** The buttons that change the workbook. */
 export function WorkbookTools({ workbook, today, diagnosis, run }: WorkbookToolsProps) {
   return (
@@ -60,7 +57,7 @@ export function WorkbookTools({ workbook, today, diagnosis, run }: WorkbookTools
               });
             }}
           >
-            {CHECK_BLANKS}
+            Check blank cells
           </fluent-button>
         )}
       </div>

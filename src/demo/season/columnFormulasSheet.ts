@@ -8,7 +8,7 @@ import { FILLED_COLUMNS, ORDINARY_COLUMNS } from "./sampleColumns";
 import { putFormula, styleHeadings } from "./sheetStyle";
 
 /** The sheet's name. */
-export const COLUMN_FORMULAS_SHEET = "Column formulas";
+const COLUMN_FORMULAS_SHEET = "Column formulas";
 
 const COLUMNS = [...FILLED_COLUMNS, ...ORDINARY_COLUMNS];
 /** The defined names of what applies to every client. The sheet's suggested payment has no cushion; a column of its own has one. */

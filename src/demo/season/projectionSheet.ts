@@ -13,7 +13,7 @@ import {
 import { totalTaxCells } from "./totalTaxSheets";
 
 /** The sheet's name. */
-export const PROJECTION_SHEET = "Projection";
+const PROJECTION_SHEET = "Projection";
 
 const CLIENT = "Anise";
 const HEADINGS_ROW = 5;

@@ -7,7 +7,7 @@ import { setPage } from "./pageSetup";
 import { putFormula, putLabel, setWidths, styleHeading, styleTotal } from "./sheetStyle";
 
 /** The sheet's name. */
-export const SUGGESTED_PAYMENT_SHEET = "Suggested payment";
+const SUGGESTED_PAYMENT_SHEET = "Suggested payment";
 
 const TOP = BELOW_CHOICE + 1;
 
