@@ -3,10 +3,11 @@ import { cellValue, isBlankOrZero } from "../functions/cells/cellValue";
 import { shortDate } from "../calendar/writtenDate";
 import { calculationSheet } from "./calculationSheet";
 import { ifReadable, rosterClientOf, withPlan, type ClientFacts } from "./clientFacts";
-import { sheetName } from "./clientLetter";
 import { addressIn, columnOf, type ClientRow } from "./clientRow";
 import type { PaneSettings } from "./rosterAnswers";
-import { NotDone, type NewSheet } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
+import { sheetName } from "./sheetName";
+import { NotDone } from "./workbookHost";
 
 type Reference = (field: ClientListField) => string;
 

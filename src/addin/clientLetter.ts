@@ -10,7 +10,9 @@ import { rulebook } from "../rules/rulebook";
 import { rosterClientOf } from "./clientFacts";
 import { sentenceAtCell, type ClientRow } from "./clientRow";
 import type { PaneSettings } from "./rosterAnswers";
-import { NotDone, type NewSheet } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
+import { sheetName } from "./sheetName";
+import { NotDone } from "./workbookHost";
 
 /** A blank to fill in by hand, where no name is entered for the greeting. */
 const BLANK_NAME = "____________________";
@@ -145,15 +147,4 @@ export function letterSheet(
     isTable: false,
     page: { footer: `${name}, ${shortDate(asOf)}`, isLandscape: false, wrapsText: true },
   };
-}
-
-const MOST_CHARACTERS = 28;
-
-/** A name that Excel takes for a sheet: without the characters it refuses, and short enough for a number after it. */
-export function sheetName(wanted: string): string {
-  return wanted
-    .replace(/[[\]:*?/\\]/g, " ")
-    .replace(/^'+|'+$/g, "")
-    .slice(0, MOST_CHARACTERS)
-    .trim();
 }

@@ -2,7 +2,7 @@ import { MAY_BE_NEGATIVE, YES_OR_NO, type ReturnItem } from "../calculation/liab
 import { ITEM_KINDS, ITEM_LABELS, MOST_PERSONS } from "../functions/arguments/itemLabels";
 import { LEFT_OUT } from "../functions/liability/leftOut";
 import { MONEY_FORMAT } from "../functions/cells/answerCell";
-import type { NewSheet } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
 
 type Row = readonly (string | number)[];
 
