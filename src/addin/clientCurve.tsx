@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { cellOfClient } from "../functions/season/cellOfClient";
-import { ifReadable, rosterClientOf } from "./clientFacts";
+import { ifReadable, rosterClientOf } from "./clientReading";
 import { CostCurve } from "./costCurve";
 import type { ClientRow } from "./clientRow";
 import type { CostCurveInput } from "./costOnDate";

@@ -7,7 +7,7 @@ import { letterParagraphs, type LetterChoices } from "../functions/request/lette
 import { hostError } from "../functions/cells/hostError";
 import { NotInTableError } from "../rules/notInTableError";
 import { rulebook } from "../rules/rulebook";
-import { rosterClientOf } from "./clientFacts";
+import { rosterClientOf } from "./clientReading";
 import { sentenceAtCell, type ClientRow } from "./clientRow";
 import type { PaneSettings } from "./rosterAnswers";
 import type { NewSheet } from "./newSheet";
