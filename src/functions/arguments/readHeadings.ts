@@ -1,3 +1,4 @@
+import { once } from "../../calendar/once";
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainText } from "./argumentKind";
@@ -18,12 +19,15 @@ function keyOf(heading: string, taxYear: number): string {
 
 /** No heading above names a year, so any will do. */
 const ANY_YEAR = 2000;
-const MEANINGS: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
-  ...FIELDS.flatMap((field) =>
-    CLIENT_LIST_HEADINGS[field].map((heading) => [keyOf(heading, ANY_YEAR), field] as const)
-  ),
-  ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
-]);
+const meanings = once<ReadonlyMap<string, Meaning>>(
+  () =>
+    new Map<string, Meaning>([
+      ...FIELDS.flatMap((field) =>
+        CLIENT_LIST_HEADINGS[field].map((heading) => [keyOf(heading, ANY_YEAR), field] as const)
+      ),
+      ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
+    ])
+);
 
 /** How one heading of a client list is read. */
 export interface HeadingReading {
@@ -49,7 +53,7 @@ function meaningOf(
   own: OwnHeadings
 ): Meaning | undefined {
   const given = own.get(plainText(heading));
-  const meaning = MEANINGS.get(keyOf(given ?? heading, taxYear));
+  const meaning = meanings().get(keyOf(given ?? heading, taxYear));
   if (given === undefined || meaning !== undefined || plainText(given) === NOT_USED) return meaning;
   throw new InputError(
     name,
@@ -139,7 +143,7 @@ function latestYearIn(headings: readonly unknown[]): number {
 
 /** How many cells of a row are headings of a client list, by which the row of the headings is found. */
 export function headingsRead(cells: readonly unknown[]): number {
-  return cells.filter((cell) => typeof cell === "string" && MEANINGS.has(keyOf(cell, ANY_YEAR)))
+  return cells.filter((cell) => typeof cell === "string" && meanings().has(keyOf(cell, ANY_YEAR)))
     .length;
 }
 
