@@ -50,8 +50,8 @@ export interface ClientFacts {
 }
 
 function aboutOf({ given }: RosterClient): string {
-  const year = ifReadable(() => given.taxYear);
-  const state = ifReadable(() => given.state);
+  const year = ifReadable(() => given("taxYear"));
+  const state = ifReadable(() => given("state"));
   const years =
     year &&
     (isFiscalYear(year)

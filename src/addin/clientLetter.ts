@@ -88,12 +88,11 @@ export function clientLetter(
 ): ClientLetter {
   try {
     const read = rosterClientOf(client, settings);
-    const { given, amounts, dates, record } = read;
-    const { totalTax, payments } = amounts;
+    const { given, totalTax, payments, dates, record } = read;
     const input = {
       ...readAll(clientPlan, given),
-      totalTax,
-      payments,
+      totalTax: totalTax(),
+      payments: payments(),
       dates: dates(),
       record: record(),
     };

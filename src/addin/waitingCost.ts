@@ -33,7 +33,7 @@ export function withPlan(client: ClientRow, extended: number | undefined): Clien
 
 /** When the return is filed and the balance paid, as the cost of waiting has it. */
 function whenFiled(client: RosterClient): string {
-  const record = recordAsOf(client.record(), client.given.asOf);
+  const record = recordAsOf(client.record(), client.given("asOf"));
   const { filedOn, paidOn } = client.plan();
   const [filed, paid] = [shortDate(filedOn), shortDate(paidOn)];
   if (record.filedOn !== undefined)

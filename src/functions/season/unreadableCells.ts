@@ -78,10 +78,10 @@ export function unreadableInRow(
     const { field, isPart, index } = one;
     if (field === undefined || !(field in clientPlan)) return [];
     const cell = row(index);
-    const name = field as keyof typeof given;
+    const name = field as keyof typeof clientPlan;
     const fault = isPart
       ? faultOf(cell, "payments", dollars, () => readArgument(dollars, "payments", cell))
-      : faultOf(cell, name, clientPlan[name], () => given[name]);
+      : faultOf(cell, name, clientPlan[name], () => given(name));
     return fault ? [{ reading: one, ...fault }] : [];
   });
 }
