@@ -98,7 +98,7 @@ export function topics(help: Help): readonly Topic[] {
       title: "Client list headings",
       summary: "The column headings that ROSTER reads.",
       blocks: [
-        "The columns of a client list can be in any order. The words of a heading can be in any order too, shortened as usual (`Est. tax`, `Total pmts`, `W/H`, `Res. state`), with the tax year, a unit or punctuation. A column with another heading is not used; `ROSTERHEADINGS` shows how each heading is read. The list must have the estimated total tax and the payments: their total, or their parts.",
+        "The columns of a client list can be in any order. The words of a heading can be in any order too, shortened as usual (`Est. tax`, `Total pmts`, `W/H`, `Res. state`), with the tax year, a unit or punctuation. A column with another heading is not used, nor is one with a percent sign in its heading, except a target or a cushion: `90% paid` is an answer, and the payments need a heading such as `Total payments`. `ROSTERHEADINGS` shows how each heading is read. The list must have the estimated total tax and the payments: their total, or their parts.",
         { terms: nameTerms(Object.values(CLIENT_LIST_HEADINGS)) },
         `Parts of the payments, which are added if there is no column with their total: ${PAYMENT_PARTS.join(", ")}.`,
       ],

@@ -1,5 +1,6 @@
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
+import { readRows } from "../cells/readRows";
 import { plainText } from "./argumentKind";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS, type ClientListField } from "./clientListHeadings";
 import { closestName } from "./closestName";
@@ -25,6 +26,16 @@ const MEANINGS: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
   ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
 ]);
 
+/** The columns whose cells can be a share of the tax. */
+const SHARES: readonly Meaning[] = ["target", "cushion"];
+
+/** What a heading means by itself. A share in percent is no amount: "90% paid" is an answer of ROSTER, and no payment. */
+function meaningByItself(heading: string, taxYear: number): Meaning | undefined {
+  const meaning = MEANINGS.get(keyOf(heading, taxYear));
+  if (meaning === undefined || !/%|\b(percent|pct)\b/i.test(heading)) return meaning;
+  return SHARES.includes(meaning) ? meaning : undefined;
+}
+
 /** How one heading of a client list is read. */
 export interface HeadingReading {
   /** Position of the column, counted from 0. */
@@ -39,8 +50,21 @@ export interface HeadingReading {
 /** What the user enters for a heading that is not to be used. */
 export const NOT_USED = "not used";
 
-/** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax". */
-export type OwnHeadings = ReadonlyMap<string, string>;
+/** A heading of the user, and the heading that it means or {@link NOT_USED}. */
+export interface OwnHeading {
+  readonly heading: string;
+  readonly means: string;
+  /** The argument and the row, as an error message names them. */
+  readonly place: string;
+}
+
+/** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax", by their plain text. */
+export type OwnHeadings = ReadonlyMap<string, OwnHeading>;
+
+/** The headings of the user by their plain text. The last of two rows with the same heading counts. */
+export function ownHeadingsOf(all: readonly OwnHeading[]): OwnHeadings {
+  return new Map(all.map((one) => [plainText(one.heading), one]));
+}
 
 function meaningOf(
   name: string,
@@ -48,9 +72,10 @@ function meaningOf(
   taxYear: number,
   own: OwnHeadings
 ): Meaning | undefined {
-  const given = own.get(plainText(heading));
-  const meaning = MEANINGS.get(keyOf(given ?? heading, taxYear));
-  if (given === undefined || meaning !== undefined || plainText(given) === NOT_USED) return meaning;
+  const given = own.get(plainText(heading))?.means;
+  if (given === undefined) return meaningByItself(heading, taxYear);
+  const meaning = MEANINGS.get(keyOf(given, taxYear));
+  if (meaning !== undefined || plainText(given) === NOT_USED) return meaning;
   throw new InputError(
     name,
     `${shown(given)} is not a heading that is read, so ${shown(heading)} cannot mean it. Enter a heading such as Total tax, or not used.`
@@ -88,7 +113,8 @@ export function meaningsOf(
  * Reads the headings of a client list. The parameters are those of {@link meaningsOf}.
  *
  * @returns How each heading is read, in order; blank ones are left out.
- * @throws InputError when two headings mean the same column, or a required one is missing.
+ * @throws InputError when two headings mean the same column, a required one is missing, or the list does not have a heading of the
+ *   user's own.
  */
 export function readHeadings(
   name: string,
@@ -96,6 +122,7 @@ export function readHeadings(
   listYear: number | undefined,
   own: OwnHeadings = new Map()
 ): readonly HeadingReading[] {
+  refuseAbsent(headings, own);
   const withTotal = dropCounted(name, meaningsOf(name, headings, listYear, own));
   const found = dropNumbers(withTotal);
   for (const [position, { field, heading, isPart }] of found.entries()) {
@@ -109,6 +136,37 @@ export function readHeadings(
   requireHeadings(name, headings, found);
   checkNeeded(name, found);
   return found;
+}
+
+/** The most characters of the list's headings in a message. */
+const MOST_QUOTED = 110;
+
+/** The headings of a list in quotes, as many as a message has room for. */
+function quoted(headings: readonly string[]): string {
+  let [text, count] = ["", 0];
+  for (const heading of headings) {
+    const longer = text + (count === 0 ? "" : ", ") + shown(heading.trim().replace(/\s+/g, " "));
+    if (longer.length > MOST_QUOTED) break;
+    [text, count] = [longer, count + 1];
+  }
+  return count < headings.length ? `${text} …` : `${text}.`;
+}
+
+/** Refuses a heading of the user's own that the list does not have: its column would be read otherwise, or not at all. */
+function refuseAbsent(cells: readonly unknown[], own: OwnHeadings): void {
+  if (own.size === 0) return;
+  const present = cells
+    .map((cell) => cellValue(cell))
+    .filter((value) => typeof value === "string" && value.trim() !== "")
+    .map(String);
+  const names = new Set(present.map(plainText));
+  readRows("headings", [...own.values()], ({ heading, place }) => {
+    if (names.has(plainText(heading))) return;
+    throw new InputError(
+      place,
+      `${shown(heading)} is not a heading of the list. Enter one of its headings: ${quoted(present)}`
+    );
+  });
 }
 
 /** Refuses a first row that is a client, or a title above the headings. */
@@ -139,8 +197,9 @@ function latestYearIn(headings: readonly unknown[]): number {
 
 /** How many cells of a row are headings of a client list, by which the row of the headings is found. */
 export function headingsRead(cells: readonly unknown[]): number {
-  return cells.filter((cell) => typeof cell === "string" && MEANINGS.has(keyOf(cell, ANY_YEAR)))
-    .length;
+  return cells.filter(
+    (cell) => typeof cell === "string" && meaningByItself(cell, ANY_YEAR) !== undefined
+  ).length;
 }
 
 /** Parts of the payments are not added to a column that has their total. */
