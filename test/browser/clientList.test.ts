@@ -139,7 +139,7 @@ describe("the tool for client lists in the demo sheet", () => {
       await press("Use my list");
       await status().toMatch(/^Check how your headings are read/);
       await enter("list-year", "2025");
-      await enter("list-date", "4/20/2026");
+      await enter("as-of", "2026-04-20");
       await press("Write the answers");
       await status().toMatch(/^Added 12 columns in /);
       const expected = roster(cells as unknown[][], 2025, "4/20/2026", "", chosen);
@@ -189,7 +189,7 @@ describe("the tool for client lists in the demo sheet", () => {
     ]);
     await expect.poll(() => select("A2")).toBe(true);
     await press("Use my list");
-    await enter("list-date", "4/1/2026");
+    await enter("as-of", "2026-04-01");
     await press("Write the answers");
     const said = page.locator("#said");
     await status().toMatch(
@@ -209,7 +209,7 @@ describe("the tool for client lists in the demo sheet", () => {
     await press("Use my list");
     await press("Write the answers");
     await status().toMatch(/^Added 12 columns in D1:O2\./);
-    await enter("list-date", "5/1/2026");
+    await enter("as-of", "2026-05-01");
     await press("Write the answers");
     await status().toMatch(/^Updated 12 columns in D1:O2\./);
     await expect
@@ -244,7 +244,7 @@ describe("the tool for client lists in the demo sheet", () => {
   });
 
   it("builds a client list that calculates a client typed into its second row", async () => {
-    await enter("list-date", "4/1/2026");
+    await enter("as-of", "2026-04-01");
     await enter("list-year", "2025");
     await press("Build a client list");
     await status().toMatch(/^Added the sheet Clients 2\./);

@@ -180,6 +180,16 @@ describe("the pane beside a client list", () => {
     expect([serial("2026-04-13"), "4/13/2026"]).toContain(written);
   });
 
+  it("lets what it said go with the client, and not before", async () => {
+    await said().toMatch(/for Bramble\. Next: pay by/);
+    await show("Clients", addressOf("Bramble", "State"));
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Bramble");
+    await said().toMatch(/for Bramble\. Next: pay by/);
+    await clickClient("Anise");
+    await said().toBe("");
+    await clickClient("Bramble");
+  });
+
   it("names the column that a list lacks for an event", async () => {
     await page.locator("#event").selectOption("paid");
     await button("Enter this date in the list").click();
