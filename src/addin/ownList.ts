@@ -1,5 +1,5 @@
 import { plainText } from "../functions/arguments/argumentKind";
-import { ownHeadingsOf, type OwnHeadings } from "../functions/arguments/readHeadings";
+import { ownHeadingsOf, type OwnHeadings } from "../functions/arguments/ownHeadings";
 import { ownColumns } from "./fillPlan";
 import type { OwnHeading } from "./rosterAnswers";
 import type { SelectedList } from "./workbookHost";

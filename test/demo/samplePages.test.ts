@@ -24,10 +24,9 @@ const PAPER = 11 * 72;
 describe("the printed sample", () => {
   it("has column formulas that can be read: the columns of a page fit at 8 points, with the client on each", () => {
     const { pageSetup, columns } = sheetOf(COLUMN_FORMULAS_SHEET);
-    const { left = 0, right = 0 } = pageSetup.margins ?? {};
+    const { left, right } = pageSetup.margins;
     const [client = 0, ...others] = columns.map(({ width }) => pointsOf(width ?? 0));
-    const pages = pageSetup.fitToWidth ?? 1;
-    const onPage = client + others.reduce((sum, width) => sum + width, 0) / pages;
+    const onPage = client + others.reduce((sum, width) => sum + width, 0) / pageSetup.fitToWidth;
     const scale = (PAPER - (left + right) * 72) / onPage;
     expect(FONT * scale).toBeGreaterThanOrEqual(READABLE);
     expect(pageSetup).toMatchObject({

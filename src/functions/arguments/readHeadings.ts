@@ -1,10 +1,10 @@
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
-import { readRows } from "../cells/readRows";
 import { plainText } from "./argumentKind";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS, type ClientListField } from "./clientListHeadings";
 import { closestName } from "./closestName";
 import { headingWords, namesNumber } from "./headingWords";
+import { refuseAbsent, type OwnHeadings } from "./ownHeadings";
 
 /** The columns that a client list must have. */
 const NEEDED: readonly ClientListField[] = ["totalTax", "payments"];
@@ -49,22 +49,6 @@ export interface HeadingReading {
 
 /** What the user enters for a heading that is not to be used. */
 export const NOT_USED = "not used";
-
-/** A heading of the user, and the heading that it means or {@link NOT_USED}. */
-export interface OwnHeading {
-  readonly heading: string;
-  readonly means: string;
-  /** The argument and the row, as an error message names them. */
-  readonly place: string;
-}
-
-/** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax", by their plain text. */
-export type OwnHeadings = ReadonlyMap<string, OwnHeading>;
-
-/** The headings of the user by their plain text. The last of two rows with the same heading counts. */
-export function ownHeadingsOf(all: readonly OwnHeading[]): OwnHeadings {
-  return new Map(all.map((one) => [plainText(one.heading), one]));
-}
 
 function meaningOf(
   name: string,
@@ -136,37 +120,6 @@ export function readHeadings(
   requireHeadings(name, headings, found);
   checkNeeded(name, found);
   return found;
-}
-
-/** The most characters of the list's headings in a message. */
-const MOST_QUOTED = 110;
-
-/** The headings of a list in quotes, as many as a message has room for. */
-function quoted(headings: readonly string[]): string {
-  let [text, count] = ["", 0];
-  for (const heading of headings) {
-    const longer = text + (count === 0 ? "" : ", ") + shown(heading.trim().replace(/\s+/g, " "));
-    if (longer.length > MOST_QUOTED) break;
-    [text, count] = [longer, count + 1];
-  }
-  return count < headings.length ? `${text} …` : `${text}.`;
-}
-
-/** Refuses a heading of the user's own that the list does not have: its column would be read otherwise, or not at all. */
-function refuseAbsent(cells: readonly unknown[], own: OwnHeadings): void {
-  if (own.size === 0) return;
-  const present = cells
-    .map((cell) => cellValue(cell))
-    .filter((value) => typeof value === "string" && value.trim() !== "")
-    .map(String);
-  const names = new Set(present.map(plainText));
-  readRows("headings", [...own.values()], ({ heading, place }) => {
-    if (names.has(plainText(heading))) return;
-    throw new InputError(
-      place,
-      `${shown(heading)} is not a heading of the list. Enter one of its headings: ${quoted(present)}`
-    );
-  });
 }
 
 /** Refuses a first row that is a client, or a title above the headings. */

@@ -4,7 +4,8 @@ import {
   PAYMENT_PARTS,
   type ClientListField,
 } from "../../../src/functions/arguments/clientListHeadings";
-import { ownHeadingsOf, readHeadings } from "../../../src/functions/arguments/readHeadings";
+import { ownHeadingsOf } from "../../../src/functions/arguments/ownHeadings";
+import { readHeadings } from "../../../src/functions/arguments/readHeadings";
 import { InputError } from "../../../src/functions/cells/inputError";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
 import { messyLists } from "../../fixtures/invented/messyLists";
