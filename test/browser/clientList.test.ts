@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { USUAL_ANSWERS } from "../../src/addin/listColumns";
+import { lookOf, USUAL_ANSWERS } from "../../src/addin/listColumns";
+import { pixelsOfWidth } from "../../src/demo/sheet/sheetSizes";
 import { roster } from "../../src/functions/season/roster";
 import { columnLetters } from "../../src/host/cellAddress";
 import { inventedLists, keptLists } from "../fixtures/invented/clientLists";
@@ -17,6 +18,7 @@ interface GridRange {
 interface GridSheet {
   getRange(address: string): GridRange;
   getActiveRange(): { getA1Notation(): string } | null;
+  getColumnWidth(column: number): number;
 }
 interface GridBook {
   getActiveSheet(): GridSheet;
@@ -195,6 +197,18 @@ describe("the tool for client lists in the demo sheet", () => {
     await status().toMatch(
       /^Added 12 columns in D1:O2\. Select Undo \d times to take this back\.$/
     );
+    const widthOf = (column: string): Promise<number> =>
+      page.evaluate(
+        (index) =>
+          (globalThis as DemoPage).demoSheet.grid.api
+            .getActiveWorkbook()
+            .getActiveSheet()
+            .getColumnWidth(index),
+        column.charCodeAt(0) - "A".charCodeAt(0)
+      );
+    // Next deadline is a sentence, and Balance due an amount.
+    expect(await widthOf("L")).toBe(pixelsOfWidth(lookOf("Next deadline").width));
+    expect(await widthOf("F")).toBeLessThan(await widthOf("L"));
     const steps = Number(/Undo (\d)/.exec((await said.textContent()) ?? "")?.[1]);
     await expect.poll(() => values("F2")).toEqual([[5000]]);
     await expect.poll(() => select("A2")).toBe(true);
