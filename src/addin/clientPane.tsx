@@ -3,6 +3,7 @@ import { meaningsOf } from "../functions/arguments/readHeadings";
 import { clientFacts } from "./clientFacts";
 import { addressIn, clientRow, clientRows } from "./clientRow";
 import { ClientView } from "./clientView";
+import { GoToClients } from "./goToClients";
 import { useNoticePlace, type Notices } from "./notice";
 import { ownMeanings } from "./ownList";
 import { paneList, type PaneList } from "./paneList";
@@ -152,6 +153,9 @@ export function ClientPane({ workbook, pane, notices }: ClientPaneProps) {
                   Back to {last.name}
                 </fluent-button>
               </p>
+            )}
+            {workbook && !last && (
+              <GoToClients workbook={workbook} taxYear={settings.taxYear} run={run} />
             )}
             <TypedClientView settings={settings} />
           </>

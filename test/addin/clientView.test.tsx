@@ -167,6 +167,16 @@ describe("the pane without a client", () => {
     expect(text).toContain("The as-of date is not complete. Enter month, day and year.");
   });
 
+  it("has a button that shows the client list where the host can look for it", () => {
+    const host = {
+      ...workbook,
+      sheetTops: () => Promise.resolve([]),
+      goTo: () => Promise.resolve(),
+    };
+    expect(textOf(<Pane workbook={host} today="2026-04-01" />)).toContain("Go to the client list");
+    expect(textOf(<Pane workbook={workbook} today="2026-04-01" />)).not.toContain("Go to");
+  });
+
   it("has a button to read the selection where the host has no selection events", () => {
     const host = { ...workbook, selectedList: () => Promise.resolve(sampleList) };
     const text = (others: Partial<WorkbookHost>) =>

@@ -132,6 +132,16 @@ async function setAsOf(date: string): Promise<void> {
 }
 
 describe("the pane beside a client list", () => {
+  it("opens on a sheet without one, says what to select, and goes to it", async () => {
+    await expect
+      .poll(() => textOf("#client .why"))
+      .toMatch(/^To see a client, select a cell in the client's row\./);
+    expect(await page.locator("#client .error").count()).toBe(0);
+    await button("Go to the client list").click();
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Alder");
+    await said().toBe("");
+  });
+
   it("shows the client of the row that is clicked", async () => {
     await clickClient("Bramble");
     expect(await textOf("#client .now")).toBe("Past due47 days ago");
