@@ -12,7 +12,7 @@ export function RuleTableList() {
         </tr>
       </thead>
       <tbody>
-        {[...ruleTables.values()]
+        {[...ruleTables().values()]
           .map(summarize)
           .map(({ title, knownThrough, entries, fromMemory }) => (
             <tr>

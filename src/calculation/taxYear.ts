@@ -7,6 +7,7 @@ import {
   yearOf,
   type CalendarDate,
 } from "../calendar/calendarDate";
+import { remembered } from "../calendar/remembered";
 
 /**
  * A tax year. A calendar year ends on December 31, a fiscal year on the last day of another month. A 52/53-week year is treated as
@@ -21,6 +22,7 @@ export interface TaxYear {
 }
 
 const MONTHS_OF_A_YEAR = 12;
+const MOST_REMEMBERED = 500;
 /** A year that ends on the last such weekday of a month ends up to six days before the month does (section 441(f)(1)(A)). */
 const MOST_DAYS_BEFORE_MONTH_ENDS = 6;
 /** A year that ends on such a weekday nearest to the end of a month ends up to three days after it (section 441(f)(1)(B)). */
@@ -31,10 +33,14 @@ function lastDayOfYearBefore(lastDay: CalendarDate): CalendarDate {
 }
 
 /** The calendar tax year with a number, such as 2025. */
-export function calendarTaxYear(year: number): TaxYear {
-  const digits = String(year).padStart(4, "0");
-  return { firstDay: calendarDate(`${digits}-01-01`), lastDay: calendarDate(`${digits}-12-31`) };
-}
+export const calendarTaxYear = remembered(
+  (year: number): TaxYear => {
+    const digits = String(year).padStart(4, "0");
+    return { firstDay: calendarDate(`${digits}-01-01`), lastDay: calendarDate(`${digits}-12-31`) };
+  },
+  (year) => year,
+  MOST_REMEMBERED
+);
 
 /** The last day of the month that a 52/53-week year ending on a date is treated as ending with; `undefined` if no year ends on the date. */
 function nearestMonthEnd(date: CalendarDate): CalendarDate | undefined {
@@ -72,10 +78,14 @@ export function yearsBefore({ firstDay }: TaxYear, many: number): readonly TaxYe
 }
 
 /** The tax year after, of a 52/53-week year as it is treated: where the law counts months, the month end decides. */
-export function yearAfter({ lastDay }: TaxYear): TaxYear {
-  const nextLastDay = lastDayOfMonth(addMonths(lastDay, MONTHS_OF_A_YEAR));
-  return { firstDay: addDays(lastDay, 1), lastDay: nextLastDay };
-}
+export const yearAfter = remembered(
+  ({ lastDay }: TaxYear): TaxYear => ({
+    firstDay: addDays(lastDay, 1),
+    lastDay: lastDayOfMonth(addMonths(lastDay, MONTHS_OF_A_YEAR)),
+  }),
+  ({ lastDay }) => lastDay,
+  MOST_REMEMBERED
+);
 
 /** Whether the last date of another tax year is in a tax year: the same year, or one of a client who changed the tax year. */
 export function includesYear({ firstDay, lastDay }: TaxYear, other: TaxYear): boolean {

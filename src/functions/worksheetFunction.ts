@@ -1,10 +1,10 @@
 import { rulebook, type Rulebook } from "../rules/rulebook";
 import {
-  readArgument,
+  readerOf,
   type ArgumentKind,
   type ArgumentList,
-  type Earlier,
   type Given,
+  type Reader,
 } from "./arguments/argumentKind";
 import { BLANK, type AnswerCell, type AnswerTable } from "./cells/answerCell";
 import { sizedAnswer } from "./cells/answerSize";
@@ -46,20 +46,6 @@ export interface WorksheetFunction<Answer = AnswerTable> extends Omit<
   readonly answer: (cells: readonly unknown[]) => Answer;
 }
 
-type Reader = (cell: unknown, earlier: Earlier) => unknown;
-
-/** Reads one argument, and keeps its last value for the next row of the same call: the rows of a client list often repeat a cell. */
-function readerOf(kind: ArgumentKind<unknown>, name: string): Reader {
-  let last: { cell: unknown; taxYear: unknown; value: unknown } | undefined;
-  return (cell, earlier) => {
-    const { taxYear } = earlier;
-    if (last !== undefined && last.cell === cell && last.taxYear === taxYear) return last.value;
-    const value = readArgument(kind, name, cell, earlier);
-    last = { cell, taxYear, value };
-    return value;
-  };
-}
-
 const readersOf = (list: ArgumentList): (readonly [string, Reader])[] =>
   Object.entries(list).map(([name, kind]) => [name, readerOf(kind, name)]);
 
@@ -69,7 +55,8 @@ function read<List extends ArgumentList>(
 ): Given<List> {
   const given: Record<string, unknown> = {};
   let index = 0;
-  for (const [name, reader] of readers) given[name] = reader(cellAt(index++), given);
+  for (const [name, reader] of readers)
+    given[name] = reader(cellAt(index++), given, given["taxYear"]);
   return given as Given<List>;
 }
 

@@ -80,7 +80,7 @@ export function gatherHelp(host: StandInHost): Help {
       return functionHelp(title, definition, metadata, host);
     })
   );
-  return { version, functions, tables: [...ruleTables.values()].map(summarize) };
+  return { version, functions, tables: [...ruleTables().values()].map(summarize) };
 }
 
 /** The kinds of these arguments, each once. */

@@ -3,6 +3,7 @@ import agreements from "../../rules/installment-agreements.json";
 import { calendarDate, type CalendarDate } from "../calendar/calendarDate";
 import { Decimal } from "../money/dollars";
 import { readListTable } from "./listTable";
+import type { TablesOf } from "./readOnDemand";
 import type { Written } from "./schema/schemas";
 
 interface WrittenInForce {
@@ -26,27 +27,29 @@ function inForce({ from, through, textDated }: WrittenInForce): InForce {
   };
 }
 
-/** The rules of installment agreements. */
-export const agreementTables = {
-  installmentAgreements: readListTable(
-    agreements as Written["installment-agreements"],
-    "kinds",
-    (row) => ({
+/** Reads the rules of installment agreements. */
+export const agreementReaders = {
+  installmentAgreements: () =>
+    readListTable(agreements as Written["installment-agreements"], "kinds", (row) => ({
       ...row,
       ...inForce(row),
       limit: new Decimal(row.limit),
       term: new Decimal(row.term),
-    })
-  ),
-  installmentAgreementFees: readListTable(
-    fees as Written["installment-agreement-fees"],
-    "fees",
-    (row) => ({ ...row, ...inForce(row), fee: new Decimal(row.fee) })
-  ),
+    })),
+  installmentAgreementFees: () =>
+    readListTable(fees as Written["installment-agreement-fees"], "fees", (row) => ({
+      ...row,
+      ...inForce(row),
+      fee: new Decimal(row.fee),
+    })),
 };
 
 /** A kind of agreement as one text describes it. */
-export type AgreementKind = (typeof agreementTables)["installmentAgreements"]["rows"][number];
+export type AgreementKind = TablesOf<
+  typeof agreementReaders
+>["installmentAgreements"]["rows"][number];
 
 /** A setup fee as one text names it. */
-export type AgreementFee = (typeof agreementTables)["installmentAgreementFees"]["rows"][number];
+export type AgreementFee = TablesOf<
+  typeof agreementReaders
+>["installmentAgreementFees"]["rows"][number];

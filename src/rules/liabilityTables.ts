@@ -20,39 +20,33 @@ import taxTable from "../../rules/tax-table.json";
 import { readDatedTable } from "./datedTable";
 import type { Written } from "./schema/schemas";
 
-/** The rules behind the estimated total tax. */
-export const liabilityTables = {
-  incomeTaxRates: readDatedTable(incomeTaxRates as Written["income-tax-rates"]),
-  taxTable: readDatedTable(taxTable as Written["tax-table"]),
-  capitalGainRates: readDatedTable(capitalGainRates as Written["capital-gain-rates"]),
-  standardDeduction: readDatedTable(standardDeduction as Written["standard-deduction"]),
-  dependentStandardDeduction: readDatedTable(
-    dependentStandardDeduction as Written["dependent-standard-deduction"]
-  ),
-  selfEmploymentTax: readDatedTable(selfEmploymentTax as Written["self-employment-tax"]),
-  additionalMedicareTax: readDatedTable(
-    additionalMedicareTax as Written["additional-medicare-tax"]
-  ),
-  netInvestmentIncomeTax: readDatedTable(
-    netInvestmentIncomeTax as Written["net-investment-income-tax"]
-  ),
-  alternativeMinimumTax: readDatedTable(
-    alternativeMinimumTax as Written["alternative-minimum-tax"]
-  ),
-  businessIncomeDeduction: readDatedTable(
-    businessIncomeDeduction as Written["business-income-deduction"]
-  ),
-  childTaxCredit: readDatedTable(childTaxCredit as Written["child-tax-credit"]),
-  stateAndLocalCap: readDatedTable(stateAndLocalCap as Written["state-and-local-cap"]),
-  additionalDeductions: readDatedTable(additionalDeductions as Written["additional-deductions"]),
-  itemizedLimit: readDatedTable(itemizedLimit as Written["itemized-limit"]),
-  charitableWithoutItemizing: readDatedTable(
-    charitableWithoutItemizing as Written["charitable-without-itemizing"]
-  ),
-  socialSecurityBenefits: readDatedTable(
-    socialSecurityBenefits as Written["social-security-benefits"]
-  ),
-  capitalLossLimit: readDatedTable(capitalLossLimit as Written["capital-loss-limit"]),
-  excessBusinessLoss: readDatedTable(excessBusinessLoss as Written["excess-business-loss"]),
-  earlyDistribution: readDatedTable(earlyDistribution as Written["early-distribution"]),
+/** Reads the rules behind the estimated total tax. */
+export const liabilityReaders = {
+  incomeTaxRates: () => readDatedTable(incomeTaxRates as Written["income-tax-rates"]),
+  taxTable: () => readDatedTable(taxTable as Written["tax-table"]),
+  capitalGainRates: () => readDatedTable(capitalGainRates as Written["capital-gain-rates"]),
+  standardDeduction: () => readDatedTable(standardDeduction as Written["standard-deduction"]),
+  dependentStandardDeduction: () =>
+    readDatedTable(dependentStandardDeduction as Written["dependent-standard-deduction"]),
+  selfEmploymentTax: () => readDatedTable(selfEmploymentTax as Written["self-employment-tax"]),
+  additionalMedicareTax: () =>
+    readDatedTable(additionalMedicareTax as Written["additional-medicare-tax"]),
+  netInvestmentIncomeTax: () =>
+    readDatedTable(netInvestmentIncomeTax as Written["net-investment-income-tax"]),
+  alternativeMinimumTax: () =>
+    readDatedTable(alternativeMinimumTax as Written["alternative-minimum-tax"]),
+  businessIncomeDeduction: () =>
+    readDatedTable(businessIncomeDeduction as Written["business-income-deduction"]),
+  childTaxCredit: () => readDatedTable(childTaxCredit as Written["child-tax-credit"]),
+  stateAndLocalCap: () => readDatedTable(stateAndLocalCap as Written["state-and-local-cap"]),
+  additionalDeductions: () =>
+    readDatedTable(additionalDeductions as Written["additional-deductions"]),
+  itemizedLimit: () => readDatedTable(itemizedLimit as Written["itemized-limit"]),
+  charitableWithoutItemizing: () =>
+    readDatedTable(charitableWithoutItemizing as Written["charitable-without-itemizing"]),
+  socialSecurityBenefits: () =>
+    readDatedTable(socialSecurityBenefits as Written["social-security-benefits"]),
+  capitalLossLimit: () => readDatedTable(capitalLossLimit as Written["capital-loss-limit"]),
+  excessBusinessLoss: () => readDatedTable(excessBusinessLoss as Written["excess-business-loss"]),
+  earlyDistribution: () => readDatedTable(earlyDistribution as Written["early-distribution"]),
 };

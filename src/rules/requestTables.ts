@@ -10,17 +10,16 @@ import { readDatedTable } from "./datedTable";
 import { readListTable } from "./listTable";
 import type { Written } from "./schema/schemas";
 
-/** The rules of the request itself. */
-export const requestTables = {
-  requestLines: readListTable(requestLines as Written["request-lines"], "lines"),
-  requestMethods: readListTable(methods as Written["request-methods"], "methods"),
-  perfectionPeriod: readDatedTable(perfectionPeriod as Written["perfection-period"]),
-  estimateReview: readDatedTable(estimateReview as Written["estimate-review"]),
-  mailingAddresses: readListTable(addresses as Written["mailing-addresses"], "addresses"),
-  serviceCenterStreets: readListTable(streets as Written["service-center-streets"], "centers"),
-  privateDeliveryServices: readListTable(
-    services as Written["private-delivery-services"],
-    "services"
-  ),
-  requestIssues: readListTable(issues as Written["request-issues"], "checks"),
+/** Reads the rules of the request itself. */
+export const requestReaders = {
+  requestLines: () => readListTable(requestLines as Written["request-lines"], "lines"),
+  requestMethods: () => readListTable(methods as Written["request-methods"], "methods"),
+  perfectionPeriod: () => readDatedTable(perfectionPeriod as Written["perfection-period"]),
+  estimateReview: () => readDatedTable(estimateReview as Written["estimate-review"]),
+  mailingAddresses: () => readListTable(addresses as Written["mailing-addresses"], "addresses"),
+  serviceCenterStreets: () =>
+    readListTable(streets as Written["service-center-streets"], "centers"),
+  privateDeliveryServices: () =>
+    readListTable(services as Written["private-delivery-services"], "services"),
+  requestIssues: () => readListTable(issues as Written["request-issues"], "checks"),
 };

@@ -1,4 +1,5 @@
 import type { CalendarDate } from "../calendar/calendarDate";
+import { once } from "../calendar/once";
 import type { DatedTable } from "./datedTable";
 import type { ListTable, Sourced } from "./listTable";
 import { rulebook } from "./rulebook";
@@ -19,8 +20,8 @@ export interface RuleTableSummary {
 }
 
 /** Every rule table, by its id. */
-export const ruleTables: ReadonlyMap<string, RuleTable> = new Map(
-  Object.values(rulebook).map((table) => [table.id, table])
+export const ruleTables = once<ReadonlyMap<string, RuleTable>>(
+  () => new Map(Object.values(rulebook).map((table) => [table.id, table]))
 );
 
 type Known = Sourced<{ readonly terms?: readonly Sourced<object>[] }>;

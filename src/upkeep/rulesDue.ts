@@ -10,7 +10,7 @@ import { ruleTables, summarize, type RuleTableSummary } from "../rules/ruleTable
 
 /** Tables that do not cover a date, in the order in which they ran out. */
 function runOutBy(date: CalendarDate): readonly RuleTableSummary[] {
-  return [...ruleTables.values()]
+  return [...ruleTables().values()]
     .map(summarize)
     .filter(({ knownThrough }) => knownThrough < date)
     .sort((one, other) => compareDates(one.knownThrough, other.knownThrough));

@@ -125,7 +125,7 @@ describe("the cost of waiting by date", () => {
 });
 
 describe("the end of the curve", () => {
-  const through = ruleTables.get("underpayment-rate")?.knownThrough ?? calendarDate("1900-03-01");
+  const through = ruleTables().get("underpayment-rate")?.knownThrough ?? calendarDate("1900-03-01");
 
   it("is the last published quarter if no rate is assumed", () => {
     const curve = curveOf({ assumedRate: undefined });

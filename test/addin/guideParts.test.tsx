@@ -55,9 +55,9 @@ describe("the rule tables on the page", () => {
     const rows = textsIn(markup, "tr").map((row) =>
       [...row.matchAll(/<t[hd][^>]*>(.*?)<\/t[hd]>/g)].map(([, text]) => text)
     );
-    expect(rows).toHaveLength(ruleTables.size + 1);
+    expect(rows).toHaveLength(ruleTables().size + 1);
     expect(rows[0]).toEqual(["Rule table", "Covers through"]);
-    const titleOf = (id: string) => ruleTables.get(id)?.title ?? id;
+    const titleOf = (id: string) => ruleTables().get(id)?.title ?? id;
     const rowOf = (id: string) => rows.find(([title]) => title?.startsWith(titleOf(id)));
     expect(rowOf("failure-to-pay")).toEqual([titleOf("failure-to-pay"), "no end date"]);
     expect(rowOf("underpayment-rate")?.[1]).toBe("12/31/2026");

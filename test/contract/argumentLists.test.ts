@@ -87,6 +87,9 @@ describe("the rule tables of a function", () => {
       return { ...client, datesOf };
     });
     ({ catalog: recorded } = await import("../../src/functions/catalog"));
+    // The list of all tables is made once, when it is first asked for.
+    const { ruleTables } = await import("../../src/rules/ruleTables");
+    ruleTables();
   });
   afterAll(() => {
     vi.doUnmock("../../src/rules/rulebook");

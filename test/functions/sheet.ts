@@ -49,7 +49,7 @@ export const notInTable = (message: string): Refusal => ({ code: "#N/A", message
 
 /** The title with which the sentences of a rule table begin. */
 export function tableTitle(table: string): string {
-  const found = ruleTables.get(table);
+  const found = ruleTables().get(table);
   if (!found) throw new RangeError(`${table} is not a rule table`);
   return found.title;
 }

@@ -20,7 +20,7 @@ describe("the pages on subjects of several functions", () => {
 
   it("list every rule table with the dates it covers", () => {
     const text = page("tables.html");
-    for (const { id, title } of ruleTables.values()) {
+    for (const { id, title } of ruleTables().values()) {
       expect(text).toContain(`id="table-${id}"`);
       expect(textOf(text)).toContain(`${title} ${id}`);
     }

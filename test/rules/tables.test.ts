@@ -58,7 +58,7 @@ describe("the files of rules/", () => {
 
   it("are all read into the rulebook, and nothing else is", () => {
     const ids = writtenTables.map(({ id }) => id);
-    expect([...ruleTables.keys()].toSorted()).toEqual(ids.toSorted());
+    expect([...ruleTables().keys()].toSorted()).toEqual(ids.toSorted());
   });
 });
 
@@ -78,7 +78,7 @@ describe("a dated table", () => {
   });
 
   it.each(datedTables)("is read figure for figure: $id", (written) => {
-    const table = ruleTables.get(written.id);
+    const table = ruleTables().get(written.id);
     if (!table || !("entries" in table)) throw new RangeError(`${written.id} is no dated table`);
     const read = table.entries.map(({ from, figures, source }) => ({
       from: isoText(from),
@@ -118,7 +118,7 @@ describe("a list", () => {
   });
 
   it.each(listTables)("is read row for row: $id", (written) => {
-    const table = ruleTables.get(written.id);
+    const table = ruleTables().get(written.id);
     if (!table || !("rows" in table)) throw new RangeError(`${written.id} is no list`);
     expect(table.rows).toHaveLength(entriesOf(written).length);
     table.rows.forEach((row, index) => {
@@ -148,7 +148,7 @@ describe("a list", () => {
 
 describe("a table in brief", () => {
   it.each(writtenTables)("counts its entries and those known only from memory: $id", (written) => {
-    const table = ruleTables.get(written.id);
+    const table = ruleTables().get(written.id);
     if (!table) throw new RangeError(`${written.id} is not read`);
     const entries = entriesOf(written);
     expect(summarize(table)).toMatchObject({

@@ -1,4 +1,5 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
+import { once } from "../../calendar/once";
 import { atLeastZero, Decimal, isMoreThanZero, toCents, ZERO } from "../../money/dollars";
 import type { Charges, ChargesInput, ChargesRules } from "./charges";
 import { failureToFilePenalty } from "./failureToFilePenalty";
@@ -49,7 +50,7 @@ export function chargesAccount(
   const paymentsForInterest = afterNotice?.paymentsForInterest ?? payments;
   const forInterest = unpaidAfterDue(dates.payment, owed, paymentsForInterest);
   const forPenalties = unpaidAfterDue(dates.regular, owed, payments);
-  const beyondTax = paidBeyond(owed, paymentsForInterest);
+  const beyondTax = once(() => paidBeyond(owed, paymentsForInterest));
 
   const excused = reasonableCauseTest(
     {
@@ -98,12 +99,13 @@ export function chargesAccount(
       through > dates.payment.lastDay ? interestOnTaxThrough(through) : NO_INTEREST;
     const filingPenalty = toCents(failureToFile.amount);
     const payingPenalty = toCents(failureToPay.amount);
-    const paidFirst = Decimal.min(payingPenalty, afterNotice?.failureToPay ?? Infinity);
+    const paidFirst = (): Decimal =>
+      afterNotice ? Decimal.min(payingPenalty, afterNotice.failureToPay) : payingPenalty;
     const interestOnPenalty = isMoreThanZero(filingPenalty)
       ? underpaymentInterest(
           filingPenalty,
           filingDue.countedFrom,
-          paidBeyond(paidFirst, beyondTax),
+          paidBeyond(paidFirst(), beyondTax()),
           through,
           interestRates
         )

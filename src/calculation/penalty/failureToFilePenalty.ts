@@ -1,6 +1,6 @@
 import { addDays, type CalendarDate } from "../../calendar/calendarDate";
 import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
-import { Decimal, isMoreThanZero, ZERO } from "../../money/dollars";
+import { atLeastZero, Decimal, isMoreThanZero, ZERO } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
@@ -8,6 +8,7 @@ import type { DueDate } from "../dueDate/dueDate";
 import { concurrentMonths } from "./concurrentMonths";
 import type { FailureToPayPenalty } from "./failureToPayPenalty";
 import { failureToFileMinimum, type FailureToFileMinimum } from "./failureToFileMinimum";
+import { shareOfMonths } from "./shareOfMonths";
 
 /** A return filed late, and the failure-to-pay penalty for the same months. */
 export interface FailureToFileInput {
@@ -76,12 +77,13 @@ export function failureToFilePenalty(
       amount: ZERO,
       source,
     };
-  const most = maximumRate.div(monthlyRate).ceil().toNumber();
-  const months = Math.min(monthsBegun(due.countedFrom, filedOn), most);
-  const gross = unpaidTax.times(Decimal.min(monthlyRate.times(months), maximumRate));
+  const begun = monthsBegun(due.countedFrom, filedOn);
+  const { months, share } = shareOfMonths(begun, monthlyRate, maximumRate);
+  const gross = unpaidTax.times(share);
   const reduction =
     months > 0 && failureToPay ? concurrentMonths(due, months, regular, failureToPay) : ZERO;
   const minimum = failureToFileMinimum(due, regular, filedOn, unpaidTax, rules);
+  const reduced = gross.minus(reduction);
   return {
     months,
     from,
@@ -91,7 +93,7 @@ export function failureToFilePenalty(
     gross,
     reduction,
     minimum,
-    amount: Decimal.max(gross.minus(reduction), minimum?.amount ?? ZERO),
+    amount: minimum ? Decimal.max(reduced, minimum.amount) : atLeastZero(reduced),
     source,
   };
 }

@@ -1,6 +1,6 @@
 import { addDays, type CalendarDate } from "../../calendar/calendarDate";
 import { monthEnd, monthsBegun } from "../../calendar/monthOfDelinquency";
-import { Decimal, isMoreThanZero, ZERO } from "../../money/dollars";
+import { isMoreThanZero, ZERO, type Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type {
   FailureToPayInput,
@@ -8,6 +8,7 @@ import type {
   FailureToPayRates,
   PenaltyPeriod,
 } from "./failureToPayPenalty";
+import { shareOfMonths } from "./shareOfMonths";
 
 /**
  * Failure-to-pay penalty, asked for one date after another. Each payment is looked at once, so that a long payment history takes no
@@ -51,9 +52,7 @@ export function failureToPayAccount(
       const ordinaryRate = underAgreement ? figures.agreementRate : figures.monthlyRate;
       const monthlyRate = afterLevyNotice?.monthlyRate ?? ordinaryRate;
       const source = afterLevyNotice?.source ?? law;
-      const untilMaximum = left.div(monthlyRate).ceil().toNumber();
-      const months = Math.min(lastAtSameRate - month + 1, untilMaximum);
-      const share = Decimal.min(monthlyRate.times(months), left);
+      const { months, share } = shareOfMonths(lastAtSameRate - month + 1, monthlyRate, left);
       const penalty = base.times(share);
       const to = monthEnd(countedFrom, month + months - 1);
       periods.push({

@@ -1,4 +1,4 @@
-import { atLeastZero, isMoreThanZero, type Decimal } from "../../money/dollars";
+import { atLeastZero, type Decimal } from "../../money/dollars";
 import type { Payment } from "./underpaymentInterest";
 
 /**
@@ -15,8 +15,9 @@ import type { Payment } from "./underpaymentInterest";
 export function paidBeyond(amount: Decimal, payments: readonly Payment[]): readonly Payment[] {
   let unpaid = amount;
   return payments.flatMap((payment) => {
-    const beyond = payment.amount.minus(unpaid);
-    unpaid = atLeastZero(unpaid.minus(payment.amount));
-    return isMoreThanZero(beyond) ? [{ date: payment.date, amount: beyond }] : [];
+    const left = unpaid.minus(payment.amount);
+    unpaid = atLeastZero(left);
+    const isBeyond = left.isNegative() && !left.isZero();
+    return isBeyond ? [{ date: payment.date, amount: left.negated() }] : [];
   });
 }

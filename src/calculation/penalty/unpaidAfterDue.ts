@@ -1,4 +1,4 @@
-import { atLeastZero, ZERO, type Decimal } from "../../money/dollars";
+import { atLeastZero, type Decimal } from "../../money/dollars";
 import type { DueDate } from "../dueDate/dueDate";
 import type { Payment } from "./underpaymentInterest";
 
@@ -30,6 +30,6 @@ export function unpaidAfterDue(
 ): UnpaidAfterDue {
   const later = payments.filter((payment) => payment.date > due.lastDay);
   const timely = payments.filter((payment) => payment.date <= due.lastDay);
-  const paid = timely.reduce((sum, payment) => sum.plus(payment.amount), ZERO);
-  return { unpaid: atLeastZero(owed.minus(paid)), later };
+  const unpaid = timely.reduce((left, payment) => left.minus(payment.amount), owed);
+  return { unpaid: atLeastZero(unpaid), later };
 }

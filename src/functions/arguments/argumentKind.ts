@@ -99,10 +99,36 @@ export function plainWord(value: CellValue): CellValue {
   return typeof value === "string" && value.length <= LONGEST_WORD ? plainText(value) : value;
 }
 
+/** Reads one argument from its cell. */
+export type Reader = (
+  cell: unknown,
+  earlier: Earlier,
+  /** What tells the tax years of two rows apart: the cell, or the year read from it. */
+  year: unknown
+) => unknown;
+
+/** Reads one argument, and keeps its last value for the next row: the rows of a client list often repeat a cell. */
+export function readerOf(kind: ArgumentKind<unknown>, name: string): Reader {
+  let last: { cell: unknown; year: unknown; value: unknown } | undefined;
+  return (cell, earlier, year) => {
+    if (last !== undefined && last.cell === cell && last.year === year) return last.value;
+    const value = readArgument(kind, name, cell, earlier);
+    last = { cell, year, value };
+    return value;
+  };
+}
+
+const UNREAD = Symbol("unread");
+
 /** A row whose arguments are read when they are first used. */
 class UnreadRow {
-  readonly values = new Map<string, unknown>();
-  constructor(readonly cellOf: (name: string) => unknown) {}
+  readonly values: unknown[];
+  constructor(
+    readonly cellOf: (name: string) => unknown,
+    many: number
+  ) {
+    this.values = new Array<unknown>(many).fill(UNREAD);
+  }
 }
 
 /**
@@ -116,15 +142,19 @@ export function lazily<List extends ArgumentList>(
   list: List
 ): (cellOf: (name: string) => unknown) => Given<List> {
   class Row extends UnreadRow {}
-  for (const [name, kind] of Object.entries(list))
+  const kinds = Object.entries(list);
+  for (const [index, [name, kind]] of kinds.entries()) {
+    const read = readerOf(kind, name);
     Object.defineProperty(Row.prototype, name, {
       get(this: Row) {
-        if (!this.values.has(name))
-          this.values.set(name, readArgument(kind, name, this.cellOf(name), this as Earlier));
-        return this.values.get(name);
+        const { values, cellOf } = this;
+        if (values[index] === UNREAD)
+          values[index] = read(cellOf(name), this as Earlier, cellOf("taxYear"));
+        return values[index];
       },
     });
-  return (cellOf) => new Row(cellOf) as unknown as Given<List>;
+  }
+  return (cellOf) => new Row(cellOf, kinds.length) as unknown as Given<List>;
 }
 
 /** Reads every argument of a row, in the order of the list. */

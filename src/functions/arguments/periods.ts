@@ -1,3 +1,4 @@
+import { once } from "../../calendar/once";
 import { annualizationPeriods } from "../../calculation/estimatedTax/annualizationPeriods";
 import type { PeriodAmounts } from "../../calculation/estimatedTax/periodAmounts";
 import { calendarTaxYear } from "../../calculation/taxYear";
@@ -35,7 +36,7 @@ export const PERIOD_LABELS: Readonly<Record<PeriodItem, readonly string[]>> = {
   wages: ["wages", "social security wages"],
   tax: ["tax on the annualized income", "tax on annualized income"],
 };
-const itemOf = labelReader({ of: PERIOD_LABELS });
+const itemReader = once(() => labelReader({ of: PERIOD_LABELS }));
 const COLUMNS = 4;
 const MAY_BE_NEGATIVE: readonly PeriodItem[] = ["adjustedGrossIncome", "netEarnings"];
 
@@ -91,7 +92,7 @@ function periodRow({
     if (cells.every((cell) => isEmptyCell(cell) || cell === 0)) return undefined;
     throw new InputError(place, "The row has no label. Enter a label such as AGI.");
   }
-  const item = itemOf(place, String(text));
+  const item = itemReader()(place, String(text));
   if (cells.every(isEmptyCell)) return undefined;
   const amounts = amountsOf(place, item, cells);
   const instead = NOT_ALL_ZERO[item];

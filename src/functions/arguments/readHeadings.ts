@@ -1,3 +1,4 @@
+import { once } from "../../calendar/once";
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainText } from "./argumentKind";
@@ -19,19 +20,22 @@ function keyOf(heading: string, taxYear: number): string {
 
 /** No heading above names a year, so any will do. */
 const ANY_YEAR = 2000;
-const MEANINGS: ReadonlyMap<string, Meaning> = new Map<string, Meaning>([
-  ...FIELDS.flatMap((field) =>
-    CLIENT_LIST_HEADINGS[field].map((heading) => [keyOf(heading, ANY_YEAR), field] as const)
-  ),
-  ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
-]);
+const meanings = once<ReadonlyMap<string, Meaning>>(
+  () =>
+    new Map<string, Meaning>([
+      ...FIELDS.flatMap((field) =>
+        CLIENT_LIST_HEADINGS[field].map((heading) => [keyOf(heading, ANY_YEAR), field] as const)
+      ),
+      ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
+    ])
+);
 
 /** The columns whose cells can be a share of the tax. */
 const SHARES: readonly Meaning[] = ["target", "cushion"];
 
 /** What a heading means by itself. A share in percent is no amount: "90% paid" is an answer of ROSTER, and no payment. */
 function meaningByItself(heading: string, taxYear: number): Meaning | undefined {
-  const meaning = MEANINGS.get(keyOf(heading, taxYear));
+  const meaning = meanings().get(keyOf(heading, taxYear));
   if (meaning === undefined || !/%|\b(percent|pct)\b/i.test(heading)) return meaning;
   return SHARES.includes(meaning) ? meaning : undefined;
 }
@@ -58,7 +62,7 @@ function meaningOf(
 ): Meaning | undefined {
   const given = own.get(plainText(heading))?.means;
   if (given === undefined) return meaningByItself(heading, taxYear);
-  const meaning = MEANINGS.get(keyOf(given, taxYear));
+  const meaning = meanings().get(keyOf(given, taxYear));
   if (meaning !== undefined || plainText(given) === NOT_USED) return meaning;
   throw new InputError(
     name,

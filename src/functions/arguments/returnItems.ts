@@ -1,3 +1,4 @@
+import { once } from "../../calendar/once";
 import {
   MAY_BE_NEGATIVE,
   YES_OR_NO,
@@ -25,14 +26,16 @@ export const labelOf = (item: ReturnItem): string => ITEM_LABELS[item][0] ?? ite
 export const isPayment = (item: ReturnItem): boolean =>
   ITEM_KINDS.some(({ title, items }) => title === "Payments" && item in items);
 
-const itemOf = labelReader({
-  of: ITEM_LABELS,
-  unclear: UNCLEAR_LABELS,
-  // A payment with a state in its note is probably not a federal one, and a number beside persons may be their number or age.
-  noteMatters: (note, item) =>
-    (isPayment(item) && isState(postalCode(note))) ||
-    (MOST_PERSONS[item] !== undefined && /^(no )?\d+$/.test(note)),
-});
+const itemReader = once(() =>
+  labelReader({
+    of: ITEM_LABELS,
+    unclear: UNCLEAR_LABELS,
+    // A payment with a state in its note is probably not a federal one, and a number beside persons may be their number or age.
+    noteMatters: (note, item) =>
+      (isPayment(item) && isState(postalCode(note))) ||
+      (MOST_PERSONS[item] !== undefined && /^(no )?\d+$/.test(note)),
+  })
+);
 
 function amountOf(place: string, item: ReturnItem, cell: unknown): Decimal {
   if (YES_OR_NO.includes(item)) return readArgument(yesNo, place, cell) ? ZERO.plus(1) : ZERO;
@@ -65,7 +68,7 @@ function labeledRow({ place, first, second: cell }: PairedRow): LabeledRow | und
     if (isBlankOrZero(amount)) return undefined;
     throw new InputError(place, `${shown(amount)} has no label. Enter a label such as wages.`);
   }
-  const item = itemOf(place, String(label));
+  const item = itemReader()(place, String(label));
   return isEmptyCell(cell) ? undefined : { place, label: String(label).trim(), item, cell };
 }
 

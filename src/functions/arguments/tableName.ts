@@ -20,10 +20,10 @@ export const tableName: CellKind<RuleTable> = {
   read: (value, name) => {
     const word = String(plainWord(value)).slice(0, 200);
     const id = word.replace(/ /g, "-");
-    const byTitle = [...ruleTables.values()].find(({ title }) => plainWord(title) === word);
-    const table = ruleTables.get(id) ?? byTitle;
+    const byTitle = [...ruleTables().values()].find(({ title }) => plainWord(title) === word);
+    const table = ruleTables().get(id) ?? byTitle;
     if (table) return table;
-    const near = nearName(id, [...ruleTables.keys()]);
+    const near = nearName(id, [...ruleTables().keys()]);
     const closest = near === undefined ? "" : ` The closest name is ${near}.`;
     throw new InputError(
       name,

@@ -2,7 +2,7 @@ import { totalPayments } from "../../calculation/liability/totalPayments";
 import { totalTax } from "../../calculation/liability/totalTax";
 import { toCents } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
-import { liabilityTables as liabilityRules } from "../../rules/liabilityTables";
+import { liabilityReaders } from "../../rules/liabilityTables";
 import { changes } from "../arguments/changes";
 import {
   addedUp,
@@ -20,7 +20,7 @@ import { changedItems } from "./changedItems";
 import { LEFT_OUT } from "./leftOut";
 
 /** The rule tables that the estimate of total tax depends on. */
-const liabilityTables = Object.keys(liabilityRules) as readonly (keyof typeof liabilityRules &
+const liabilityTables = Object.keys(liabilityReaders) as readonly (keyof typeof liabilityReaders &
   keyof Rulebook)[];
 
 const LEFT_OUT_SENTENCE = `An estimate, not a return. Left out: ${LEFT_OUT.join(", ")}.`;

@@ -71,7 +71,7 @@ const RULETABLES = tableFunction({
       "Unverified entries",
     ],
     ["add-in", `version ${version}`, BLANK, BLANK, BLANK, BLANK, BLANK],
-    ...[...ruleTables.values()]
+    ...[...ruleTables().values()]
       .map(summarize)
       .map(({ id, title, keyedBy, knownFrom, knownThrough, entries, fromMemory }) => [
         id,

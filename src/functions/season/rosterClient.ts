@@ -5,6 +5,7 @@ import { nextDate, type NextDate } from "../../calculation/season/nextDate";
 import { plannedReturn, type PlannedReturn } from "../../calculation/season/plannedReturn";
 import { requestStage, type Stage } from "../../calculation/season/requestStage";
 import type { RequestRecord } from "../../calculation/season/requestRecord";
+import { once } from "../../calendar/once";
 import type { Rulebook } from "../../rules/rulebook";
 import { lazily, optional, type Given } from "../arguments/argumentKind";
 import { chargesTables } from "../arguments/chargesInput";
@@ -64,12 +65,6 @@ export interface RosterClient {
   readonly plan: () => PlannedReturn;
   readonly chargesWith: (validExtension: boolean) => Charges;
   readonly issues: () => readonly WordedIssue[];
-}
-
-/** A value calculated when it is first asked for. Every column that asks gets the same error. */
-function once<Value>(work: () => Value): () => Value {
-  let known: { readonly value: Value } | undefined;
-  return () => (known ??= { value: work() }).value;
 }
 
 /**

@@ -21,7 +21,7 @@ import { taxableBenefits } from "../../../src/calculation/liability/taxableBenef
 import { totalTax } from "../../../src/calculation/liability/totalTax";
 import { workDeduction } from "../../../src/calculation/liability/workDeduction";
 import type { TaxYear } from "../../../src/calculation/taxYear";
-import { liabilityTables } from "../../../src/rules/liabilityTables";
+import { liabilityReaders } from "../../../src/rules/liabilityTables";
 import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { calendarDate } from "../../../src/calendar/calendarDate";
@@ -113,7 +113,7 @@ describe("a tax year that the tables do not cover", () => {
     expect(() => work(year(taxYear))).toThrow(`(rules/${file}`);
   });
 
-  it.each(Object.values(liabilityTables))(
+  it.each(Object.values(liabilityReaders).map((read) => read()))(
     "is outside the dates of $id",
     ({ knownFrom, knownThrough }) => {
       expect([knownFrom, knownThrough]).toEqual([

@@ -8,12 +8,12 @@ const tableOf = reading(tableName, "word");
 const refused = (complaint: string): InputError => new InputError("word", complaint);
 
 describe("the name of a rule table", () => {
-  it.each([...ruleTables.keys()])("is known by its id, with hyphens or spaces: %s", (id) => {
+  it.each([...ruleTables().keys()])("is known by its id, with hyphens or spaces: %s", (id) => {
     expect(tableOf(id).id).toBe(id);
     expect(tableOf(` ${id.replaceAll("-", "  ").toUpperCase()} `).id).toBe(id);
   });
 
-  it.each([...ruleTables.values()].map(({ title, id }) => [title, id]))(
+  it.each([...ruleTables().values()].map(({ title, id }) => [title, id]))(
     "is known by its title: %s",
     (title, id) => {
       expect(tableOf(title.toUpperCase()).id).toBe(id);
