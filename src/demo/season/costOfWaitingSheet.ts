@@ -87,5 +87,5 @@ export function addCostOfWaitingSheet(
   putFormula(sheet, `C${planned}`, `IF(${CHOICE.validExtension}="yes",${listed},"")`, MONEY);
   putFormula(sheet, `D${planned}`, `IF(${CHOICE.validExtension}="yes","",${listed})`, MONEY);
   styleTotal(sheet, planned, 5);
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

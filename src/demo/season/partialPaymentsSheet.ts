@@ -74,5 +74,5 @@ export function addPartialPaymentsSheet(
     `EXT.EFFECTIVERATE(${taxYear},${totalTax},${paidOnTime},${CHOICE.paidOn},${filedOn},${validExtension},${filer},AssumedRate,,${postponement})`,
     PERCENT
   );
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

@@ -70,5 +70,5 @@ export function addSuggestedPaymentSheet(
       MONEY
     );
   styleTotal(sheet, total, 4);
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

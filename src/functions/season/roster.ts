@@ -7,9 +7,9 @@ import {
   type ClientList,
   type ClientListRow,
 } from "../arguments/clientList";
-import type { HeadingReading, OwnHeadings } from "../arguments/readHeadings";
+import type { HeadingReading } from "../arguments/readHeadings";
 import { date } from "../arguments/date";
-import { ownHeadings } from "../arguments/ownHeadings";
+import { ownHeadings, type OwnHeadings } from "../arguments/ownHeadings";
 import { assumedRate } from "../arguments/percent";
 import { taxYear } from "../arguments/taxYear";
 import { BLANK, type AnswerCell } from "../cells/answerCell";
