@@ -109,12 +109,12 @@ function mitLicense({ name, license, author }) {
   return terms.replace(/^Copyright .*$/m, `Copyright (c) ${author.name ?? author}`);
 }
 
-/** A rules file without what only its readers need: the units of the figures, and more of a document than its citation. */
+/** A rules file without what only its readers need: the units of the figures, and of a document more than its citation and date. */
 function rulesForScript(text) {
   const { documents, ...rules } = JSON.parse(text);
   delete rules.units;
   if (documents === undefined) return rules;
-  const cited = Object.entries(documents).map(([id, { cite }]) => [id, { cite }]);
+  const cited = Object.entries(documents).map(([id, { cite, read }]) => [id, { cite, read }]);
   return { ...rules, documents: Object.fromEntries(cited) };
 }
 

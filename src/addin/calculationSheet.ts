@@ -95,7 +95,7 @@ export function calculationSheet(cell: SelectedCell, madeOn?: CalendarDate): New
   if (calculation === undefined) throw noCalculation(address, formula);
   const { lines } = calculation;
   const result = resultRow(calculation);
-  const made = madeOn === undefined ? "" : `, ${shortDate(madeOn)}`;
+  const made = madeOn === undefined ? "" : `, made on ${shortDate(madeOn)}`;
   const above: readonly string[][] = [
     [titleOf(result.label, cell)],
     [`Cell ${sheet}!${address}${made}`],

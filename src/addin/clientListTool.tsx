@@ -1,19 +1,18 @@
 import { useState } from "preact/hooks";
-import { parseCalendarDate } from "../calendar/calendarDate";
 import { shortDate } from "../calendar/writtenDate";
-import { readDate } from "../functions/arguments/date";
 import { estimateSheet } from "./estimateSheet";
 import { ListPanel } from "./listPanel";
-import { newClientList, usualTaxYear } from "./newClientList";
+import { newClientList } from "./newClientList";
 import type { PaneSettings } from "./rosterAnswers";
+import { NO_AS_OF_DATE } from "./usePaneSettings";
 import { useUsedList } from "./useUsedList";
 import { NotDone, type WorkbookHost } from "./workbookHost";
 
 /** What {@link ClientListTool} works on. */
 interface ClientListToolProps {
   readonly workbook: WorkbookHost;
-  /** The as-of date to begin with, such as 2026-04-01. */
-  readonly today: () => string;
+  /** What applies to every client; `undefined` while the as-of date is not complete. */
+  readonly settings: PaneSettings | undefined;
   /** Does the work and says what was done or why not. */
   readonly run: (work: () => Promise<string>) => void;
 }
@@ -26,81 +25,58 @@ export const BUILD_LIST = "Build a client list";
 /** The button that adds a sheet for the estimate of total tax. */
 export const LAY_OUT_ESTIMATE = "Lay out an estimate";
 
-/** The settings as they are typed. */
-interface TypedSettings {
-  readonly taxYear: string;
-  readonly asOf: string;
-  readonly assumedRate: string;
-}
-
-function typedAtFirst(today: string): TypedSettings {
-  const date = parseCalendarDate(today);
-  if (date === undefined) return { taxYear: "", asOf: "", assumedRate: "" };
-  return { taxYear: String(usualTaxYear(date)), asOf: shortDate(date), assumedRate: "" };
-}
-
-/** The settings as they are typed, read; a sentence if one cannot be read. */
-function readSettings({ taxYear, asOf, assumedRate }: TypedSettings): PaneSettings | string {
-  const date = readDate(asOf.trim());
-  if (date === undefined)
-    return `"${asOf}" is not a date. Enter the as-of date, such as 4/15/2026.`;
+/** What applies to every client, with the tax year of the tool; a sentence if something is missing. */
+function settingsWith(pane: PaneSettings | undefined, taxYear: string): PaneSettings | string {
+  if (pane === undefined) return NO_AS_OF_DATE;
   if (!/^\d{4}$/.test(taxYear.trim()))
     return `"${taxYear}" is not a tax year. Enter a year, such as 2025.`;
-  return { taxYear: Number(taxYear), asOf: date, assumedRate: assumedRate.trim() };
+  return { ...pane, taxYear: Number(taxYear) };
 }
 
-interface FieldProps {
-  readonly id: string;
-  readonly label: string;
-  readonly value: string;
-  readonly hint?: string;
-  readonly enter: (value: string) => void;
-}
-
-function Field({ id, label, value, hint = "", enter }: FieldProps) {
-  return (
-    <div>
-      <label for={id}>{label}</label>
-      <input
-        id={id}
-        size={10}
-        value={value}
-        placeholder={hint}
-        onInput={({ currentTarget }) => {
-          enter(currentTarget.value);
-        }}
-      />
-    </div>
-  );
+/** Says that a list has answers, and that they would be written again with other settings. */
+function readAgainText(before: PaneSettings, now: PaneSettings | undefined): string {
+  const found = `The list has answers from this tool, as of ${shortDate(before.asOf)}`;
+  const rate = before.assumedRate === "" ? "" : ` with an assumed rate of ${before.assumedRate}`;
+  const isSame = now?.asOf === before.asOf && now.assumedRate.trim() === before.assumedRate;
+  return isSame
+    ? `${found}${rate}.`
+    : `${found}${rate}. If you write them again, they take the as-of date and the assumed rate at the top of this pane.`;
 }
 
 /** The tool for client lists: works on the user's own list, or builds one. */
-export function ClientListTool({ workbook, today, run }: ClientListToolProps) {
-  const [typed, setTyped] = useState(() => typedAtFirst(today()));
+export function ClientListTool({ workbook, settings: pane, run }: ClientListToolProps) {
+  const [typedYear, setTypedYear] = useState<string>();
+  const taxYear = typedYear ?? String(pane?.taxYear ?? "");
   const used = useUsedList(workbook);
-  const settings = readSettings(typed);
+  const settings = settingsWith(pane, taxYear);
   const needed = (): PaneSettings => {
     if (typeof settings === "string") throw new NotDone(settings);
     return settings;
   };
-  const enter =
-    (name: keyof TypedSettings) =>
-    (value: string): void => {
-      setTyped({ ...typed, [name]: value });
-    };
   return (
     <div id="client-list">
       <div class="fields">
-        <Field id="list-year" label="Tax year" value={typed.taxYear} enter={enter("taxYear")} />
-        <Field id="list-date" label="As-of date" value={typed.asOf} enter={enter("asOf")} />
-        <Field
-          id="list-rate"
-          label="Assumed rate"
-          hint="none"
-          value={typed.assumedRate}
-          enter={enter("assumedRate")}
-        />
+        <div>
+          <label for="list-year">Tax year</label>
+          <input
+            id="list-year"
+            size={10}
+            value={taxYear}
+            onInput={({ currentTarget }) => {
+              setTypedYear(currentTarget.value);
+            }}
+          />
+        </div>
       </div>
+      {pane && (
+        <p class="quiet">
+          As-of date {shortDate(pane.asOf)},{" "}
+          {pane.assumedRate.trim() === ""
+            ? "no assumed rate"
+            : `assumed rate ${pane.assumedRate.trim()}`}
+          . Both are entered at the top of this pane.
+        </p>
+      )}
       <div class="buttons">
         {workbook.selectedList && workbook.fillColumns && (
           <fluent-button
@@ -109,9 +85,8 @@ export function ClientListTool({ workbook, today, run }: ClientListToolProps) {
               run(async () => {
                 const before = await used.read();
                 if (!before) return "Check how your headings are read, then write the answers.";
-                const { taxYear, asOf, assumedRate } = before.settings;
-                setTyped({ taxYear: String(taxYear), asOf: shortDate(asOf), assumedRate });
-                return "The list has answers from this tool. The settings are those of its formulas.";
+                setTypedYear(String(before.settings.taxYear));
+                return readAgainText(before.settings, pane);
               });
             }}
           >

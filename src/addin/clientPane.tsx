@@ -1,24 +1,27 @@
 import { useEffect, useMemo, useRef, useState } from "preact/hooks";
-import { parseCalendarDate, yearOf } from "../calendar/calendarDate";
+import { meaningsOf } from "../functions/arguments/readHeadings";
 import { clientFacts } from "./clientFacts";
 import { addressIn, clientRow, clientRows } from "./clientRow";
 import { ClientView } from "./clientView";
+import { GoToClients } from "./goToClients";
+import { useNoticePlace, type Notices } from "./notice";
+import { ownMeanings } from "./ownList";
 import { paneList, type PaneList } from "./paneList";
 import type { PaneSettings } from "./rosterAnswers";
 import { TroubleList } from "./troubleList";
 import { TypedClientView } from "./typedClient";
+import { NO_AS_OF_DATE, type TypedPaneSettings } from "./usePaneSettings";
 import { useFollowedList } from "./useFollowedList";
 import { usePractice } from "./usePractice";
-import { NotDone, type WorkbookHost } from "./workbookHost";
+import { NotDone, type SelectedList, type WorkbookHost } from "./workbookHost";
 
 /** What {@link ClientPane} works on. */
 interface ClientPaneProps {
   /** `undefined` if no workbook is open. */
   readonly workbook: WorkbookHost | undefined;
-  /** The as-of date to begin with, such as 2026-04-01. */
-  readonly today: () => string;
-  /** Does the work and says what was done or why not. */
-  readonly run: (work: () => Promise<string>) => void;
+  /** The as-of date and the assumed rate. */
+  readonly pane: TypedPaneSettings;
+  readonly notices: Notices;
 }
 
 /** The client whom the pane showed last. */
@@ -28,21 +31,32 @@ interface LastClient {
   readonly address: string;
 }
 
-/** The settings, or `undefined` while the date is not complete. The season of a date is that of the tax year before. */
-function settingsOf(asOfText: string, assumedRate: string): PaneSettings | undefined {
-  const asOf = parseCalendarDate(asOfText);
-  return asOf && { asOf, taxYear: yearOf(asOf) - 1, assumedRate };
+/** The selected row, by which a notice is told to be about it; empty outside a list. */
+function placeOf(list: SelectedList | undefined): string {
+  return list === undefined ? "" : `${list.sheet} ${list.headingRow} ${list.selectedRow ?? ""}`;
+}
+
+/** What to select, for a sheet that has no client list, which is no fault. */
+const SELECT_A_CLIENT =
+  "To see a client, select a cell in the client's row. A client list has headings such as Client, Total tax and Total payments.";
+
+/** Whether a list has tax or payments, and so is probably meant as a client list. */
+function hasAmounts({ headings, own }: PaneList, { taxYear }: PaneSettings): boolean {
+  const meanings = ownMeanings(own ?? []);
+  return meaningsOf("clientList", headings, taxYear, meanings).some(
+    ({ field }) => field === "totalTax" || field === "payments"
+  );
 }
 
 /** Why a list is not read as a client list; empty if it is. */
-function listProblem(list: PaneList, { taxYear }: PaneSettings): string {
+function listProblem(list: PaneList, settings: PaneSettings): string {
   try {
-    clientRows({ ...list, rows: [[]] }, taxYear);
+    clientRows({ ...list, rows: [[]] }, settings.taxYear);
     return "";
   } catch (thrown) {
-    if (thrown instanceof NotDone)
-      return `The selected list is not a client list. ${thrown.message}`;
-    throw thrown;
+    if (!(thrown instanceof NotDone)) throw thrown;
+    if (!hasAmounts(list, settings)) return SELECT_A_CLIENT;
+    return `The selected list is not a client list. ${thrown.message}`;
   }
 }
 
@@ -58,14 +72,13 @@ export function selectedClient(list: PaneList | undefined, settings: PaneSetting
 }
 
 /** The first part of the pane: as-of date, the selected client or one that is typed, and the troubles of the practice. */
-export function ClientPane({ workbook, today, run }: ClientPaneProps) {
-  const pane = useRef<HTMLDivElement>(null);
-  const followed = useFollowedList(workbook, pane);
+export function ClientPane({ workbook, pane, notices }: ClientPaneProps) {
+  const { run } = notices;
+  const { asOf, assumedRate, settings } = pane;
+  const element = useRef<HTMLDivElement>(null);
+  const followed = useFollowedList(workbook, element);
   const { problem, read } = followed;
   const list = useMemo(() => followed.list && paneList(followed.list), [followed.list]);
-  const [asOf, setAsOf] = useState(today);
-  const [rate, setRate] = useState("");
-  const settings = useMemo(() => settingsOf(asOf, rate), [asOf, rate]);
   const found = useMemo(() => settings && selectedClient(list, settings), [list, settings]);
   const [last, setLast] = useState<LastClient>();
   const [clients, setClients] = useState<PaneList>();
@@ -76,6 +89,7 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
     const address = addressIn(client.list, client.index, 0);
     setLast({ sheet: client.list.sheet, name: facts.name, address });
   }, [list, settings, found]);
+  useNoticePlace(notices, placeOf(followed.list), workbook?.followSelection && read);
   const practice = usePractice(clients, settings);
   const why = typeof found === "string" ? found : problem;
   const goTo =
@@ -88,7 +102,7 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
         }
       : undefined;
   return (
-    <div ref={pane} class="client-pane">
+    <div ref={element} class="client-pane">
       <div class="fields as-of">
         <div>
           <label for="as-of">As-of date</label>
@@ -97,7 +111,7 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
             type="date"
             value={asOf}
             onInput={({ currentTarget }) => {
-              setAsOf(currentTarget.value);
+              pane.setAsOf(currentTarget.value);
             }}
           />
         </div>
@@ -118,7 +132,7 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
         {settings === undefined && (
           <>
             <h2 id="client-title">Client</h2>
-            <p class="error">The as-of date is not complete. Enter month, day and year.</p>
+            <p class="error">{NO_AS_OF_DATE}</p>
           </>
         )}
         {settings && workbook && typeof found === "object" && (
@@ -140,6 +154,9 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
                 </fluent-button>
               </p>
             )}
+            {workbook && !last && (
+              <GoToClients workbook={workbook} taxYear={settings.taxYear} run={run} />
+            )}
             <TypedClientView settings={settings} />
           </>
         )}
@@ -148,9 +165,9 @@ export function ClientPane({ workbook, today, run }: ClientPaneProps) {
           <label for="assumed-rate">Assumed annual rate, such as 7%, or latest (optional)</label>
           <input
             id="assumed-rate"
-            value={rate}
+            value={assumedRate}
             onInput={({ currentTarget }) => {
-              setRate(currentTarget.value);
+              pane.setAssumedRate(currentTarget.value);
             }}
           />
         </details>

@@ -1,4 +1,3 @@
-import { plainText } from "../functions/arguments/argumentKind";
 import { clientsOf, type ClientListRow } from "../functions/arguments/clientList";
 import {
   CLIENT_LIST_HEADINGS,
@@ -7,6 +6,7 @@ import {
 import type { HeadingReading } from "../functions/arguments/readHeadings";
 import { InputError } from "../functions/cells/inputError";
 import { cellAddress } from "../host/cellAddress";
+import { ownMeanings } from "./ownList";
 import type { PaneList } from "./paneList";
 import { NotDone } from "./workbookHost";
 
@@ -47,12 +47,7 @@ export function clientRows(
   own = list.own ?? []
 ): readonly (ClientRow | undefined)[] {
   try {
-    const { reading, clients } = clientsOf(
-      list,
-      "clientList",
-      taxYear,
-      new Map(own.map(([heading, means]) => [plainText(heading), means]))
-    );
+    const { reading, clients } = clientsOf(list, "clientList", taxYear, ownMeanings(own));
     return clients.map((row, index) =>
       row === undefined || row.isTotal || row.isHeadings ? undefined : { list, index, reading, row }
     );

@@ -82,7 +82,7 @@ export function estimateSheet(taxYear: number, filingStatus = "single"): NewShee
       index === 0 ? "Other" : "",
       "",
       "",
-      index === 0 ? "another label, or one more document: W-2 (Ana)" : "",
+      index === 0 ? "another label, or one more document: W-2 spouse, W-2 (Ana)" : "",
     ]),
   ];
   const last = FIRST_ITEM_ROW + items.length - 1;

@@ -133,6 +133,9 @@ export async function fillList(
     const range = columnRange(before.sheet, list, column);
     range.formulas = [[heading], ...formulas.map((formula) => [formula])];
     if (format !== "" && isNew) range.numberFormat = [["General"], ...formulas.map(() => [format])];
+    // A heading is wrapped, so that the next one does not cut it off.
+    if (isNew)
+      before.sheet.getRangeByIndexes(list.headingRow - 1, column - 1, 1, 1).format.wrapText = true;
     const wanted = width * POINTS_PER_CHARACTER;
     if ((before.widths[index] ?? wanted) < wanted) range.format.columnWidth = wanted;
     waiting += formulas.reduce((sum, formula) => sum + formula.length, 0);

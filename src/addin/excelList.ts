@@ -1,5 +1,6 @@
 import { supports } from "./excelRequest";
 import { listAround, listInTable, refuseTooManyRows, type SheetCells } from "./listArea";
+import { TOP_COLUMNS, TOP_ROWS, type SheetTop } from "./sheetTop";
 import { NotDone, type SelectedList } from "./workbookHost";
 
 /** Cells that are read at once: a reply of Excel has a limit of 5 MB. */
@@ -36,6 +37,22 @@ async function cellsOf(
     formulas.push(...(part.formulas as unknown[][]));
   }
   return { sheet: sheet.name, top: rowIndex + 1, left: columnIndex + 1, values, formulas };
+}
+
+/** The first cells of each sheet that is not hidden. */
+export async function readTops(context: Excel.RequestContext): Promise<readonly SheetTop[]> {
+  const { worksheets } = context.workbook;
+  worksheets.load(["items/name", "items/visibility"]);
+  await context.sync();
+  const tops = worksheets.items
+    .filter(({ visibility }) => visibility === "Visible")
+    .map((sheet) => ({ sheet, range: sheet.getRangeByIndexes(0, 0, TOP_ROWS, TOP_COLUMNS) }));
+  for (const { range } of tops) range.load("values");
+  await context.sync();
+  return tops.map(({ sheet, range }) => ({
+    sheet: sheet.name,
+    values: range.values as unknown[][],
+  }));
 }
 
 /** The table of the sheet that a cell is in. */

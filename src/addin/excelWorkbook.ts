@@ -2,7 +2,7 @@ import { calculateApart } from "./excelApart";
 import { enterValue, followSelection, goTo, markCells } from "./excelCells";
 import { fillList } from "./excelFill";
 import { enterAgain } from "./excelFormulas";
-import { readList } from "./excelList";
+import { readList, readTops } from "./excelList";
 import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
 import { setLook } from "./excelLook";
 import { setPage } from "./excelPage";
@@ -147,6 +147,7 @@ export const excelWorkbook: WorkbookHost = {
     inOneStep((context, isOneStep) => fillList(context, list, columns, isOneStep)),
   followSelection,
   enterValue,
+  sheetTops: () => inWorkbook(readTops),
   goTo,
   markCells,
 

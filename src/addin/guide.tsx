@@ -5,13 +5,14 @@ import { ClientPane } from "./clientPane";
 import { Deadlines } from "./deadlines";
 import type { Diagnosis } from "./diagnosis";
 import { DiagnosisTool } from "./diagnosisTool";
-import { excelErrorSentence } from "./excelErrors";
 import { FunctionList } from "./functionList";
 import type { FunctionText } from "./functionText";
 import { guideTexts } from "./guideTexts";
+import { useNotices } from "./notice";
 import { RuleTableList } from "./ruleTableList";
+import { usePaneSettings } from "./usePaneSettings";
 import { version } from "../rules/version";
-import { NotDone, type Inserted, type WorkbookHost } from "./workbookHost";
+import type { Inserted, WorkbookHost } from "./workbookHost";
 import { RECALCULATE, WorkbookTools } from "./workbookTools";
 
 /** Where the guide is shown, and the workbook that it works on. */
@@ -22,7 +23,7 @@ export interface GuideProps {
   readonly note?: string;
   /** `undefined` if no workbook is open. */
   readonly workbook?: WorkbookHost | undefined;
-  /** The as-of date of a new client list, such as 2026-04-01. */
+  /** Today's date, such as 2026-04-01: the as-of date to begin with, and the date on what is made. */
   readonly today: () => string;
   /** What to copy for whoever helps with a problem; `undefined` outside the add-in. */
   readonly diagnosis?: Diagnosis;
@@ -63,29 +64,21 @@ function Fold({
 /** The guide: the client and the practice first; then, folded, tools, functions, deadlines and rule tables. */
 export function Guide({ folder, note = "", workbook, today, diagnosis }: GuideProps) {
   const [texts, setTexts] = useState<ReadonlyMap<string, FunctionText>>();
-  const [status, setStatus] = useState("");
+  const notices = useNotices(diagnosis);
+  const { run, say } = notices;
+  const pane = usePaneSettings(today);
   useEffect(() => {
     void guideTexts(folder).then(setTexts);
   }, [folder]);
   useEffect(() => {
     workbook?.lastVersion?.().then(
       (last) => {
-        if (last !== undefined && last !== version) setStatus(newVersion(last));
+        if (last !== undefined && last !== version) say(newVersion(last));
       },
       // A workbook that cannot be read now is read with the next button.
       () => undefined
     );
   }, [workbook]);
-  const run = (work: () => Promise<string>): void => {
-    setStatus("Please wait …");
-    work().then(setStatus, (thrown: unknown) => {
-      const isExplained = thrown instanceof NotDone;
-      if (!isExplained) diagnosis?.noteError(thrown);
-      const sentence = isExplained ? thrown.message : excelErrorSentence(thrown);
-      setStatus(sentence ?? "The change could not be made.");
-      if (sentence === undefined) throw thrown;
-    });
-  };
   const insert = workbook
     ? (formula: string): void => {
         run(async () => insertedText(await workbook.putFormula(formula, answerLook(formula))));
@@ -98,10 +91,16 @@ export function Guide({ folder, note = "", workbook, today, diagnosis }: GuidePr
           {note}
         </p>
       )}
-      <ClientPane workbook={workbook} today={today} run={run} />
+      <ClientPane workbook={workbook} pane={pane} notices={notices} />
       <Fold id="tools" title="Tools for this workbook">
         {workbook ? (
-          <WorkbookTools workbook={workbook} today={today} diagnosis={diagnosis} run={run} />
+          <WorkbookTools
+            workbook={workbook}
+            today={today}
+            settings={pane.settings}
+            diagnosis={diagnosis}
+            run={run}
+          />
         ) : (
           <p class="note">
             Open this page from the Home tab of a workbook to see a selected client, to add a client
@@ -138,7 +137,7 @@ export function Guide({ folder, note = "", workbook, today, diagnosis }: GuidePr
         <RuleTableList />
       </Fold>
       <p id="said" role="status">
-        {status}
+        {notices.notice.text}
       </p>
     </div>
   );

@@ -5,7 +5,7 @@ import { answerColumnsOf } from "./listColumns";
 import { listCheck, type ListCheck } from "./listFaults";
 import { FaultList, TotalsLine } from "./faultList";
 import { listReading, withMeaning } from "./listReading";
-import { headingsBeyond, usersOwn } from "./ownList";
+import { headingsBeyond, meaningsIn, usersOwn } from "./ownList";
 import type { PaneSettings } from "./rosterAnswers";
 import type { UsedList } from "./useUsedList";
 import { NotDone, type FilledColumns, type SelectedList, type WorkbookHost } from "./workbookHost";
@@ -52,8 +52,9 @@ function checkOf(work: () => ListCheck): ListCheck | string {
 
 /** What is known of the user's list: how its headings are read, its totals, its unreadable cells, and the answers to choose. */
 export function ListPanel({ used, list, settings, workbook, run }: ListPanelProps) {
-  const { own, answers } = used;
+  const { answers } = used;
   const mine = useMemo(() => usersOwn(list), [list]);
+  const own = useMemo(() => meaningsIn(mine, used.own), [mine, used.own]);
   const reading = useMemo(
     () => listReading(mine, settings.taxYear, own),
     [mine, settings.taxYear, own]

@@ -9,6 +9,7 @@ import {
 import { InputError } from "../functions/cells/inputError";
 import { headingInWords } from "../functions/season/rosterHeadings";
 import { withoutArgument } from "./clientRow";
+import { ownMeanings } from "./ownList";
 import type { OwnHeading } from "./rosterAnswers";
 import type { SelectedList } from "./workbookHost";
 
@@ -52,7 +53,7 @@ export function listReading(
   taxYear: number,
   own: readonly OwnHeading[]
 ): ListReading {
-  const meanings = new Map(own.map(([heading, means]) => [plainText(heading), means]));
+  const meanings = ownMeanings(own);
   const words = (readings: readonly HeadingReading[]): ReadHeading[] =>
     readings.map((one) => {
       const [heading, readAs, remark] = headingInWords(list, one);

@@ -1,4 +1,7 @@
+import { plainText } from "../functions/arguments/argumentKind";
+import { ownHeadingsOf, type OwnHeadings } from "../functions/arguments/ownHeadings";
 import { ownColumns } from "./fillPlan";
+import type { OwnHeading } from "./rosterAnswers";
 import type { SelectedList } from "./workbookHost";
 
 /** The codes of errors as Excel gives them to a page: as text. */
@@ -33,4 +36,18 @@ export function headingsBeyond(list: SelectedList): readonly string[] {
     .map((heading, index) => ({ text: String(heading).trim(), index }))
     .filter(({ text, index }) => index > first && text !== "" && !own.includes(index))
     .map(({ text }) => text);
+}
+
+/** The meanings that the user has chosen, as the functions take them. */
+export function ownMeanings(own: readonly OwnHeading[]): OwnHeadings {
+  return ownHeadingsOf(own.map(([heading, means]) => ({ heading, means, place: "headings" })));
+}
+
+/** The meanings of headings that a list still has: the user may have changed a heading after choosing. */
+export function meaningsIn(
+  { headings }: SelectedList,
+  own: readonly OwnHeading[]
+): readonly OwnHeading[] {
+  const present = new Set(headings.map((heading) => plainText(String(heading))));
+  return own.filter(([heading]) => present.has(plainText(heading)));
 }

@@ -1,6 +1,6 @@
 import { ownColumns } from "./fillPlan";
 import { writtenBefore } from "./listColumns";
-import { passed } from "./ownList";
+import { meaningsIn, passed } from "./ownList";
 import type { OwnHeading } from "./rosterAnswers";
 import type { SelectedList } from "./workbookHost";
 
@@ -22,6 +22,6 @@ export function paneList(list: SelectedList): PaneList {
     ...list,
     headings: list.headings.map((heading, index) => (answers.has(index) ? "" : heading)),
     rows: list.rows.map((row) => row.map(passed)),
-    own: writtenBefore(list)?.own ?? [],
+    own: meaningsIn(list, writtenBefore(list)?.own ?? []),
   };
 }

@@ -1,5 +1,6 @@
 import type { AnswerLook } from "./answerLook";
 import type { NewSheet } from "./newSheet";
+import type { SheetTop } from "./sheetTop";
 
 /** A table of the workbook. */
 export interface TablePlace {
@@ -82,7 +83,7 @@ export class NotDone extends Error {
   override readonly name = "NotDone";
 }
 
-/** What the guide can do to a workbook: read the selected cell, fill an empty one, add a sheet, recalculate. It never overwrites a value. */
+/** What the guide can do to a workbook. It never overwrites a value. */
 export interface WorkbookHost {
   selectedCell(): Promise<SelectedCell>;
   /**
@@ -107,7 +108,6 @@ export interface WorkbookHost {
   selectedList?(): Promise<SelectedList>;
   /**
    * Tells whenever another cell is selected or a cell of the workbook changes, at most a few times a second.
-   *
    * @param moved - Called without arguments.
    * @returns Ends it.
    */
@@ -132,6 +132,8 @@ export interface WorkbookHost {
    * @throws NotDone when a cell that would be written is not empty.
    */
   fillColumns?(list: SelectedList, columns: readonly FormulaColumn[]): Promise<FilledColumns>;
+  /** The first cells of each sheet that is not hidden. */
+  sheetTops?(): Promise<readonly SheetTop[]>;
   /** Selects a cell and shows its sheet. */
   goTo?(cell: { readonly sheet: string; readonly address: string }): Promise<void>;
   /**

@@ -1,14 +1,18 @@
+import { parseCalendarDate } from "../calendar/calendarDate";
 import { BLANK_CHECK, blankHabit, blankSentence } from "./blankCheck";
 import { calculationSheet } from "./calculationSheet";
 import { ClientListTool } from "./clientListTool";
 import type { Diagnosis } from "./diagnosis";
+import type { PaneSettings } from "./rosterAnswers";
 import type { WorkbookHost } from "./workbookHost";
 
 /** What {@link WorkbookTools} works on. */
 interface WorkbookToolsProps {
   readonly workbook: WorkbookHost;
-  /** The as-of date of a new client list, such as 2026-04-01. */
+  /** The date on what is made, such as 2026-04-01. */
   readonly today: () => string;
+  /** What applies to every client; `undefined` while the as-of date is not complete. */
+  readonly settings: PaneSettings | undefined;
   readonly diagnosis?: Diagnosis | undefined;
   /** Does the work and says what was done or why not. */
   readonly run: (work: () => Promise<string>) => void;
@@ -18,16 +22,17 @@ interface WorkbookToolsProps {
 export const RECALCULATE = "Recalculate this workbook";
 
 /** The buttons that change the workbook. */
-export function WorkbookTools({ workbook, today, diagnosis, run }: WorkbookToolsProps) {
+export function WorkbookTools({ workbook, today, settings, diagnosis, run }: WorkbookToolsProps) {
   return (
     <>
-      <ClientListTool workbook={workbook} today={today} run={run} />
+      <ClientListTool workbook={workbook} settings={settings} run={run} />
       <div class="buttons">
         <fluent-button
           onClick={() => {
             run(async () => {
               const cell = await workbook.selectedCell();
-              return `Added the sheet ${await workbook.addSheet(calculationSheet(cell))}.`;
+              const sheet = calculationSheet(cell, parseCalendarDate(today()));
+              return `Added the sheet ${await workbook.addSheet(sheet)}.`;
             });
           }}
         >

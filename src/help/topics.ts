@@ -1,6 +1,7 @@
 import { coverageDateText } from "../addin/coverageDate";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS } from "../functions/arguments/clientListHeadings";
 import { ITEM_KINDS, ITEM_LABELS, UNCLEAR_LABELS } from "../functions/arguments/itemLabels";
+import { OWNER_WORDS } from "../functions/arguments/labelOwner";
 import type { RuleTableSummary } from "../rules/ruleTables";
 import { ALL_ERRORS } from "./errorHelp";
 import { EXCEL_LIMITS, FIRST_RUN } from "./excelNotes";
@@ -72,6 +73,7 @@ export function topics(help: Help): readonly Topic[] {
         "A net operating loss carryforward is the amount that this year may deduct, after the limit of 80% of taxable income. A capital loss carryover counts as long-term unless it is entered as short-term. A qualified charitable distribution is part of the retirement distributions entered.",
         "The foreign tax credit, education credits and the credit for the elderly are entered as amounts, after their own limits. The refundable part of the American opportunity credit is a refundable credit.",
         "A note of your own can follow a label, in parentheses or after a dash with spaces around it: `W-2 (Ana)`, `wages - Ana`. If an item is entered in several rows, LIABILITYLINES lists them one by one. A note that may change what the label means, such as `withholding (state)`, is not accepted.",
+        `Words that say whose document it is need no parentheses, before or after the label: ${OWNER_WORDS.join(", ")}. Nor does the number of a document: \`W-2 husband\`, \`spouse W-2\`, \`W-2 #2\`. A number that can also be that of a box, such as \`W-2 2\`, needs the \`#\`.`,
         ...ITEM_KINDS.map(({ title, items }) => ({
           title,
           terms: nameTerms(Object.values<readonly string[]>(items)),
@@ -96,7 +98,7 @@ export function topics(help: Help): readonly Topic[] {
       title: "Client list headings",
       summary: "The column headings that ROSTER reads.",
       blocks: [
-        "The columns of a client list can be in any order. The words of a heading can be in any order too, shortened as usual (`Est. tax`, `Total pmts`, `W/H`, `Res. state`), with the tax year, a unit or punctuation. A column with another heading is not used; `ROSTERHEADINGS` shows how each heading is read. The list must have the estimated total tax and the payments: their total, or their parts.",
+        "The columns of a client list can be in any order. The words of a heading can be in any order too, shortened as usual (`Est. tax`, `Total pmts`, `W/H`, `Res. state`), with the tax year, a unit or punctuation. A column with another heading is not used, nor is one with a percent sign in its heading, except a target or a cushion: `90% paid` is an answer, and the payments need a heading such as `Total payments`. `ROSTERHEADINGS` shows how each heading is read. The list must have the estimated total tax and the payments: their total, or their parts.",
         { terms: nameTerms(Object.values(CLIENT_LIST_HEADINGS)) },
         `Parts of the payments, which are added if there is no column with their total: ${PAYMENT_PARTS.join(", ")}.`,
       ],

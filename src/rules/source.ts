@@ -1,4 +1,5 @@
 import sources from "../../rules/sources.json";
+import { parseCalendarDate, type CalendarDate } from "../calendar/calendarDate";
 import type { Confidence } from "./schema/parts";
 
 /** Where an entry comes from. */
@@ -16,7 +17,13 @@ export interface WrittenSource {
   readonly confidence: Confidence;
 }
 
-const documents: Readonly<Record<string, { readonly cite: string }>> = sources.documents;
+const documents: Readonly<Record<string, { readonly cite: string; readonly read: string }>> =
+  sources.documents;
+
+/** The date on which the document of a source was read; `undefined` if it is not listed. */
+export function readOn({ document }: Source): CalendarDate | undefined {
+  return parseCalendarDate(documents[document]?.read ?? "");
+}
 
 /** A place that names several sections before it names another document: "219(f)(3) and 223(d)(4)(B)". */
 const SEVERAL_SECTIONS = /^[^;]*(?:,| and) \d/;

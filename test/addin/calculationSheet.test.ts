@@ -133,7 +133,7 @@ describe("the sheet with a calculation", () => {
     expect(name).toBe("Calculation H2");
     expect(cells).toEqual([
       [`="Regular due date"&IF(ISTEXT('Clients'!A2),": "&'Clients'!A2,"")`],
-      ["Cell Clients!H2, 4/1/2026"],
+      ["Cell Clients!H2, made on 4/1/2026"],
       ["An estimate, not tax advice. It changes with the cells it refers to."],
       [],
       ["Entered", "Value"],

@@ -7,10 +7,12 @@ import { ClientPane, selectedClient } from "../../src/addin/clientPane";
 import { STAGES_BY_URGENCY, statusLook } from "../../src/addin/clientStatus";
 import { ClientView } from "../../src/addin/clientView";
 import { LetterView } from "../../src/addin/letterView";
+import { noticeAt, useNotices } from "../../src/addin/notice";
 import { paneList } from "../../src/addin/paneList";
 import { StatusMark } from "../../src/addin/statusMark";
 import { TroubleList } from "../../src/addin/troubleList";
 import { TypedClientView } from "../../src/addin/typedClient";
+import { usePaneSettings } from "../../src/addin/usePaneSettings";
 import { NotDone, type WorkbookHost } from "../../src/addin/workbookHost";
 import { practiceFacts } from "./practiceFacts";
 import { changed, listOf, rowOf, sampleList, settingsOn } from "./sampleList";
@@ -145,11 +147,15 @@ describe("the practice in the pane", () => {
   });
 });
 
+/** The first part of the pane on a date. */
+function Pane({ workbook: host, today }: { workbook?: WorkbookHost; today: string }) {
+  const notices = useNotices(undefined);
+  return <ClientPane workbook={host} pane={usePaneSettings(() => today)} notices={notices} />;
+}
+
 describe("the pane without a client", () => {
   it("says why, and offers year, state by name, and filer type with their dates at once", () => {
-    const text = textOf(
-      <ClientPane workbook={undefined} today={() => "2026-04-01"} run={nothing} />
-    );
+    const text = textOf(<Pane today="2026-04-01" />);
     expect(text).toContain("Look up due dates");
     expect(text).toContain("Maine");
     expect(text).toMatch(/Due 4\/15\/2026 With an extension 10\/15\/2026 Pay by 4\/15\/2026/);
@@ -157,16 +163,24 @@ describe("the pane without a client", () => {
   });
 
   it("says what is missing of the date", () => {
-    const text = textOf(<ClientPane workbook={undefined} today={() => ""} run={nothing} />);
+    const text = textOf(<Pane today="" />);
     expect(text).toContain("The as-of date is not complete. Enter month, day and year.");
+  });
+
+  it("has a button that shows the client list where the host can look for it", () => {
+    const host = {
+      ...workbook,
+      sheetTops: () => Promise.resolve([]),
+      goTo: () => Promise.resolve(),
+    };
+    expect(textOf(<Pane workbook={host} today="2026-04-01" />)).toContain("Go to the client list");
+    expect(textOf(<Pane workbook={workbook} today="2026-04-01" />)).not.toContain("Go to");
   });
 
   it("has a button to read the selection where the host has no selection events", () => {
     const host = { ...workbook, selectedList: () => Promise.resolve(sampleList) };
     const text = (others: Partial<WorkbookHost>) =>
-      textOf(
-        <ClientPane workbook={{ ...host, ...others }} today={() => "2026-04-01"} run={nothing} />
-      );
+      textOf(<Pane workbook={{ ...host, ...others }} today="2026-04-01" />);
     expect(text({})).toContain("Show the selected client");
     expect(text({ followSelection: () => nothing })).not.toContain("Show the selected client");
   });
@@ -176,6 +190,13 @@ describe("the pane without a client", () => {
     expect(selectedClient(list, settings)).toBe(
       "The selected list is not a client list. The first row has no heading for total payments. Add that column."
     );
+    for (const headings of [
+      ["Status", "Count"],
+      ["#N/A", "Count"],
+    ])
+      expect(selectedClient(listOf(headings, [["filed", 3]]), settings)).toBe(
+        "To see a client, select a cell in the client's row. A client list has headings such as Client, Total tax and Total payments."
+      );
     expect(selectedClient({ ...sampleList, selectedRow: undefined }, settings)).toBe(
       "Select the row of a client."
     );
@@ -185,6 +206,24 @@ describe("the pane without a client", () => {
 
   it("asks for nothing while no amount is typed", () => {
     expect(textOf(<TypedClientView settings={settings} />)).not.toMatch(/blank|dollar amount/);
+  });
+});
+
+describe("a notice", () => {
+  const said = { text: "Selected cell D3.", isSettled: true };
+
+  it("belongs to the row that is selected once the action is over, and goes with it", () => {
+    const settled = noticeAt(said, "Clients 3 1");
+    expect(settled.text).toBe("Selected cell D3.");
+    expect(noticeAt(settled, "Clients 3 1")).toBe(settled);
+    expect(noticeAt(settled, "Clients 3 2").text).toBe("");
+    expect(noticeAt(settled, "").text).toBe("");
+  });
+
+  it("stays while the action moves the selection", () => {
+    const moving = { ...said, isSettled: false };
+    expect(noticeAt(moving, "Clients 3 1")).toBe(moving);
+    expect(noticeAt(moving, "Clients 3 2")).toBe(moving);
   });
 });
 

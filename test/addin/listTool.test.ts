@@ -8,6 +8,7 @@ import {
 import { listCheck } from "../../src/addin/listFaults";
 import { listReading, MEANINGS, withMeaning } from "../../src/addin/listReading";
 import { headingsBeyond, usersOwn } from "../../src/addin/ownList";
+import { paneList } from "../../src/addin/paneList";
 import { roster } from "../../src/functions/season/roster";
 import { inventedLists, keptLists } from "../fixtures/invented/clientLists";
 import { listOf, settingsOn } from "./sampleList";
@@ -95,19 +96,27 @@ describe("the columns of answers", () => {
 
   it("tell settings, answers and meanings when the list is used again", () => {
     const rated = settingsOn("2026-04-20", "7%");
-    const own = [['The "liab"', "Estimated total tax"]] as const;
-    const columns = answerColumnsOf(list, rated, USUAL_ANSWERS, own);
+    const own = [['The "prior" tax', "Prior year tax"]] as const;
+    const headings = [...FIRST, own[0][0]];
+    const mine = listOf(headings, [[...ABBOTT, 1]]);
+    const columns = answerColumnsOf(mine, rated, USUAL_ANSWERS, own);
     const written = {
-      ...list,
-      headings: [...FIRST, ...columns.map(({ heading }) => heading), "Remarks"],
-      rows: [[...ABBOTT, ...columns.map(() => 1), "late"]],
-      formulas: [[...FIRST.map(() => ""), ...columns.map(({ formulas }) => formulas[0] ?? ""), ""]],
+      ...mine,
+      headings: [...headings, ...columns.map(({ heading }) => heading), "Remarks"],
+      rows: [[...ABBOTT, 1, ...columns.map(() => 1), "late"]],
+      formulas: [
+        [...headings.map(() => ""), ...columns.map(({ formulas }) => formulas[0] ?? ""), ""],
+      ],
     };
     expect(writtenBefore(written)).toEqual({ settings: rated, answers: USUAL_ANSWERS, own });
-    expect(usersOwn(written).headings).toEqual(FIRST);
+    expect(usersOwn(written).headings).toEqual(headings);
     expect(headingsBeyond(written)).toEqual(["Remarks"]);
     expect(answerColumnsOf(written, rated, USUAL_ANSWERS, own)).toEqual(columns);
-    expect(writtenBefore(list)).toBeUndefined();
+    expect(writtenBefore(mine)).toBeUndefined();
+    // The user has changed the heading since: the pane no longer uses its meaning, which the functions would refuse.
+    const renamed = { ...written, headings: written.headings.with(FIRST.length, "Other") };
+    expect(paneList(written).own).toEqual(own);
+    expect(paneList(renamed).own).toEqual([]);
     const edited = written.formulas.map((row) =>
       row.map((one) => one.replace('"4/20/2026"', "$Z$1"))
     );

@@ -1,6 +1,7 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { USUAL_ANSWERS } from "../../src/addin/listColumns";
+import { lookOf, USUAL_ANSWERS } from "../../src/addin/listColumns";
+import { pixelsOfWidth } from "../../src/demo/sheet/sheetSizes";
 import { roster } from "../../src/functions/season/roster";
 import { columnLetters } from "../../src/host/cellAddress";
 import { inventedLists, keptLists } from "../fixtures/invented/clientLists";
@@ -17,6 +18,7 @@ interface GridRange {
 interface GridSheet {
   getRange(address: string): GridRange;
   getActiveRange(): { getA1Notation(): string } | null;
+  getColumnWidth(column: number): number;
 }
 interface GridBook {
   getActiveSheet(): GridSheet;
@@ -139,7 +141,7 @@ describe("the tool for client lists in the demo sheet", () => {
       await press("Use my list");
       await status().toMatch(/^Check how your headings are read/);
       await enter("list-year", "2025");
-      await enter("list-date", "4/20/2026");
+      await enter("as-of", "2026-04-20");
       await press("Write the answers");
       await status().toMatch(/^Added 12 columns in /);
       const expected = roster(cells as unknown[][], 2025, "4/20/2026", "", chosen);
@@ -189,12 +191,24 @@ describe("the tool for client lists in the demo sheet", () => {
     ]);
     await expect.poll(() => select("A2")).toBe(true);
     await press("Use my list");
-    await enter("list-date", "4/1/2026");
+    await enter("as-of", "2026-04-01");
     await press("Write the answers");
     const said = page.locator("#said");
     await status().toMatch(
       /^Added 12 columns in D1:O2\. Select Undo \d times to take this back\.$/
     );
+    const widthOf = (column: string): Promise<number> =>
+      page.evaluate(
+        (index) =>
+          (globalThis as DemoPage).demoSheet.grid.api
+            .getActiveWorkbook()
+            .getActiveSheet()
+            .getColumnWidth(index),
+        column.charCodeAt(0) - "A".charCodeAt(0)
+      );
+    // Next deadline is a sentence, and Balance due an amount.
+    expect(await widthOf("L")).toBe(pixelsOfWidth(lookOf("Next deadline").width));
+    expect(await widthOf("F")).toBeLessThan(await widthOf("L"));
     const steps = Number(/Undo (\d)/.exec((await said.textContent()) ?? "")?.[1]);
     await expect.poll(() => values("F2")).toEqual([[5000]]);
     await expect.poll(() => select("A2")).toBe(true);
@@ -209,7 +223,7 @@ describe("the tool for client lists in the demo sheet", () => {
     await press("Use my list");
     await press("Write the answers");
     await status().toMatch(/^Added 12 columns in D1:O2\./);
-    await enter("list-date", "5/1/2026");
+    await enter("as-of", "2026-05-01");
     await press("Write the answers");
     await status().toMatch(/^Updated 12 columns in D1:O2\./);
     await expect
@@ -244,7 +258,7 @@ describe("the tool for client lists in the demo sheet", () => {
   });
 
   it("builds a client list that calculates a client typed into its second row", async () => {
-    await enter("list-date", "4/1/2026");
+    await enter("as-of", "2026-04-01");
     await enter("list-year", "2025");
     await press("Build a client list");
     await status().toMatch(/^Added the sheet Clients 2\./);

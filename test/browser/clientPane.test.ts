@@ -132,6 +132,16 @@ async function setAsOf(date: string): Promise<void> {
 }
 
 describe("the pane beside a client list", () => {
+  it("opens on a sheet without one, says what to select, and goes to it", async () => {
+    await expect
+      .poll(() => textOf("#client .why"))
+      .toMatch(/^To see a client, select a cell in the client's row\./);
+    expect(await page.locator("#client .error").count()).toBe(0);
+    await button("Go to the client list").click();
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Alder");
+    await said().toBe("");
+  });
+
   it("shows the client of the row that is clicked", async () => {
     await clickClient("Bramble");
     expect(await textOf("#client .now")).toBe("Past due47 days ago");
@@ -178,6 +188,16 @@ describe("the pane beside a client list", () => {
       return book.getSheetByName("Clients")?.getRange(address).getValues()[0]?.[0];
     }, cell);
     expect([serial("2026-04-13"), "4/13/2026"]).toContain(written);
+  });
+
+  it("lets what it said go with the client, and not before", async () => {
+    await said().toMatch(/for Bramble\. Next: pay by/);
+    await show("Clients", addressOf("Bramble", "State"));
+    await expect.poll(() => page.locator("#client-title").textContent()).toBe("Bramble");
+    await said().toMatch(/for Bramble\. Next: pay by/);
+    await clickClient("Anise");
+    await said().toBe("");
+    await clickClient("Bramble");
   });
 
   it("names the column that a list lacks for an event", async () => {

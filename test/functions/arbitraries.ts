@@ -286,11 +286,12 @@ const LIKELY: Readonly<Record<string, (story: Story) => fc.Arbitrary<unknown>>> 
     ranges(story, fc.constantFrom("Client", "balance due", "Status", "Unreadable", "Letter")),
   "own-headings": () =>
     fc.constantFrom<unknown>(
-      [["Remarks", "not used"]],
+      [["State", "not used"]],
       [
-        ["Liab", "Total tax"],
+        [" estimated  total TAX", "Total tax"],
         ["", ""],
       ],
+      [["Remarks", "not used"]],
       [["Liab"]]
     ),
   "period-rows": periodBlocks,

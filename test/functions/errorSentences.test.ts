@@ -228,8 +228,8 @@ const BAD_INPUT: readonly (readonly [formula: string, sentence: string])[] = [
     'items row 1: "K-1" can mean several items. Enter "partnership income", "rental income", "interest", "ordinary dividends" or "long-term gain".',
   ],
   [
-    '=EXT.LIABILITY(2025,"S",{"W-2 husband",1})',
-    'items row 1: "W-2 husband" is not a recognized label. Enter "wages", with a note of your own in parentheses.',
+    '=EXT.LIABILITY(2025,"S",{"W-2 Ana",1})',
+    'items row 1: "W-2 Ana" is not a recognized label. Enter "wages", with a note of your own in parentheses.',
   ],
   [
     '=EXT.LIABILITY(2025,"S",{"n/a",1})',

@@ -34,5 +34,5 @@ export function addClientDetailSheet(workbook: Workbook, clients: readonly Sampl
   putFormula(sheet, `A${CHARGES}`, charges("CHARGELINES"));
   putLabel(sheet, "D3", "Penalties and interest (planned)");
   putFormula(sheet, "F3", charges("CHARGES"), MONEY_FORMAT);
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

@@ -1,5 +1,6 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { fillFormula } from "../../addin/clientList";
+import { fillFormula, WHOLE_NUMBER, type CalculatedColumn } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT, PERCENT_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
 import { CLIENTS_SHEET, clientColumn, FIRST_ROW } from "./clientsSheet";
@@ -8,9 +9,29 @@ import { FILLED_COLUMNS, ORDINARY_COLUMNS } from "./sampleColumns";
 import { putFormula, styleHeadings } from "./sheetStyle";
 
 /** The sheet's name. */
-const COLUMN_FORMULAS_SHEET = "Column formulas";
+export const COLUMN_FORMULAS_SHEET = "Column formulas";
 
 const COLUMNS = [...FILLED_COLUMNS, ...ORDINARY_COLUMNS];
+/** Widths in characters, by the number format: as narrow as the answers allow, so that two printed pages hold all columns. */
+const WIDTHS: Readonly<Record<string, number>> = {
+  [DATE_FORMAT]: 11,
+  [MONEY_FORMAT]: 12,
+  [WHOLE_NUMBER]: 7,
+  [PERCENT_FORMAT]: 9,
+};
+/** Widths of columns of text whose longest answer is not a status. */
+const TEXT_WIDTHS: Readonly<Record<string, number>> = { "Payment status": 22 };
+const STATUS_WIDTH = 13;
+const YES_NO = /^(Extension|90%|Filed)/;
+const YES_NO_WIDTH = 10;
+/** In points: four lines of a heading. */
+const HEADING_HEIGHT = 62;
+
+function widthOf({ heading, format }: CalculatedColumn): number {
+  if (YES_NO.test(heading)) return YES_NO_WIDTH;
+  return WIDTHS[format] ?? TEXT_WIDTHS[heading] ?? STATUS_WIDTH;
+}
+
 /** The defined names of what applies to every client. The sheet's suggested payment has no cushion; a column of its own has one. */
 const SETTINGS = {
   "as-of date": "AsOf",
@@ -72,16 +93,22 @@ export function addColumnFormulasSheet(workbook: Workbook, clients: readonly Sam
   sheet.getCell("A1").value = "Client";
   sheet.getColumn(1).width = 14;
   putSpill(sheet, 1, cells("Client"), lastRow);
-  for (const [index, { heading, width, format, formula }] of COLUMNS.entries()) {
+  for (const [index, calculated] of COLUMNS.entries()) {
+    const { heading, format, formula } = calculated;
     const column = index + 2;
-    sheet.getColumn(column).width = width;
+    sheet.getColumn(column).width = widthOf(calculated);
     const isChanging = heading === WITH_CUSHION;
     sheet.getCell(1, column).value = isChanging ? { formula: CUSHION_HEADING } : heading;
-    for (let row = FIRST_ROW; row <= lastRow; row += 1) sheet.getCell(row, column).numFmt = format;
+    for (let row = FIRST_ROW; row <= lastRow; row += 1) {
+      sheet.getCell(row, column).numFmt = format;
+      // A text begins apart from the number to its left.
+      if (format === "General")
+        sheet.getCell(row, column).alignment = { horizontal: "left", indent: 1 };
+    }
     const filled = fillFormula(formula, SETTINGS, cells);
     if (index < FILLED_COLUMNS.length) putFormula(sheet, cellAddress(FIRST_ROW, column), filled);
     else putSpill(sheet, column, filled, lastRow);
   }
-  styleHeadings(sheet, 1, 48);
-  setPage(sheet, { headingRows: "1:1" });
+  styleHeadings(sheet, 1, HEADING_HEIGHT);
+  setPage(sheet, { headingRows: "1:1", headingColumns: "A:A", pagesWide: 2 });
 }

@@ -86,5 +86,5 @@ export function addComparePaymentsSheet(
     { row: below + 1, column: left },
     { rows: SHARES.length + 1, columns: DATES.length + 1 }
   );
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

@@ -87,5 +87,5 @@ export function addCostOfWaitingSheet(
   putFormula(sheet, `C${planned}`, `IF(${CHOICE.validExtension}="yes",${listed},"")`, MONEY_FORMAT);
   putFormula(sheet, `D${planned}`, `IF(${CHOICE.validExtension}="yes","",${listed})`, MONEY_FORMAT);
   styleTotal(sheet, planned, 5);
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

@@ -73,5 +73,5 @@ export function addPartialPaymentsSheet(
     `EXT.EFFECTIVERATE(${taxYear},${totalTax},${paidOnTime},${CHOICE.paidOn},${filedOn},${validExtension},${filer},AssumedRate,,${postponement})`,
     PERCENT_FORMAT
   );
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

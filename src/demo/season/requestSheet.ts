@@ -147,5 +147,6 @@ export function addRequestSheet(
       vertical: "top",
       wrapText: true,
     };
-  setPage(sheet, { pagesTall: 1 });
+  // A sheet of one client alone has the client's name.
+  setPage(sheet, { pagesTall: 1, hasClientTitle: chosen.name !== chosen.client });
 }

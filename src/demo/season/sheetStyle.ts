@@ -1,11 +1,14 @@
 import type { Cell, Worksheet } from "@cj-tech-master/excelts";
+import { HEADING_COLORS, INPUT_COLOR } from "../../addin/newSheet";
 import { columnLetters } from "../../host/cellAddress";
 
 /** A font that names no family is shown in another one than the other cells. */
 const FONT = { name: "Calibri", family: 2, size: 11, scheme: "minor" } as const;
-/** The green of the pane. */
-const HEADING_FILL = "FF16645A";
-const INPUT_FILL = "FFFFF7DC";
+/** A color of the pane, such as #16645A, as a file has it: with its opacity, which is full. */
+const inFile = (color: string): string => color.replace("#", "FF");
+const HEADING_FILL = inFile(HEADING_COLORS.fill);
+const HEADING_TEXT = inFile(HEADING_COLORS.text);
+const INPUT_FILL = inFile(INPUT_COLOR);
 const NOTE_COLOR = "FF5A6664";
 const LINE = { style: "thin", color: { argb: "FFB9C6C3" } } as const;
 
@@ -21,7 +24,7 @@ export function styleLink(cell: Cell): void {
 
 /** Styles one cell of a row of headings. */
 export function styleHeading(cell: Cell): void {
-  cell.font = { ...FONT, bold: true, color: { argb: "FFFFFFFF" } };
+  cell.font = { ...FONT, bold: true, color: { argb: HEADING_TEXT } };
   cell.fill = { type: "pattern", pattern: "solid", fgColor: { argb: HEADING_FILL } };
   cell.alignment = { wrapText: true, vertical: "middle" };
 }

@@ -70,5 +70,5 @@ export function addSuggestedPaymentSheet(
       MONEY_FORMAT
     );
   styleTotal(sheet, total, 4);
-  setPage(sheet);
+  setPage(sheet, { hasClientTitle: true });
 }

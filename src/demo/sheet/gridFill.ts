@@ -17,8 +17,8 @@ import { openWorkbook } from "./gridCells";
 import { shownCells } from "./gridList";
 import { pixelsOfWidth } from "./sheetSizes";
 
-/** The most characters of a column's width: the columns of one change have the same. */
-const MOST_WIDTH = 16;
+/** The library's command that changes columns. Its own method for widths takes one width for all columns of a change. */
+const SET_COLUMNS = "sheet.command.set-col-data";
 
 type Sheet = ReturnType<ReturnType<typeof openWorkbook>["getActiveSheet"]>;
 
@@ -41,6 +41,7 @@ function cellOf(formula: string, { format, isNew }: PlannedColumn): ICellData {
 
 /** Writes columns that are beside each other, and returns how many changes that took. */
 function writeRun(
+  grid: Grid,
   sheet: Sheet,
   { headingRow, rows }: SelectedList,
   run: readonly PlannedColumn[]
@@ -60,12 +61,19 @@ function writeRun(
     sheet.insertColumnsAfter(sheet.getMaxColumns() - 1, first + run.length - sheet.getMaxColumns());
     changes += 1;
   }
-  sheet.getRange(headingRow - 1, first, cells.length, run.length).setValues(cells);
-  const width = pixelsOfWidth(Math.min(MOST_WIDTH, Math.max(...run.map((one) => one.width))));
-  if (isNew && run.some((_one, index) => sheet.getColumnWidth(first + index) < width)) {
-    sheet.setColumnWidths(first, run.length, width);
+  const narrow = run
+    .map(({ width }, index) => ({ column: first + index, w: pixelsOfWidth(width) }))
+    .filter(({ column, w }) => sheet.getColumnWidth(column) < w);
+  // The widths come first: by them the grid finds the height of a row whose headings are wrapped.
+  if (isNew && narrow.length > 0) {
+    grid.api.syncExecuteCommand(SET_COLUMNS, {
+      unitId: openWorkbook(grid).getId(),
+      subUnitId: sheet.getSheetId(),
+      columnData: Object.fromEntries(narrow.map(({ column, w }) => [column, { w }])),
+    });
     changes += 1;
   }
+  sheet.getRange(headingRow - 1, first, cells.length, run.length).setValues(cells);
   return changes;
 }
 
@@ -100,6 +108,6 @@ export function fillColumns(
     at(cells).map((line) => line.slice(right, right + added));
   refuseFilled(list, beside(values));
   refuseFilled(list, beside(formulas));
-  const undoSteps = runsOf(planned).reduce((sum, run) => sum + writeRun(sheet, list, run), 0);
+  const undoSteps = runsOf(planned).reduce((sum, run) => sum + writeRun(grid, sheet, list, run), 0);
   return { address: filledAddress(list, planned), updated: planned.length - added, undoSteps };
 }

@@ -1,4 +1,5 @@
 import type { ICellData } from "@univerjs/core";
+import { TOP_COLUMNS, TOP_ROWS, type SheetTop } from "../../addin/sheetTop";
 import { NotDone, type SelectedList } from "../../addin/workbookHost";
 import { listAround, type SheetCells } from "../../addin/listArea";
 import type { CellValue } from "../../host/cellValues";
@@ -45,6 +46,24 @@ export function shownCells(grid: Grid): SheetCells {
     return asExcelGives(filled ? valueOf(filled, true) : valueOf(cell, isAnswer));
   });
   return { sheet: sheet.getSheetName(), top: 1, left: 1, values, formulas };
+}
+
+/** The first cells of each sheet of the grid that is not hidden. */
+export function readTops(grid: Grid): readonly SheetTop[] {
+  return openWorkbook(grid)
+    .getSheets()
+    .filter((sheet) => !sheet.isSheetHidden())
+    .map((sheet) => ({
+      sheet: sheet.getSheetName(),
+      values: sheet
+        .getRange(
+          0,
+          0,
+          Math.min(TOP_ROWS, sheet.getMaxRows()),
+          Math.min(TOP_COLUMNS, sheet.getMaxColumns())
+        )
+        .getValues(),
+    }));
 }
 
 /**

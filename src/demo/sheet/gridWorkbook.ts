@@ -5,7 +5,7 @@ import { NotDone, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
 import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
 import { fillColumns } from "./gridFill";
-import { readList } from "./gridList";
+import { readList, readTops } from "./gridList";
 import type { Grid } from "./grid";
 import type { GridPlace } from "./gridAnswers";
 import { cellAt, openWorkbook, selectedPlace } from "./gridCells";
@@ -114,6 +114,7 @@ export function gridWorkbook(grid: Grid): WorkbookHost {
       await Promise.resolve();
       enterValue(grid, ...given);
     },
+    sheetTops: async () => Promise.resolve(readTops(grid)),
     goTo: async (cell) => {
       await Promise.resolve();
       goTo(grid, cell);

@@ -4,7 +4,8 @@ import { rowsOf } from "../cells/columns";
 import { InputError } from "../cells/inputError";
 import { optional, readArgument, type RangeKind } from "./argumentKind";
 import type { ClientListField } from "./clientListHeadings";
-import { readHeadings, type HeadingReading, type OwnHeadings } from "./readHeadings";
+import type { OwnHeadings } from "./ownHeadings";
+import { readHeadings, type HeadingReading } from "./readHeadings";
 import { dollars } from "./dollars";
 import { yesOrNo } from "./yesNo";
 

@@ -1,14 +1,8 @@
 import { shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { nearName } from "./closestName";
-
-/** A label as it is compared: lower case, with a space for everything but letters and digits. */
-function plainLabel(label: string): string {
-  return label
-    .toLowerCase()
-    .replace(/[^a-z0-9]+/g, " ")
-    .trim();
-}
+import { ownedLabels, type OwnedLabel } from "./labelOwner";
+import { plainLabel } from "./plainLabel";
 
 /** Words of a note that may change what any label means. */
 const MEANINGFUL: readonly string[] = [
@@ -103,7 +97,8 @@ function beginning(text: string, known: ReadonlyMap<string, unknown>): string | 
 
 /**
  * A reader of the labels that a preparer can enter, in any case and with any spacing or punctuation, and with a note of the preparer's
- * own after the label, in parentheses or after a dash: `W-2 (Ana)`, `wages - Ana`.
+ * own after the label, in parentheses or after a dash: `W-2 (Ana)`, `wages - Ana`. Words that say whose document it is need neither:
+ * `W-2 husband`, `spouse W-2`, `W-2 #2`.
  *
  * @param labels - The labels of each name.
  * @returns A function of the place and the text of a label that returns its name. It throws an InputError with the closest label where
@@ -124,13 +119,20 @@ export function labelReader<Name extends string>({
   );
   const first = (name: Name): string => of[name][0] ?? name;
 
+  const meansSeveral = (place: string, text: string, names: readonly Name[]): InputError =>
+    new InputError(
+      place,
+      `${shown(text)} can mean several items. Enter ${inWords(names.map(first))}.`
+    );
+  const mattersTo = (place: string, text: string, name: Name): InputError =>
+    new InputError(
+      place,
+      `The note in ${shown(text)} may change the meaning of "${first(name)}". Enter the label for what it is, or another note.`
+    );
   const nameOf = (place: string, label: string, text: string): Name | undefined => {
     const meant = several.get(plainLabel(label));
     if (meant === undefined) return known.get(plainLabel(label))?.name;
-    throw new InputError(
-      place,
-      `${shown(text)} can mean several items. Enter ${inWords(meant.map(first))}.`
-    );
+    throw meansSeveral(place, text, meant);
   };
   const nameOfNoted = (place: string, text: string, noted: Noted): Name | undefined => {
     const together = known.get(plainLabel(`${noted.note} ${noted.label}`));
@@ -138,10 +140,20 @@ export function labelReader<Name extends string>({
     const name = nameOf(place, noted.label, text);
     if (name === undefined) return undefined;
     if (!noteMatters(noted.note, name) && !changesMeaning(noted, name, known.values())) return name;
-    throw new InputError(
-      place,
-      `The note in ${shown(text)} may change the meaning of "${first(name)}". Enter the label for what it is, or another note.`
-    );
+    throw mattersTo(place, text, name);
+  };
+  const nameOfOwned = (
+    place: string,
+    text: string,
+    { label, note, box }: OwnedLabel
+  ): Name | undefined => {
+    const name = nameOf(place, label, text);
+    if (name === undefined) return undefined;
+    const ofBox = [...known].filter(([one]) => box && one.startsWith(`${label} box ${box}`));
+    const names = [...new Set([name, ...ofBox.map(([, { name: other }]) => other)])];
+    if (names.length > 1) throw meansSeveral(place, text, names);
+    if (noteMatters(note, name)) throw mattersTo(place, text, name);
+    return name;
   };
 
   return (place, text) => {
@@ -149,6 +161,10 @@ export function labelReader<Name extends string>({
     if (whole !== undefined) return whole;
     for (const noted of withNotes(text)) {
       const name = nameOfNoted(place, text, noted);
+      if (name !== undefined) return name;
+    }
+    for (const owned of ownedLabels(text)) {
+      const name = nameOfOwned(place, text, owned);
       if (name !== undefined) return name;
     }
     const label = plainLabel(text.slice(0, LONGEST_NOTED));

@@ -5,6 +5,7 @@ import { plainText } from "./argumentKind";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS, type ClientListField } from "./clientListHeadings";
 import { closestName } from "./closestName";
 import { headingWords, namesNumber } from "./headingWords";
+import { refuseAbsent, type OwnHeadings } from "./ownHeadings";
 
 /** The columns that a client list must have. */
 const NEEDED: readonly ClientListField[] = ["totalTax", "payments"];
@@ -29,6 +30,16 @@ const meanings = once<ReadonlyMap<string, Meaning>>(
     ])
 );
 
+/** The columns whose cells can be a share of the tax. */
+const SHARES: readonly Meaning[] = ["target", "cushion"];
+
+/** What a heading means by itself. A share in percent is no amount: "90% paid" is an answer of ROSTER, and no payment. */
+function meaningByItself(heading: string, taxYear: number): Meaning | undefined {
+  const meaning = meanings().get(keyOf(heading, taxYear));
+  if (meaning === undefined || !/%|\b(percent|pct)\b/i.test(heading)) return meaning;
+  return SHARES.includes(meaning) ? meaning : undefined;
+}
+
 /** How one heading of a client list is read. */
 export interface HeadingReading {
   /** Position of the column, counted from 0. */
@@ -43,18 +54,16 @@ export interface HeadingReading {
 /** What the user enters for a heading that is not to be used. */
 export const NOT_USED = "not used";
 
-/** The headings of the user for columns that are named otherwise, such as "Fed 1040 liab" for "Total tax". */
-export type OwnHeadings = ReadonlyMap<string, string>;
-
 function meaningOf(
   name: string,
   heading: string,
   taxYear: number,
   own: OwnHeadings
 ): Meaning | undefined {
-  const given = own.get(plainText(heading));
-  const meaning = meanings().get(keyOf(given ?? heading, taxYear));
-  if (given === undefined || meaning !== undefined || plainText(given) === NOT_USED) return meaning;
+  const given = own.get(plainText(heading))?.means;
+  if (given === undefined) return meaningByItself(heading, taxYear);
+  const meaning = meanings().get(keyOf(given, taxYear));
+  if (meaning !== undefined || plainText(given) === NOT_USED) return meaning;
   throw new InputError(
     name,
     `${shown(given)} is not a heading that is read, so ${shown(heading)} cannot mean it. Enter a heading such as Total tax, or not used.`
@@ -92,7 +101,8 @@ export function meaningsOf(
  * Reads the headings of a client list. The parameters are those of {@link meaningsOf}.
  *
  * @returns How each heading is read, in order; blank ones are left out.
- * @throws InputError when two headings mean the same column, or a required one is missing.
+ * @throws InputError when two headings mean the same column, a required one is missing, or the list does not have a heading of the
+ *   user's own.
  */
 export function readHeadings(
   name: string,
@@ -100,6 +110,7 @@ export function readHeadings(
   listYear: number | undefined,
   own: OwnHeadings = new Map()
 ): readonly HeadingReading[] {
+  refuseAbsent(headings, own);
   const withTotal = dropCounted(name, meaningsOf(name, headings, listYear, own));
   const found = dropNumbers(withTotal);
   for (const [position, { field, heading, isPart }] of found.entries()) {
@@ -143,8 +154,9 @@ function latestYearIn(headings: readonly unknown[]): number {
 
 /** How many cells of a row are headings of a client list, by which the row of the headings is found. */
 export function headingsRead(cells: readonly unknown[]): number {
-  return cells.filter((cell) => typeof cell === "string" && meanings().has(keyOf(cell, ANY_YEAR)))
-    .length;
+  return cells.filter(
+    (cell) => typeof cell === "string" && meaningByItself(cell, ANY_YEAR) !== undefined
+  ).length;
 }
 
 /** Parts of the payments are not added to a column that has their total. */

@@ -30,8 +30,10 @@ const itemReader = once(() =>
   labelReader({
     of: ITEM_LABELS,
     unclear: UNCLEAR_LABELS,
-    // A payment with a state in its note is probably not a federal one.
-    noteMatters: (note, item) => isPayment(item) && isState(postalCode(note)),
+    // A payment with a state in its note is probably not a federal one, and a number beside persons may be their number or age.
+    noteMatters: (note, item) =>
+      (isPayment(item) && isState(postalCode(note))) ||
+      (MOST_PERSONS[item] !== undefined && /^(no )?\d+$/.test(note)),
   })
 );
 
@@ -120,10 +122,11 @@ export const returnRows: RangeKind<readonly EnteredItem[]> = {
   id: "item-rows",
   title: "Rows of label and amount",
   description:
-    "A range of two columns, a label and dollars in each row, in any order. Repeated labels add up, blank rows are ignored, and case and punctuation do not matter. A note of your own can follow a label, in parentheses or after a dash with spaces around it: `W-2 (Ana)`, `wages - Ana`. If labels are not recognized or can mean several items, the error message gives their rows and the labels to use. Qualified dividends are part of ordinary dividends, and early distributions are part of retirement distributions or pensions: given alone, they count as income. Include a qualified charitable distribution in retirement distributions; it is subtracted from them. Carryovers and credits are positive amounts. For gains, business profit, rents, partnerships and other income, a negative amount is a loss.",
+    "A range of two columns, a label and dollars in each row, in any order. Repeated labels add up, blank rows are ignored, and case and punctuation do not matter. A note of your own can follow a label, in parentheses or after a dash with spaces around it: `W-2 (Ana)`, `wages - Ana`. Whose document it is, or which of several, needs neither: `W-2 husband`, `spouse W-2`, `W-2 #2`. If labels are not recognized or can mean several items, the error message gives their rows and the labels to use. Qualified dividends are part of ordinary dividends, and early distributions are part of retirement distributions or pensions: given alone, they count as income. Include a qualified charitable distribution in retirement distributions; it is subtracted from them. Carryovers and credits are positive amounts. For gains, business profit, rents, partnerships and other income, a negative amount is a loss.",
   accepted: [
     '{"wages",75750}',
     '{"W-2 (Ana)",50000;"W-2 (Bo)",41000}',
+    '{"W-2 husband",50000;"W-2 wife",41000}',
     '{"Schedule C",-2000;"K-1 ordinary income","$1,500";"children under 17",2}',
   ],
   notAccepted: ['{"wagse",100}', '{"K-1",1500}', '{"withholding (state)",900}', '{"wages"}'],

@@ -1,7 +1,8 @@
 import { yearOf } from "../../calendar/calendarDate";
 import { readArgument } from "../arguments/argumentKind";
 import { clientsOf, type ClientList, type ClientListRow } from "../arguments/clientList";
-import type { HeadingReading, OwnHeadings } from "../arguments/readHeadings";
+import type { OwnHeadings } from "../arguments/ownHeadings";
+import type { HeadingReading } from "../arguments/readHeadings";
 import { taxYear } from "../arguments/taxYear";
 import { BLANK, type AnswerCell } from "../cells/answerCell";
 import { cellValue, isBlankOrZero } from "../cells/cellValue";

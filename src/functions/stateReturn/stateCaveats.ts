@@ -3,7 +3,17 @@ import {
   type StateRulePart,
 } from "../../calculation/stateReturn/stateRuleReliability";
 import type { TaxYear } from "../../calculation/taxYear";
+import { shortDate } from "../../calendar/writtenDate";
+import { readOn } from "../../rules/source";
 import { citation } from "../cells/answerCell";
+
+/** Says that a text bears no tax year. A later edition can differ, so that the preparer needs the date on which it was read. */
+function withoutYear({ source }: StateRulePart): string {
+  const date = readOn(source);
+  return date === undefined
+    ? "text without a tax year"
+    : `text read on ${shortDate(date)} shows no tax year`;
+}
 
 /**
  * What to confirm before a part of a state's rule is used, in short: the age of its text, a report in its place, a doubt.
@@ -20,7 +30,7 @@ export function stateCaveats(taxYear: TaxYear, part: StateRulePart): readonly st
   const ages = {
     current: [],
     older: [`text for tax year ${year}`],
-    undated: ["text without a tax year"],
+    undated: [withoutYear(part)],
   };
   return [
     ...(confidence === "secondary" ? ["secondary source"] : []),

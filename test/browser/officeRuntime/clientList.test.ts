@@ -80,7 +80,7 @@ describe("the tool for client lists and the invented lists", () => {
       await put(cells);
       await press(USE);
       await status().toMatch(/^Check how your headings are read/);
-      await enter("list-date", "4/20/2026");
+      await enter("as-of", "2026-04-20");
       await enter("list-year", "2025");
       await press(WRITE);
       await status().toMatch(/^Added \d+ columns in .*\. One Undo takes this back\.$/);
@@ -153,8 +153,9 @@ describe("the tool for client lists and Microsoft's object model", () => {
       .locator("select[aria-label='Read Fed liab as']")
       .selectOption("Estimated total tax");
     await expect.poll(() => problem.count()).toBe(0);
-    await enter("list-date", "4/1/2026");
-    await enter("list-rate", "7%");
+    await enter("as-of", "2026-04-01");
+    await excel.addin.locator("#client summary", { hasText: "Interest after" }).click();
+    await enter("assumed-rate", "7%");
     await press(WRITE);
     await status().toMatch(/^Added 12 columns/);
     const { cells } = await firstSheet();
@@ -162,12 +163,11 @@ describe("the tool for client lists and Microsoft's object model", () => {
     expect(cells[`1,${at}`]?.formula).toBe(
       '=EXT.ROSTERROWS($A$1:$C$1,$A2:$C2,2025,"4/1/2026","7%","Balance due",{"Fed liab","Estimated total tax"})'
     );
-    await enter("list-date", "5/1/2026");
+    await enter("as-of", "2026-05-01");
     await press(USE);
-    await status().toMatch(/^The list has answers from this tool/);
-    expect(await excel.addin.locator("#list-date").inputValue()).toBe("4/1/2026");
-    expect(await excel.addin.locator("#list-rate").inputValue()).toBe("7%");
-    await enter("list-date", "5/1/2026");
+    await status().toBe(
+      "The list has answers from this tool, as of 4/1/2026 with an assumed rate of 7%. If you write them again, they take the as-of date and the assumed rate at the top of this pane."
+    );
     await press(WRITE);
     await status().toMatch(/^Updated 12 columns in D1:O2\./);
     const after = await firstSheet();
@@ -254,7 +254,7 @@ describe("the tool for client lists and Microsoft's object model", () => {
   });
 
   it("builds a client list whose rows are calculated, with marked inputs", async () => {
-    await enter("list-date", "4/1/2026");
+    await enter("as-of", "2026-04-01");
     await enter("list-year", "2025");
     await press("Build a client list");
     await status().toBe("Added the sheet Clients 2. Replace the example with your clients.");

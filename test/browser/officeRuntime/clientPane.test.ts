@@ -73,6 +73,16 @@ describe("the pane and a client list in Excel", () => {
     expect(excel.seen.errors).toEqual([]);
   });
 
+  it("goes to the client list from a cell outside it", async () => {
+    await openWith(LIST, 30);
+    await text("#client-title").toBe("Look up due dates");
+    await press("Go to the client list");
+    await text("#client-title").toBe("Abbott");
+    const { active } = await excel.inPage((page) => page.book, null);
+    expect(active).toEqual({ sheet: "Clients", row: 1, column: 0 });
+    expect(excel.seen.errors).toEqual([]);
+  });
+
   it("does not write into a protected sheet, and says so", async () => {
     await openWith(LIST, 1);
     await text("#client-title").toBe("Abbott");

@@ -331,6 +331,7 @@ function worksheetOf(book: ModelBook, sheet: ModelSheet): Member {
   return {
     Id: sheet.name,
     Name: sheet.name,
+    Visibility: "Visible",
     Protection: { Protected: sheet.isProtected },
     GetRange: (address?: string) => rangeAt(book, sheet, address ?? "A1"),
     GetRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>

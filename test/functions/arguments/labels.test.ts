@@ -4,6 +4,7 @@ import {
   ITEM_LABELS,
   UNCLEAR_LABELS,
 } from "../../../src/functions/arguments/itemLabels";
+import { OWNER_WORDS } from "../../../src/functions/arguments/labelOwner";
 import {
   paymentItems,
   returnItems,
@@ -132,7 +133,7 @@ describe("a note after a label", () => {
     );
   });
 
-  it.each(["W-2 husband", "wages Ana", "1099-INT First Bank"])(
+  it.each(["wages Ana", "1099-INT First Bank", "W-2 2024"])(
     "needs parentheses or a dash: %s",
     (label) => {
       expect(refusal(label)).toMatch(/, with a note of your own in parentheses\.$/);
@@ -142,6 +143,64 @@ describe("a note after a label", () => {
   it("after no known label is refused with the closest label", () => {
     expect(refusal("witholding (Ana)")).toMatch(/is not a recognized label/);
     expect(refusal(`wages (${"x".repeat(500)})`)).toMatch(/is not a recognized label/);
+  });
+});
+
+// The taxpayer, the spouse or both: the ownership codes of Form 1040 workpapers (memory of the trade).
+describe("a word that says whose document it is", () => {
+  it.each([
+    ["W-2 husband", "wages"],
+    ["W-2 wife", "wages"],
+    ["W-2 spouse", "wages"],
+    ["W-2, taxpayer", "wages"],
+    ["W-2 his", "wages"],
+    ["husband's W-2", "wages"],
+    ["SPOUSE W-2", "wages"],
+    ["W-2 T", "wages"],
+    ["W-2 S 2", "wages"],
+    ["W-2 #2", "wages"],
+    ["W-2 no. 3", "wages"],
+    ["wages 2", "wages"],
+    ["W-2 1", "wages"],
+    ["1099-INT joint", "interest"],
+    ["J 1099-INT", "interest"],
+    ["1099-DIV #2", "ordinaryDividends"],
+    ["W-2 box 2 wife", "withholding"],
+    ["federal withholding S", "withholding"],
+    ["S corporation income T", "partnershipIncome"],
+    ["65 or older spouse", "aged"],
+  ])("needs no parentheses: %s is %s", (label, item) => {
+    expect(read([label, 1])).toEqual({ [item]: "1" });
+  });
+
+  it.each(OWNER_WORDS)("can be beside each label: %s", (word) => {
+    for (const { written, item } of Object.entries(ITEM_LABELS).map(([name, all]) => ({
+      written: all[0] ?? "",
+      item: name,
+    })))
+      for (const label of [`${written} ${word}`, `${word} ${written}`])
+        expect(read([label, 1])).toEqual({ [item]: "1" });
+  });
+
+  // Form W-2: box 2 is federal income tax withheld. Form 1099-INT: box 8 is tax-exempt interest. Form 1099-DIV: box 2a, capital gain.
+  it.each([
+    ["W-2 2", '"wages" or "withholding"'],
+    ["1099-INT 8", '"interest" or "tax-exempt interest"'],
+    ["1099-DIV 2", '"ordinary dividends" or "long-term gain"'],
+  ])("a number that can be that of a box is refused: %s", (label, items) => {
+    expect(refusal(label)).toBe(`items row 1: "${label}" can mean several items. Enter ${items}.`);
+  });
+
+  it.each([
+    ["K-1 spouse", /can mean several items/],
+    ["spouse 1099-R", /can mean several items/],
+    ["children 2", /may change the meaning of "children under 17"/],
+    ["over 65 #2", /may change the meaning of "65 or older"/],
+    ["spouse", /is not a recognized label/],
+    ["husband wife", /is not a recognized label/],
+    ["W-2 husband Ana", /, with a note of your own in parentheses\.$/],
+  ])("leaves what is not clear unclear: %s", (label, sentence) => {
+    expect(refusal(label)).toMatch(sentence);
   });
 });
 

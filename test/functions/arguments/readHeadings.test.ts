@@ -4,6 +4,7 @@ import {
   PAYMENT_PARTS,
   type ClientListField,
 } from "../../../src/functions/arguments/clientListHeadings";
+import { ownHeadingsOf } from "../../../src/functions/arguments/ownHeadings";
 import { readHeadings } from "../../../src/functions/arguments/readHeadings";
 import { InputError } from "../../../src/functions/cells/inputError";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
@@ -74,12 +75,24 @@ describe("the headings of a client list", () => {
       "clientList",
       ["Fed 1040 liab", "Pd in", "Who"],
       2025,
-      new Map([
-        ["fed 1040 liab", "Total tax"],
-        ["pd in", "Total payments"],
+      ownHeadingsOf([
+        { heading: "fed 1040 liab", means: "Total tax", place: "headings row 1" },
+        { heading: "Pd  In", means: "Total payments", place: "headings row 2" },
       ])
     );
     expect(read.map(({ field }) => field)).toEqual(["totalTax", "payments", undefined]);
+  });
+
+  it.each([
+    ["90% paid", undefined],
+    ["% paid", undefined],
+    ["Paid (percent)", undefined],
+    ["90% of total tax", undefined],
+    ["Cushion %", "cushion"],
+    ["Target (% of tax)", undefined],
+    ["Target %", "target"],
+  ])("with a percent are no amount: %s", (heading, field) => {
+    expect(oneOf(heading, ...NEEDED)).toBe(field);
   });
 
   it("that mean the same column are refused", () => {

@@ -77,7 +77,7 @@ describe("ROSTER", () => {
         5,
         "request or file, and pay, by 4/15/2026",
         0,
-        "Ohio extension: text without a tax year",
+        "Ohio extension: text read on 11/26/2026 shows no tax year",
         "",
       ],
       [
@@ -107,7 +107,7 @@ describe("ROSTER", () => {
         5,
         "pay by 4/15/2026",
         0,
-        "California extension: text for tax year 2024; text without a tax year",
+        "California extension: text for tax year 2024; text read on 11/26/2026 shows no tax year",
         "",
       ],
     ]);
@@ -129,7 +129,7 @@ describe("ROSTER", () => {
     [
       "sources that disagree",
       { state: "DE" },
-      "Delaware extension: secondary source; text without a tax year; its sources disagree on the request and the percent to pay",
+      "Delaware extension: secondary source; text read on 11/25/2026 shows no tax year; its sources disagree on the request and the percent to pay",
     ],
     ["a request on paper", { state: "TX", method: "paper" }, PAPER],
     [
@@ -140,14 +140,14 @@ describe("ROSTER", () => {
     [
       "a rule and an address",
       { state: "OH", method: "paper" },
-      `Ohio extension: text without a tax year. ${PAPER}`,
+      `Ohio extension: text read on 11/26/2026 shows no tax year. ${PAPER}`,
     ],
     ["an address that the chart does not have", { state: "MP", method: "paper" }, NO_ADDRESS],
     ["paper without a state", { method: "paper" }, ""],
     [
       "a request that was mailed",
       { state: "OH", method: "paper", requestedOn: "2026-04-01" },
-      "Ohio extension: text without a tax year",
+      "Ohio extension: text read on 11/26/2026 shows no tax year",
     ],
     ["a filed return", { state: "OH", method: "paper", filedOn: "2026-04-01" }, ""],
     // The methods of 2026 are not in their table, the state rules are.

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { CLIENT_LIST_HEADINGS } from "../../../src/functions/arguments/clientListHeadings";
+import { ROSTER_HEADINGS } from "../../../src/functions/season/rosterColumns";
 import { rosterHeadings } from "../../../src/functions/season/rosterHeadings";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
 import { messyLists } from "../../fixtures/invented/messyLists";
@@ -19,6 +20,21 @@ describe("ROSTERHEADINGS", () => {
       );
       const checked = rows.filter(([, , remark]) => String(remark).startsWith("Check"));
       expect(checked.map(([heading]) => heading)).toEqual(suspect);
+    }
+  );
+
+  // Answers that were copied as values into a list are no entries. These headings are of an answer and of an entry.
+  const BOTH = ["Client", "Method", "First installment"];
+  it.each(ROSTER_HEADINGS.filter((heading) => !BOTH.includes(heading)))(
+    "does not read the heading of an answer as an entry: %s",
+    (heading) => {
+      for (const written of [heading, `${heading} (calculated)`, `${heading} (with 5% cushion)`]) {
+        const list = [
+          [written, "Total tax", "Total payments"],
+          [1, 20000, 15000],
+        ];
+        expect(rosterHeadings(list, 2025)[1]?.slice(0, 2)).toEqual([written, "not used"]);
+      }
     }
   );
 

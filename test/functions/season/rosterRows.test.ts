@@ -1,6 +1,8 @@
+import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { roster } from "../../../src/functions/season/roster";
 import { ROSTER_HEADINGS } from "../../../src/functions/season/rosterColumns";
+import { rosterHeadings } from "../../../src/functions/season/rosterHeadings";
 import { rosterRows } from "../../../src/functions/season/rosterRows";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
 import { answerOf, badInput, inCell } from "../sheet";
@@ -48,6 +50,46 @@ describe("ROSTERROWS", () => {
     const own = [["Fed liab", "Total tax"]];
     const headings = [["Client", "Fed liab", "Payments"]];
     expect(rosterRows(headings, rows, 2025, AS_OF, null, [["Balance due"]], own)).toEqual([[5000]]);
+  });
+
+  it("refuses a meaning for a heading that the list does not have", () => {
+    const own = [
+      ["", ""],
+      ["Fed liab", "Total tax"],
+    ];
+    const sentence = badInput(
+      'headings row 2: "Fed liab" is not a heading of the list. Enter one of its headings: "Client", "Total tax", "Payments".'
+    );
+    const rows = [["Alder", 20000, 15000]];
+    expect(
+      answerOf(() => rosterRows(HEADINGS, rows, 2025, AS_OF, null, [["Balance due"]], own))
+    ).toEqual(sentence);
+    const list = [...HEADINGS, ...rows];
+    expect(answerOf(() => roster(list, 2025, AS_OF, null, [["Balance due"]], own))).toEqual(
+      sentence
+    );
+    expect(answerOf(() => rosterHeadings(list, 2025, own))).toEqual(sentence);
+  });
+
+  it("refuses any such meaning, whatever the case and spacing, and takes those of the list", () => {
+    const rows = [["Alder", 20000, 15000]];
+    const answer = (heading: string): unknown =>
+      answerOf(() =>
+        rosterRows(HEADINGS, rows, 2025, AS_OF, null, [["Balance due"]], [[heading, "not used"]])
+      );
+    const present = ["", "client", "total tax", "payments"];
+    const absent = fc
+      .string({ maxLength: 60 })
+      .filter((heading) => !present.includes(heading.trim().toLowerCase()));
+    fc.assert(
+      fc.property(absent, (heading) => {
+        const { code, message } = answer(heading) as { code: string; message: string };
+        expect(code).toBe("#VALUE!");
+        expect(message).toMatch(/^headings row 1: /);
+        expect(message.length).toBeLessThan(250);
+      })
+    );
+    expect(answer(" CLIENT ")).toEqual([[5000]]);
   });
 
   it("refuses rows of another width, and more than one row of headings", () => {

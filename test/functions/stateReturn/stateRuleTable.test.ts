@@ -32,7 +32,7 @@ describe("STATERULE", () => {
     ]);
     for (const row of table.slice(1))
       expect(row[3]).toBe(
-        "New York IT-370, instructions, undated copy of the current page (text without a tax year)"
+        "New York IT-370, instructions (text read on 11/25/2026 shows no tax year)"
       );
   });
 
@@ -163,7 +163,7 @@ describe("STATERULE", () => {
   it("names no form where there is none, and marks a text that was not read", () => {
     expect(rows(2025, "AL").get("Request form")?.[2]).toBe("none");
     expect(rows(2025, "AL").get("Penalty")?.[3]).toBe(
-      "Reports of state penalties and interest, Alabama (secondary source; text without a tax year)"
+      "Reports of state penalties and interest, Alabama (secondary source; text read on 11/26/2026 shows no tax year)"
     );
     expect(rows(2025, "KS").get("Penalty")?.[3]).toBe(
       "No state text seen, Kansas: penalty (unverified: check the official text)"
