@@ -112,11 +112,7 @@ export default tseslint.config(
   syntax(["test/**/*.{ts,tsx}"], noClock, noInstant, noSkippedTest),
   // The workbook library takes dates as Date, and a second implementation must not use CalendarDate.
   syntax(["test/demo/**", "test/secondOpinion/**"], noClock, noSkippedTest),
-  syntax(
-    ["src/calendar/**", "src/demo/season/sheetStyle.ts", "src/demo/season/currentExcelFile.ts"],
-    noClock,
-    noDynamicImport
-  ),
+  syntax(["src/calendar/**", "src/demo/season/sheetStyle.ts"], noClock, noDynamicImport),
   // A new client list starts with the date of the reader.
   syntax(["src/addin/addin.tsx"], noDynamicImport),
   ...layers,

@@ -1,4 +1,5 @@
 import { catalog } from "../functions/catalog";
+import { formulaPieces } from "../host/formulaPieces";
 
 /** The table function that shows the calculation of each function, and the positions of the arguments that it takes if not all. */
 const LINES: Readonly<Record<string, readonly [lines: string, positions?: readonly number[]]>> = {
@@ -51,21 +52,18 @@ export function argumentsOf(inside: string): {
   const parts: string[] = [];
   let depth = 0;
   let start = 0;
-  let quoted = false;
-  for (let at = 0; at < inside.length; at++) {
-    const character = inside[at];
-    if (character === '"') quoted = !quoted;
-    if (quoted) continue;
-    if (character === "(" || character === "{") depth++;
-    else if (character === "}") depth--;
-    else if (character === ")" && depth > 0) depth--;
-    else if (character === ")") return { parts: [...parts, inside.slice(start, at)], end: at };
-    else if (character === "," && depth === 0) {
+  let at = 0;
+  for (const { kind, text } of formulaPieces(inside)) {
+    const mark = kind === "punctuation" ? text : "";
+    if (depth === 0 && (mark === "," || mark === ")")) {
       parts.push(inside.slice(start, at));
+      if (mark === ")") return { parts, end: at };
       start = at + 1;
-    }
+    } else if (mark === "(" || mark === "{") depth += 1;
+    else if (mark === ")" || mark === "}") depth -= 1;
+    at += text.length;
   }
-  return { parts: [...parts, inside.slice(start)], end: inside.length };
+  return { parts: [...parts, inside.slice(start)], end: at };
 }
 
 /** The cell of a column that belongs to a row of the answer; any other range stays as it is. */

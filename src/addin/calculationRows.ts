@@ -57,7 +57,7 @@ const RANGE = /^(?:(?:'(?:[^']|'')+'|[\w.]+)!)?\$?[A-Z]{1,3}\$?\d+:\$?[A-Z]{1,3}
  * @example
  * inWords("postponementBegins") //=> "Postponement begins"
  */
-export function inWords(name: string): string {
+function inWords(name: string): string {
   const words = name.replaceAll(/[A-Z]/g, (letter) => ` ${letter.toLowerCase()}`);
   return (words.charAt(0).toUpperCase() + words.slice(1)).replace(/\bagi\b/i, "AGI");
 }

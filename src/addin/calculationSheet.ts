@@ -7,7 +7,8 @@ import { answerLook } from "./answerLook";
 import { CALCULATED, calculationOf, calledName } from "./calculationFormula";
 import { enteredRows, resultRow, stepRows } from "./calculationRows";
 import { withCellAddresses } from "./tableReferences";
-import { NotDone, type CellsLook, type NewSheet, type SelectedCell } from "./workbookHost";
+import type { CellsLook, NewSheet } from "./newSheet";
+import { NotDone, type SelectedCell } from "./workbookHost";
 
 /** Rows below the headings of the table that get its number formats; a longer one keeps those of the functions. */
 const FORMATTED_ROWS = 80;

@@ -1,6 +1,6 @@
 import { useEffect, useState } from "preact/hooks";
 import { cellOfClient } from "../functions/season/cellOfClient";
-import { ifReadable, rosterClientOf } from "./clientFacts";
+import { ifReadable, rosterClientOf } from "./clientReading";
 import { CostCurve } from "./costCurve";
 import type { ClientRow } from "./clientRow";
 import type { CostCurveInput } from "./costOnDate";
@@ -13,7 +13,7 @@ import { settingCells, type PaneSettings } from "./rosterAnswers";
  * @param settings - Default tax year, as-of date, assumed rate.
  * @returns The cells; `undefined` if one of them cannot be read.
  */
-export function curveInput(client: ClientRow, settings: PaneSettings): CostCurveInput | undefined {
+function curveInput(client: ClientRow, settings: PaneSettings): CostCurveInput | undefined {
   const shared = settingCells(settings);
   const cell = cellOfClient(client.row, { ...shared });
   return ifReadable(() => ({

@@ -2,11 +2,12 @@ import type { CalendarDate } from "../calendar/calendarDate";
 import { shortDate } from "../calendar/writtenDate";
 import { readDate } from "../functions/arguments/date";
 import { CLIENT_LIST_HEADINGS } from "../functions/arguments/clientListHeadings";
-import { clientFacts, ifReadable, type ClientFacts } from "./clientFacts";
+import { clientFacts, type ClientFacts } from "./clientFacts";
+import { ifReadable } from "./clientReading";
 import { addressIn, clientRow, columnOf, type ClientRow } from "./clientRow";
 import type { PaneSettings } from "./rosterAnswers";
 import { cellValue, isBlankOrZero, shown } from "../functions/cells/cellValue";
-import { DATE } from "./clientList";
+import { DATE_FORMAT } from "../functions/cells/answerCell";
 import { NotDone } from "./workbookHost";
 
 /** What can be recorded of a client, in the order in which it happens. */
@@ -93,7 +94,7 @@ export function eventEntry(
   return {
     cell: { sheet: list.sheet, address, was: asRead(list.rows[index]?.[column.index]) },
     value: date,
-    format: DATE,
+    format: DATE_FORMAT,
     sentence:
       `Entered ${shortDate(date)} in cell ${address} (${column.heading.trim()}) for ${after.name}. ${nextSentences(after, date, settings.asOf)}`.trim(),
   };

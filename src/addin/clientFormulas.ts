@@ -2,11 +2,14 @@ import type { ClientListField } from "../functions/arguments/clientListHeadings"
 import { cellValue, isBlankOrZero } from "../functions/cells/cellValue";
 import { shortDate } from "../calendar/writtenDate";
 import { calculationSheet } from "./calculationSheet";
-import { ifReadable, rosterClientOf, withPlan, type ClientFacts } from "./clientFacts";
-import { sheetName } from "./clientLetter";
+import type { ClientFacts } from "./clientFacts";
+import { ifReadable, rosterClientOf } from "./clientReading";
 import { addressIn, columnOf, type ClientRow } from "./clientRow";
 import type { PaneSettings } from "./rosterAnswers";
-import { NotDone, type NewSheet } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
+import { sheetName } from "./sheetName";
+import { withPlan } from "./waitingCost";
+import { NotDone } from "./workbookHost";
 
 type Reference = (field: ClientListField) => string;
 

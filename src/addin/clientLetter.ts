@@ -7,10 +7,12 @@ import { letterParagraphs, type LetterChoices } from "../functions/request/lette
 import { hostError } from "../functions/cells/hostError";
 import { NotInTableError } from "../rules/notInTableError";
 import { rulebook } from "../rules/rulebook";
-import { rosterClientOf } from "./clientFacts";
+import { rosterClientOf } from "./clientReading";
 import { sentenceAtCell, type ClientRow } from "./clientRow";
 import type { PaneSettings } from "./rosterAnswers";
-import { NotDone, type NewSheet } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
+import { sheetName } from "./sheetName";
+import { NotDone } from "./workbookHost";
 
 /** A blank to fill in by hand, where no name is entered for the greeting. */
 const BLANK_NAME = "____________________";
@@ -86,12 +88,11 @@ export function clientLetter(
 ): ClientLetter {
   try {
     const read = rosterClientOf(client, settings);
-    const { given, amounts, dates, record } = read;
-    const { totalTax, payments } = amounts;
+    const { given, totalTax, payments, dates, record } = read;
     const input = {
       ...readAll(clientPlan, given),
-      totalTax,
-      payments,
+      totalTax: totalTax(),
+      payments: payments(),
       dates: dates(),
       record: record(),
     };
@@ -145,15 +146,4 @@ export function letterSheet(
     isTable: false,
     page: { footer: `${name}, ${shortDate(asOf)}`, isLandscape: false, wrapsText: true },
   };
-}
-
-const MOST_CHARACTERS = 28;
-
-/** A name that Excel takes for a sheet: without the characters it refuses, and short enough for a number after it. */
-export function sheetName(wanted: string): string {
-  return wanted
-    .replace(/[[\]:*?/\\]/g, " ")
-    .replace(/^'+|'+$/g, "")
-    .slice(0, MOST_CHARACTERS)
-    .trim();
 }

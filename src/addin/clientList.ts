@@ -1,10 +1,7 @@
 import { FILER_TYPES } from "../calculation/filerType";
 import { STATES } from "../calculation/state";
+import { DATE_FORMAT, MONEY_FORMAT } from "../functions/cells/answerCell";
 
-/** Cell format of a date. */
-export const DATE = "m/d/yyyy";
-/** Cell format of an amount in dollars and cents. */
-export const MONEY = "#,##0.00";
 /** Cell format of a tax year or a count. */
 export const WHOLE_NUMBER = "0";
 
@@ -40,18 +37,18 @@ export const ENTERED_COLUMNS: readonly EnteredColumn[] = [
   { heading: "Tax year or fiscal year end", width: 12, format: WHOLE_NUMBER, example: 2025 },
   { heading: "State", width: 8, choices: STATES, example: "OH" },
   { heading: "Filer type", width: 14, choices: FILER_TYPES },
-  { heading: "Estimated total tax", width: 13, format: MONEY, example: 20000 },
-  { heading: "Total payments", width: 13, format: MONEY, example: 15000 },
-  { heading: "Paid with request", width: 13, format: MONEY, example: 3000 },
-  { heading: "Postponement begins", width: 14, format: DATE },
-  { heading: "Postponement ends", width: 14, format: DATE },
+  { heading: "Estimated total tax", width: 13, format: MONEY_FORMAT, example: 20000 },
+  { heading: "Total payments", width: 13, format: MONEY_FORMAT, example: 15000 },
+  { heading: "Paid with request", width: 13, format: MONEY_FORMAT, example: 3000 },
+  { heading: "Postponement begins", width: 14, format: DATE_FORMAT },
+  { heading: "Postponement ends", width: 14, format: DATE_FORMAT },
   { heading: "Valid extension", width: 10, choices: YES_NO, example: "yes" },
-  { heading: "Planned payment date", width: 12, format: DATE, example: "2026-10-15" },
-  { heading: "Planned filing date", width: 12, format: DATE, example: "2026-10-15" },
-  { heading: "Requested on", width: 12, format: DATE },
-  { heading: "Confirmed on", width: 12, format: DATE },
-  { heading: "Rejected on", width: 12, format: DATE },
-  { heading: "Filed on", width: 12, format: DATE },
+  { heading: "Planned payment date", width: 12, format: DATE_FORMAT, example: "2026-10-15" },
+  { heading: "Planned filing date", width: 12, format: DATE_FORMAT, example: "2026-10-15" },
+  { heading: "Requested on", width: 12, format: DATE_FORMAT },
+  { heading: "Confirmed on", width: 12, format: DATE_FORMAT },
+  { heading: "Rejected on", width: 12, format: DATE_FORMAT },
+  { heading: "Filed on", width: 12, format: DATE_FORMAT },
   { heading: "Still needed", width: 26 },
   { heading: "Notes", width: 44 },
 ];
@@ -68,14 +65,14 @@ function calculated(heading: string, format: string, formula: string): Calculate
 
 /** The columns of a client list that follow from the entered ones. */
 export const CALCULATED_COLUMNS: readonly CalculatedColumn[] = [
-  calculated("Regular due date", DATE, `EXT.DUE(${YEAR},${FILER},${POSTPONEMENT})`),
-  calculated("Extended due date", DATE, `EXT.EXTENDED(${YEAR},${FILER},${POSTPONEMENT})`),
-  calculated("Payment due date", DATE, `EXT.PAYBY(${YEAR},${FILER},${POSTPONEMENT})`),
-  calculated("Balance due", MONEY, `EXT.SHORTFALL(${TAX})`),
-  calculated("Suggested payment", MONEY, `EXT.SUGGEST(${TAX},{target},{cushion})`),
+  calculated("Regular due date", DATE_FORMAT, `EXT.DUE(${YEAR},${FILER},${POSTPONEMENT})`),
+  calculated("Extended due date", DATE_FORMAT, `EXT.EXTENDED(${YEAR},${FILER},${POSTPONEMENT})`),
+  calculated("Payment due date", DATE_FORMAT, `EXT.PAYBY(${YEAR},${FILER},${POSTPONEMENT})`),
+  calculated("Balance due", MONEY_FORMAT, `EXT.SHORTFALL(${TAX})`),
+  calculated("Suggested payment", MONEY_FORMAT, `EXT.SUGGEST(${TAX},{target},{cushion})`),
   calculated(
     "Penalties and interest (planned)",
-    MONEY,
+    MONEY_FORMAT,
     `EXT.CHARGES(${YEAR},${TAX}+{Paid with request},{Planned payment date},{Planned filing date},{Valid extension},${FILER},{assumed rate},,${POSTPONEMENT})`
   ),
   calculated(

@@ -18,12 +18,12 @@ interface ClientListToolProps {
 }
 
 /** The button that reads the selected list. */
-export const USE_LIST = "Use my list";
+const USE_LIST = "Use my list";
 /** The button that adds a sheet for a client list. */
-export const BUILD_LIST = "Build a client list";
+const BUILD_LIST = "Build a client list";
 
 /** The button that adds a sheet for the estimate of total tax. */
-export const LAY_OUT_ESTIMATE = "Lay out an estimate";
+const LAY_OUT_ESTIMATE = "Lay out an estimate";
 
 /** What applies to every client, with the tax year of the tool; a sentence if something is missing. */
 function settingsWith(pane: PaneSettings | undefined, taxYear: string): PaneSettings | string {

@@ -3,6 +3,7 @@ import { meaningsOf } from "../functions/arguments/readHeadings";
 import { clientFacts } from "./clientFacts";
 import { addressIn, clientRow, clientRows } from "./clientRow";
 import { ClientView } from "./clientView";
+import { EntryField } from "./formFields";
 import { GoToClients } from "./goToClients";
 import { useNoticePlace, type Notices } from "./notice";
 import { ownMeanings } from "./ownList";
@@ -104,17 +105,7 @@ export function ClientPane({ workbook, pane, notices }: ClientPaneProps) {
   return (
     <div ref={element} class="client-pane">
       <div class="fields as-of">
-        <div>
-          <label for="as-of">As-of date</label>
-          <input
-            id="as-of"
-            type="date"
-            value={asOf}
-            onInput={({ currentTarget }) => {
-              pane.setAsOf(currentTarget.value);
-            }}
-          />
-        </div>
+        <EntryField id="as-of" label="As-of date" isDate value={asOf} enter={pane.setAsOf} />
       </div>
       {workbook?.selectedList && !workbook.followSelection && (
         <fluent-button
@@ -162,13 +153,11 @@ export function ClientPane({ workbook, pane, notices }: ClientPaneProps) {
         )}
         <details class="more">
           <summary>Interest after the last published quarter</summary>
-          <label for="assumed-rate">Assumed annual rate, such as 7%, or latest (optional)</label>
-          <input
+          <EntryField
             id="assumed-rate"
+            label="Assumed annual rate, such as 7%, or latest (optional)"
             value={assumedRate}
-            onInput={({ currentTarget }) => {
-              pane.setAssumedRate(currentTarget.value);
-            }}
+            enter={pane.setAssumedRate}
           />
         </details>
       </section>

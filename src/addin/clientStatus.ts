@@ -10,7 +10,7 @@ export interface StatusLook {
 }
 
 /** The statuses as the pane shows them. */
-export const STATUS_LOOKS: Readonly<Record<Stage, StatusLook>> = {
+const STATUS_LOOKS: Readonly<Record<Stage, StatusLook>> = {
   "not requested": { words: "Not requested", urgency: "open" },
   unconfirmed: { words: "Requested, no proof yet", urgency: "warning" },
   rejected: { words: "Rejected, resend", urgency: "danger" },
@@ -20,7 +20,7 @@ export const STATUS_LOOKS: Readonly<Record<Stage, StatusLook>> = {
 };
 
 /** The status of a row whose record cannot be read. */
-export const UNREADABLE_LOOK: StatusLook = { words: "Cannot be read", urgency: "danger" };
+const UNREADABLE_LOOK: StatusLook = { words: "Cannot be read", urgency: "danger" };
 
 /** How a status is shown; `undefined` is a record that cannot be read. */
 export function statusLook(stage: Stage | undefined): StatusLook {

@@ -8,7 +8,8 @@ import type { ClientRow } from "./clientRow";
 import { LetterView } from "./letterView";
 import { RecordedEvents, RecordEvent } from "./recordEvent";
 import type { PaneSettings } from "./rosterAnswers";
-import type { NewSheet, WorkbookHost } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
+import type { WorkbookHost } from "./workbookHost";
 
 /** What {@link ClientView} shows and works on. */
 export interface ClientViewProps {

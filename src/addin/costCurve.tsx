@@ -71,6 +71,54 @@ function stepDates({ points }: Curve): readonly number[] {
   });
 }
 
+/** The slider with which the date of the figures is chosen. */
+function DateSlider({
+  id,
+  curve,
+  date,
+  choose,
+}: {
+  readonly id: string;
+  readonly curve: Curve;
+  readonly date: number;
+  readonly choose: (date: number) => void;
+}) {
+  const { points } = curve;
+  return (
+    <>
+      <label for={`${id}-date`}>Date of filing and paying</label>
+      <input
+        id={`${id}-date`}
+        type="range"
+        min={points[0]?.date}
+        max={points.at(-1)?.date}
+        value={date}
+        aria-valuetext={inSentence(date)}
+        aria-describedby={`${id}-keys`}
+        onInput={({ currentTarget }) => {
+          choose(Number(currentTarget.value));
+        }}
+        onKeyDown={(event) => {
+          const steps = stepDates(curve);
+          const next =
+            event.key === "PageUp"
+              ? steps.find((step) => step > date)
+              : event.key === "PageDown"
+                ? steps.findLast((step) => step < date)
+                : undefined;
+          if (next === undefined) return;
+          event.preventDefault();
+          choose(next);
+        }}
+      />
+      <small class="keys" id={`${id}-keys`}>
+        Arrow keys move by a day, Page Up and Page Down to the next change of a penalty.
+      </small>
+    </>
+  );
+}
+
+/** The two charts, the slider and the figures of the chosen date. */
 function Drawn({ curve }: { readonly curve: Curve }) {
   const id = useId();
   const { points, extendedDue, asOf, publishedThrough, assumedRate } = curve;
@@ -103,34 +151,7 @@ function Drawn({ curve }: { readonly curve: Curve }) {
           </div>
         ))}
       </div>
-      <label for={`${id}-date`}>Date of filing and paying</label>
-      <input
-        id={`${id}-date`}
-        type="range"
-        min={first}
-        max={last}
-        value={date}
-        aria-valuetext={inSentence(date)}
-        aria-describedby={`${id}-keys`}
-        onInput={({ currentTarget }) => {
-          setChosen(Number(currentTarget.value));
-        }}
-        onKeyDown={(event) => {
-          const steps = stepDates(curve);
-          const next =
-            event.key === "PageUp"
-              ? steps.find((step) => step > date)
-              : event.key === "PageDown"
-                ? steps.findLast((step) => step < date)
-                : undefined;
-          if (next === undefined) return;
-          event.preventDefault();
-          setChosen(next);
-        }}
-      />
-      <small class="keys" id={`${id}-keys`}>
-        Arrow keys move by a day, Page Up and Page Down to the next change of a penalty.
-      </small>
+      <DateSlider id={id} curve={curve} date={date} choose={setChosen} />
       <Figures id={id} curve={curve} date={date} />
       {test !== "" && (
         <p>

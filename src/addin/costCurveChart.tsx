@@ -26,6 +26,9 @@ interface CostCurveChartProps {
   readonly choose: (date: number) => void;
 }
 
+/** Where the lines across the chart end. */
+const RIGHT = SIZE.width - 1;
+
 /** The patterns of the parts, which tell them apart without their colors. */
 export function PartPatterns({ id }: { readonly id: string }) {
   return (
@@ -61,6 +64,24 @@ function Mark({ x, line, text, kind }: { x: number; line: number; text: string; 
   );
 }
 
+/** The amounts of the axis, each with a line across the chart. */
+function Amounts({ ticks, y }: { readonly ticks: readonly number[]; readonly y: Scale["y"] }) {
+  return (
+    <>
+      {ticks.map((tick, index) => (
+        <>
+          <line class="grid" x1={SIZE.left} x2={RIGHT} y1={y(tick)} y2={y(tick)} />
+          {(ticks.length < 5 || index % 2 === 0) && (
+            <text x={SIZE.left - 4} y={y(tick) + 3.5} text-anchor="end">
+              {axisAmount(tick, ticks[1] ?? tick)}
+            </text>
+          )}
+        </>
+      ))}
+    </>
+  );
+}
+
 /** The stack of penalties and interest in one of the two cases, drawn as a picture with a sentence that says what it shows. */
 export function CostCurveChart(props: CostCurveChartProps) {
   const { id, curve, scenario, scale, ticks, date, total, choose } = props;
@@ -72,7 +93,7 @@ export function CostCurveChart(props: CostCurveChartProps) {
   const assumed = points.filter((point) => point.date >= publishedThrough);
   const assumedText = assumedRate === undefined ? "" : `${percent(assumedRate)} assumed`;
   const lastExcused = points.findLast(({ extended }) => extended.isExcused);
-  const [right, middle] = [SIZE.width - 1, Math.round((first + last) / 2)];
+  const middle = Math.round((first + last) / 2);
   return (
     <svg
       class="chart"
@@ -87,16 +108,7 @@ export function CostCurveChart(props: CostCurveChartProps) {
       }}
     >
       <PartPatterns id={id} />
-      {ticks.map((tick, index) => (
-        <>
-          <line class="grid" x1={SIZE.left} x2={right} y1={y(tick)} y2={y(tick)} />
-          {(ticks.length < 5 || index % 2 === 0) && (
-            <text x={SIZE.left - 4} y={y(tick) + 3.5} text-anchor="end">
-              {axisAmount(tick, ticks[1] ?? tick)}
-            </text>
-          )}
-        </>
-      ))}
+      <Amounts ticks={ticks} y={y} />
       {COST_PARTS.toReversed().map((part) => {
         const fill = `url(#${id}-${part})`;
         return (
@@ -108,7 +120,7 @@ export function CostCurveChart(props: CostCurveChartProps) {
       })}
       <path class="total" d={totalPath(published, scale, scenario)} />
       <path class="total later" d={totalPath(assumed, scale, scenario)} />
-      <line class="axis" x1={SIZE.left} x2={right} y1={bottom} y2={bottom} />
+      <line class="axis" x1={SIZE.left} x2={RIGHT} y1={bottom} y2={bottom} />
       {extendedDue <= last && (
         <Mark
           x={x(extendedDue)}

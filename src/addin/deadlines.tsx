@@ -1,59 +1,13 @@
 import { useMemo, useState } from "preact/hooks";
 import { yearOf } from "../calendar/calendarDate";
-import { FILER_TYPES, type FilerType } from "../calculation/filerType";
-import { STATE_NAMES, STATES } from "../calculation/state";
+import { FILER_TYPES } from "../calculation/filerType";
 import { rulebook } from "../rules/rulebook";
 import { AnswerView } from "./answerView";
+import { ChoiceField, FILER_OPTIONS, STATE_OPTIONS } from "./formFields";
 import { liveAnswer, type ShownCell } from "./liveAnswer";
 
 /** The tax year whose deadlines are shown first: that of the latest Form 4868 in the rule tables. */
 const LATEST_YEAR = yearOf(rulebook.mailingAddresses.knownThrough);
-
-interface Option {
-  readonly value: string;
-  readonly text: string;
-}
-
-interface ChoiceProps {
-  readonly id: string;
-  readonly label: string;
-  readonly options: readonly Option[];
-  readonly chosen: string;
-  readonly choose: (value: string) => void;
-}
-
-const STATE_OPTIONS: readonly Option[] = [
-  { value: "", text: "any other" },
-  ...STATES.map((value) => ({ value, text: STATE_NAMES[value] ?? "outside the United States" })),
-];
-const FILER_TEXTS: Readonly<Record<FilerType, string>> = {
-  resident: "resident",
-  "out of country": "out of the country (line 8)",
-  nonresident: "nonresident without wages (line 9)",
-};
-const FILER_OPTIONS: readonly Option[] = FILER_TYPES.map((value) => ({
-  value,
-  text: FILER_TEXTS[value],
-}));
-
-function Choice({ id, label, options, chosen, choose }: ChoiceProps) {
-  return (
-    <div>
-      <label for={id}>{label}</label>
-      <select
-        id={id}
-        value={chosen}
-        onChange={({ currentTarget }) => {
-          choose(currentTarget.value);
-        }}
-      >
-        {options.map(({ value, text }) => (
-          <option value={value}>{text}</option>
-        ))}
-      </select>
-    </div>
-  );
-}
 
 /** The deadlines in two columns, so that the dates are in sight in a narrow pane. What else CALENDAR says is below each deadline. */
 export function DeadlineTable({
@@ -124,19 +78,19 @@ export function Deadlines() {
             }}
           />
         </div>
-        <Choice
+        <ChoiceField
           id="calendar-state"
           label="State of residence"
           options={STATE_OPTIONS}
-          chosen={state}
-          choose={setState}
+          value={state}
+          enter={setState}
         />
-        <Choice
+        <ChoiceField
           id="calendar-filer"
           label="Filer type"
           options={FILER_OPTIONS}
-          chosen={filerType}
-          choose={setFilerType}
+          value={filerType}
+          enter={setFilerType}
         />
       </div>
       <div aria-live="polite">

@@ -1,8 +1,8 @@
 import { MAY_BE_NEGATIVE, YES_OR_NO, type ReturnItem } from "../calculation/liability/returnItems";
 import { ITEM_KINDS, ITEM_LABELS, MOST_PERSONS } from "../functions/arguments/itemLabels";
 import { LEFT_OUT } from "../functions/liability/leftOut";
-import { MONEY } from "./clientList";
-import type { NewSheet } from "./workbookHost";
+import { MONEY_FORMAT } from "../functions/cells/answerCell";
+import type { NewSheet } from "./newSheet";
 
 type Row = readonly (string | number)[];
 
@@ -126,7 +126,7 @@ export function estimateSheet(taxYear: number, filingStatus = "single"): NewShee
       ["Calculation", entered(`EXT.LIABILITYLINES(${TAX_YEAR},${FILING_STATUS},${range("B:C")})`)],
     ],
     widths: [12, 44, 16, 60],
-    formats: ["", "", MONEY, ""],
+    formats: ["", "", MONEY_FORMAT, ""],
     choices: [[], [], [], []],
     headingRow: FIRST_ITEM_ROW - 1,
     isTable: false,

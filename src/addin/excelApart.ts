@@ -1,4 +1,4 @@
-import { freeName, removeSheet } from "./excelRequest";
+import { newSheetName, removeSheet } from "./excelRequest";
 
 const NAME = "Extension Season check";
 /** How long a formula may take, in steps of so many milliseconds. */
@@ -18,7 +18,7 @@ export async function calculateApart(
   context: Excel.RequestContext,
   formulas: readonly string[]
 ): Promise<readonly unknown[]> {
-  const name = await freeName(context, NAME);
+  const name = await newSheetName(context, NAME);
   try {
     const cells = context.workbook.worksheets.add(name).getRangeByIndexes(0, 0, 1, formulas.length);
     cells.formulas = [[...formulas]];

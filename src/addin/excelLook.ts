@@ -1,4 +1,4 @@
-import { HEADING_COLORS, type CellsLook } from "./workbookHost";
+import { HEADING_COLORS, type CellsLook } from "./newSheet";
 
 /** Gives a block of cells of a new sheet its look. */
 export function setLook(sheet: Excel.Worksheet, look: CellsLook): void {

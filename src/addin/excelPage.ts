@@ -1,5 +1,5 @@
 import { supports } from "./excelRequest";
-import type { NewSheet } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
 
 const PAGE_LAYOUT = ["ExcelApi", "1.9"] as const;
 

@@ -1,10 +1,9 @@
 import { version } from "../rules/version";
-import { NotDone } from "./workbookHost";
+import { freeSheetName } from "./sheetName";
 
 /** Requests whose changes are one step of Undo. */
 const UNDO_GROUPS = ["ExcelApi", "1.20"] as const;
 const SETTINGS = ["ExcelApi", "1.4"] as const;
-const MOST_SHEETS_OF_A_NAME = 99;
 /** The setting of the workbook with the version of the add-in that last changed it. */
 const VERSION_SETTING = "extensionSeasonVersion";
 
@@ -54,29 +53,15 @@ export async function notedVersion(context: Excel.RequestContext): Promise<strin
   return setting.isNullObject ? undefined : String(setting.value);
 }
 
-/**
- * A name for a new sheet.
- *
- * @param context - The request.
- * @param wanted - The name, to which a number is added if it is already in use.
- * @throws NotDone when too many names are in use.
- */
-export async function freeName(context: Excel.RequestContext, wanted: string): Promise<string> {
+/** The name of a new sheet: a number is added if the name is already in use. */
+export async function newSheetName(context: Excel.RequestContext, wanted: string): Promise<string> {
   const { worksheets } = context.workbook;
   worksheets.load("items/name");
   await context.sync();
-  const taken = new Set(worksheets.items.map(({ name }) => name.toLowerCase()));
-  const names = [
+  return freeSheetName(
     wanted,
-    ...Array.from(
-      { length: MOST_SHEETS_OF_A_NAME },
-      (_n, index) => `${wanted} ${String(index + 2)}`
-    ),
-  ];
-  const free = names.find((name) => !taken.has(name.toLowerCase()));
-  if (free === undefined)
-    throw new NotDone(`There are too many sheets named ${wanted}. Delete or rename some.`);
-  return free;
+    worksheets.items.map(({ name }) => name)
+  );
 }
 
 /** Takes away a sheet that is not needed any more, or that could not be written whole. */

@@ -7,7 +7,7 @@ import { insertFormula, POINTS_PER_CHARACTER } from "./excelInsert";
 import { setLook } from "./excelLook";
 import { setPage } from "./excelPage";
 import {
-  freeName,
+  newSheetName,
   inOneStep,
   inWorkbook,
   notedVersion,
@@ -15,13 +15,8 @@ import {
   removeSheet,
   supports,
 } from "./excelRequest";
-import {
-  INPUT_COLOR,
-  type NewSheet,
-  type SelectedCell,
-  type TablePlace,
-  type WorkbookHost,
-} from "./workbookHost";
+import { INPUT_COLOR, type NewSheet } from "./newSheet";
+import type { SelectedCell, TablePlace, WorkbookHost } from "./workbookHost";
 
 const SPILL_PARENTS = ["ExcelApi", "1.12"] as const;
 function bareAddress(address: string): string {
@@ -122,7 +117,7 @@ export const excelWorkbook: WorkbookHost = {
 
   addSheet: (wanted) =>
     inWorkbook(async (context) => {
-      const name = await freeName(context, wanted.name);
+      const name = await newSheetName(context, wanted.name);
       fill(context.workbook.worksheets.add(name), wanted);
       noteVersion(context);
       try {

@@ -2,6 +2,7 @@ import { useRef, useState } from "preact/hooks";
 import { clientLetter, letterSheet, letterText, type ClientLetter } from "./clientLetter";
 import type { ClientRow } from "./clientRow";
 import { copyText } from "./copyText";
+import { EntryField } from "./formFields";
 import type { PaneSettings } from "./rosterAnswers";
 import { NotDone, type WorkbookHost } from "./workbookHost";
 
@@ -54,26 +55,18 @@ export function LetterView({ client, name, settings, workbook, run }: LetterView
         <strong>Letter:</strong> {letter.version}. Read it before you send it.
       </p>
       <div class="fields">
-        <div>
-          <label for="greeting">Name in the greeting</label>
-          <input
-            id="greeting"
-            value={greeting}
-            onInput={({ currentTarget }) => {
-              setGreeting(currentTarget.value);
-            }}
-          />
-        </div>
-        <div>
-          <label for="still-needed">Still needed from the client</label>
-          <input
-            id="still-needed"
-            value={needed}
-            onInput={({ currentTarget }) => {
-              setNeeded(currentTarget.value);
-            }}
-          />
-        </div>
+        <EntryField
+          id="greeting"
+          label="Name in the greeting"
+          value={greeting}
+          enter={setGreeting}
+        />
+        <EntryField
+          id="still-needed"
+          label="Still needed from the client"
+          value={needed}
+          enter={setNeeded}
+        />
       </div>
       <label for="letter-text">Text</label>
       <textarea

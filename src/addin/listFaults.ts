@@ -1,7 +1,7 @@
 import { unreadableInRow } from "../functions/season/unreadableCells";
 import type { RosterHeading } from "../functions/season/rosterColumns";
 import { addressIn, clientRows, columnOf, sentenceAtCell, type ClientRow } from "./clientRow";
-import { rosterClientOf } from "./clientFacts";
+import { rosterClientOf } from "./clientReading";
 import { oneLine } from "./listReading";
 import {
   rosterAnswers,

@@ -24,7 +24,7 @@ interface ListPanelProps {
 const MOST_MARKED = 200;
 
 /** The button that writes the answers. */
-export const WRITE_ANSWERS = "Write the answers";
+const WRITE_ANSWERS = "Write the answers";
 
 const counted = (count: number, one: string): string => `${count} ${one}${count === 1 ? "" : "s"}`;
 

@@ -5,7 +5,7 @@ import { columnLetters } from "../host/cellAddress";
 import { ENTERED_COLUMNS, type EnteredColumn } from "./clientList";
 import { lookOf } from "./listColumns";
 import { rosterAnswers, type PaneSettings } from "./rosterAnswers";
-import type { NewSheet } from "./workbookHost";
+import type { NewSheet } from "./newSheet";
 
 const HEADING_ROW = 3;
 /** Rows that are ready to be filled in, where the host does not fill formulas into new rows of a table. */

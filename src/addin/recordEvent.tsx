@@ -2,6 +2,7 @@ import { useState } from "preact/hooks";
 import { parseCalendarDate, written } from "../calendar/calendarDate";
 import { EVENTS, eventEntry, recordedText, type ClientEvent } from "./clientEvents";
 import type { ClientRow } from "./clientRow";
+import { ChoiceField, EntryField } from "./formFields";
 import type { PaneSettings } from "./rosterAnswers";
 import { NotDone, type WorkbookHost } from "./workbookHost";
 
@@ -16,6 +17,7 @@ interface RecordEventProps {
 }
 
 const FIRST_EVENT: ClientEvent = EVENTS[0];
+const EVENT_OPTIONS = EVENTS.map(({ id, label }) => ({ value: id, text: label }));
 
 /** The form that records an event of the client on a date that the user confirms. */
 export function RecordEvent({ client, settings, workbook, run, refresh }: RecordEventProps) {
@@ -45,31 +47,16 @@ export function RecordEvent({ client, settings, workbook, run, refresh }: Record
       }}
     >
       <div class="fields">
-        <div>
-          <label for="event">What happened</label>
-          <select
-            id="event"
-            value={event.id}
-            onChange={({ currentTarget }) => {
-              setEvent(EVENTS.find(({ id }) => id === currentTarget.value) ?? FIRST_EVENT);
-            }}
-          >
-            {EVENTS.map(({ id, label }) => (
-              <option value={id}>{label}</option>
-            ))}
-          </select>
-        </div>
-        <div>
-          <label for="event-date">Date</label>
-          <input
-            id="event-date"
-            type="date"
-            value={entered}
-            onInput={({ currentTarget }) => {
-              setEntered(currentTarget.value);
-            }}
-          />
-        </div>
+        <ChoiceField
+          id="event"
+          label="What happened"
+          options={EVENT_OPTIONS}
+          value={event.id}
+          enter={(chosen) => {
+            setEvent(EVENTS.find(({ id }) => id === chosen) ?? FIRST_EVENT);
+          }}
+        />
+        <EntryField id="event-date" label="Date" isDate value={entered} enter={setEntered} />
       </div>
       {now !== "" && <p>The list has {now} now. The new date replaces it.</p>}
       {/* A form is sent by the Enter key only if its button is one of the page's own kind. */}

@@ -59,7 +59,7 @@ export function settingCells({ taxYear, asOf, assumedRate }: PaneSettings): {
   readonly assumedRate: string | null;
 } {
   const rate = assumedRate.trim();
-  return { taxYear, asOf: asOf, assumedRate: rate === "" ? null : rate };
+  return { taxYear, asOf, assumedRate: rate === "" ? null : rate };
 }
 
 /**

@@ -10,7 +10,7 @@ const MARKS: Readonly<Record<Urgency, string>> = {
 };
 
 /** A mark that says with its shape what its color says. */
-export function Mark({ urgency }: { readonly urgency: Urgency }) {
+function Mark({ urgency }: { readonly urgency: Urgency }) {
   return (
     <svg class="mark" viewBox="0 0 16 16" aria-hidden="true">
       <path d={MARKS[urgency]} />

@@ -1,6 +1,6 @@
 import type { Stage } from "../calculation/season/requestStage";
 import { addressIn, clientRows, columnOf, sentenceAtCell, type ClientRow } from "./clientRow";
-import { unreadableCells } from "./clientFacts";
+import { cellsNamedIn } from "./clientFacts";
 import { STAGES_BY_URGENCY } from "./clientStatus";
 import { rosterAnswers, type PaneSettings, type RosterAnswers } from "./rosterAnswers";
 import type { PaneList } from "./paneList";
@@ -66,7 +66,7 @@ interface Judged {
 function judged(client: ClientRow, row: Answers): Judged {
   const { list, index, reading } = client;
   const stage = row.Status.text === "" ? undefined : (row.Status.text as Stage);
-  const cells = unreadableCells(row.Unreadable.text, client);
+  const cells = cellsNamedIn(row.Unreadable.text, client);
   const refusal = [row.Status, row["Next deadline"], row.Severity].find(
     ({ problem }) => problem !== ""
   );
@@ -133,13 +133,4 @@ export function* practiceInParts(
     yield undefined;
   }
   return practiceOf(clients);
-}
-
-/** The facts of a practice, as {@link practiceInParts} finds them, at once. */
-export function practiceFacts(list: PaneList, settings: PaneSettings): PracticeFacts {
-  const parts = practiceInParts(list, settings);
-  for (;;) {
-    const { done, value } = parts.next();
-    if (done === true) return value;
-  }
 }

@@ -1,10 +1,10 @@
 import { useMemo, useState } from "preact/hooks";
 import { FILER_TYPES } from "../calculation/filerType";
-import { STATE_NAMES } from "../calculation/state";
 import { ClientCurve } from "./clientCurve";
 import { clientFacts } from "./clientFacts";
 import { ClientFigures, ClientProblems, WaitingCosts } from "./clientFigures";
 import { clientRow } from "./clientRow";
+import { ChoiceField, EntryField, FILER_OPTIONS, STATE_OPTIONS } from "./formFields";
 import type { PaneSettings } from "./rosterAnswers";
 import type { SelectedList } from "./workbookHost";
 
@@ -22,13 +22,7 @@ export interface TypedClient {
  *
  * @param typed - What the user typed.
  */
-export function typedList({
-  taxYear,
-  state,
-  filerType,
-  totalTax,
-  payments,
-}: TypedClient): SelectedList {
+function typedList({ taxYear, state, filerType, totalTax, payments }: TypedClient): SelectedList {
   const year = /^\d{1,4}$/.test(taxYear.trim()) ? Number(taxYear) : taxYear;
   return {
     sheet: "",
@@ -65,50 +59,22 @@ export function TypedClientView({ settings }: { readonly settings: PaneSettings 
     const shown = isGiven ? said : said.filter((one) => !one.includes("blank"));
     return { client, facts: { ...found, problems: shown } };
   }, [typed, settings]);
-  const field = (id: keyof TypedClient, label: string) => (
-    <div>
-      <label for={`typed-${id}`}>{label}</label>
-      <input
-        id={`typed-${id}`}
-        value={typed[id]}
-        onInput={({ currentTarget }) => {
-          setTyped({ ...typed, [id]: currentTarget.value });
-        }}
-      />
-    </div>
-  );
-  const choice = (
-    id: keyof TypedClient,
-    label: string,
-    options: readonly (readonly [value: string, text: string])[]
-  ) => (
-    <div>
-      <label for={`typed-${id}`}>{label}</label>
-      <select
-        id={`typed-${id}`}
-        value={typed[id]}
-        onChange={({ currentTarget }) => {
-          setTyped({ ...typed, [id]: currentTarget.value });
-        }}
-      >
-        {options.map(([value, text]) => (
-          <option value={value}>{text}</option>
-        ))}
-      </select>
-    </div>
-  );
+  const entering = (name: keyof TypedClient, label: string) => ({
+    id: `typed-${name}`,
+    label,
+    value: typed[name],
+    enter: (value: string): void => {
+      setTyped({ ...typed, [name]: value });
+    },
+  });
   return (
     <>
       <div class="fields typed">
-        {field("taxYear", "Tax year")}
-        {choice("state", "State", [["", "any other"], ...Object.entries(STATE_NAMES)])}
-        {choice(
-          "filerType",
-          "Filer type",
-          FILER_TYPES.map((type) => [type, type])
-        )}
-        {field("totalTax", "Estimated total tax (optional)")}
-        {field("payments", "Total payments (optional)")}
+        <EntryField {...entering("taxYear", "Tax year")} />
+        <ChoiceField {...entering("state", "State")} options={STATE_OPTIONS} />
+        <ChoiceField {...entering("filerType", "Filer type")} options={FILER_OPTIONS} />
+        <EntryField {...entering("totalTax", "Estimated total tax (optional)")} />
+        <EntryField {...entering("payments", "Total payments (optional)")} />
       </div>
       <div aria-live="polite">
         {answered && (

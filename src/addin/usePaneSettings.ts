@@ -18,7 +18,7 @@ export interface TypedPaneSettings {
 export const NO_AS_OF_DATE = "The as-of date is not complete. Enter month, day and year.";
 
 /** The settings, or `undefined` while the date is not complete. The season of a date is that of the tax year before. */
-export function settingsOf(asOfText: string, assumedRate: string): PaneSettings | undefined {
+function settingsOf(asOfText: string, assumedRate: string): PaneSettings | undefined {
   const asOf = parseCalendarDate(asOfText);
   return asOf && { asOf, taxYear: usualTaxYear(asOf), assumedRate };
 }

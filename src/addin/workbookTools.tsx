@@ -21,9 +21,6 @@ interface WorkbookToolsProps {
 /** The button that calculates the workbook again. */
 export const RECALCULATE = "Recalculate this workbook";
 
-/** The button that shows how this Excel passes blank cells. */
-export const CHECK_BLANKS = "Check blank cells";
-
 /** The buttons that change the workbook. */
 export function WorkbookTools({ workbook, today, settings, diagnosis, run }: WorkbookToolsProps) {
   return (
@@ -65,7 +62,7 @@ export function WorkbookTools({ workbook, today, settings, diagnosis, run }: Wor
               });
             }}
           >
-            {CHECK_BLANKS}
+            Check blank cells
           </fluent-button>
         )}
       </div>

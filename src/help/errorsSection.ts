@@ -3,7 +3,7 @@ import type { FunctionHelp } from "./helpModel";
 import { html, prose, type Markup } from "./markup";
 
 /** Errors with their cause and remedy, as a list of definitions. */
-export function errorList(errors: readonly ErrorHelp[]): Markup {
+function errorList(errors: readonly ErrorHelp[]): Markup {
   const entries = errors.map(
     ({ code, cause, remedy }) =>
       html`<dt>${prose(code)} ${cause}</dt>

@@ -1,7 +1,3 @@
-/** The error codes a cell can show. */
-export type ErrorCode =
-  "#VALUE!" | "#N/A" | "#DIV/0!" | "#NUM!" | "#NULL!" | "#NAME?" | "#REF!" | "#SPILL!" | "#CALC!";
-
 /** A cell with an error. */
 export interface ErrorCell {
   readonly error: string;

@@ -51,6 +51,12 @@ describe("the formula that shows a calculation", () => {
       0,
       "=EXT.CHARGELINES('Clients'!B2,MAX('Clients'!E2,'Clients'!E3),0,'Clients'!H2,'Clients'!I2)",
     ],
+    [
+      "marks in the name of a sheet and in text part no arguments",
+      `=EXT.CHARGES(2025,'Tax (draft), 2025'!E2,0,H2,I2,IF(J2="yes, (sent)","yes",""))`,
+      0,
+      `=EXT.CHARGELINES(2025,'Tax (draft), 2025'!E2,0,'Clients'!H2,'Clients'!I2,IF('Clients'!J2="yes, (sent)","yes",""))`,
+    ],
   ])("%s", (_what, formula, rowsBelow, calculation) => {
     expect(calculationOf(formula, "Clients", rowsBelow)?.lines).toBe(calculation);
   });

@@ -11,10 +11,10 @@ import { noticeAt, useNotices } from "../../src/addin/notice";
 import { paneList } from "../../src/addin/paneList";
 import { StatusMark } from "../../src/addin/statusMark";
 import { TroubleList } from "../../src/addin/troubleList";
-import { practiceFacts } from "../../src/addin/troubles";
 import { TypedClientView } from "../../src/addin/typedClient";
 import { usePaneSettings } from "../../src/addin/usePaneSettings";
 import { NotDone, type WorkbookHost } from "../../src/addin/workbookHost";
+import { practiceFacts } from "./practiceFacts";
 import { changed, listOf, rowOf, sampleList, settingsOn } from "./sampleList";
 
 const settings = settingsOn("2026-06-01");

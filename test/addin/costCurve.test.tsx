@@ -5,22 +5,12 @@ import { costCurve } from "../../src/addin/costCurveData";
 import { axisAmount, labelPlace, scaleOf, SIZE, ticksTo } from "../../src/addin/costCurveShape";
 import { costRows } from "../../src/addin/costCurveWords";
 import type { CostCurveInput } from "../../src/addin/costOnDate";
+import { costCurveClient } from "./costCurveClient";
 
-const client: CostCurveInput = {
-  taxYear: 2025,
-  totalTax: 42_000,
-  payments: 27_000,
-  state: "OH",
-  filerType: "",
-  postponementBegins: "",
-  postponementEnds: "",
-  assumedRate: 0.07,
-  asOf: "6/1/2026",
-};
 const markupOf = (change: Partial<CostCurveInput> = {}): string =>
-  renderToStaticMarkup(<CostCurve input={{ ...client, ...change }} />);
+  renderToStaticMarkup(<CostCurve input={{ ...costCurveClient, ...change }} />);
 const rowsOf = (change: Partial<CostCurveInput>, scenario: "extended" | "notExtended") => {
-  const answer = costCurve({ ...client, ...change });
+  const answer = costCurve({ ...costCurveClient, ...change });
   if (!("curve" in answer)) throw new Error(answer.sentence);
   return costRows(answer.curve, scenario);
 };

@@ -10,19 +10,10 @@ import { costsOn, type CostCurveInput } from "../../src/addin/costOnDate";
 import { calendarDate, yearOf } from "../../src/calendar/calendarDate";
 import { catalog } from "../../src/functions/catalog";
 import { ruleTables } from "../../src/rules/ruleTables";
+import { costCurveClient } from "./costCurveClient";
 
 const day = (iso: string): number => calendarDate(iso);
-const client: CostCurveInput = {
-  taxYear: 2025,
-  totalTax: 42_000,
-  payments: 27_000,
-  state: "OH",
-  filerType: "",
-  postponementBegins: "",
-  postponementEnds: "",
-  assumedRate: "latest",
-  asOf: day("2026-06-01"),
-};
+const client: CostCurveInput = { ...costCurveClient, assumedRate: "latest" };
 
 function drawn(answer: CostCurveAnswer): CostCurve {
   if (!("curve" in answer)) throw new Error(answer.sentence);

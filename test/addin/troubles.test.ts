@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { practiceFacts } from "../../src/addin/troubles";
+import { practiceFacts } from "./practiceFacts";
 import { changed, listOf, sampleList, settingsOn } from "./sampleList";
 
 const settings = settingsOn("2026-06-01");

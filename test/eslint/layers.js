@@ -21,7 +21,11 @@ const LAYERS = {
   addin: {
     folders: ["calendar", "rules", "calculation", "functions"],
     packages: ["preact", "@fluentui/tokens", "@fluentui/web-components"],
-    outside: ["src/host/cellAddress.ts", "src/host/customFunctions.ts"],
+    outside: [
+      "src/host/cellAddress.ts",
+      "src/host/customFunctions.ts",
+      "src/host/formulaPieces.ts",
+    ],
   },
   // The rest runs beside the add-in, so its packages are not in the bundle.
   host: { folders: [], packages: ANY },

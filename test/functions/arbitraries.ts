@@ -117,7 +117,8 @@ const labeled = (story: Story, ...labels: readonly string[]): fc.Arbitrary<unkno
       )
   );
 
-const LIST_COLUMNS = Object.entries(CLIENT_LIST_HEADINGS).flatMap(([field, [heading]]) =>
+/** The columns of the client lists that are drawn. */
+export const LIST_COLUMNS = Object.entries(CLIENT_LIST_HEADINGS).flatMap(([field, [heading]]) =>
   field in clientRequest
     ? [{ field, heading, kind: clientRequest[field as keyof typeof clientRequest] }]
     : []

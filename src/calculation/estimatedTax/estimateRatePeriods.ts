@@ -1,17 +1,19 @@
 import {
-  addDays,
   daysBetween,
   daysInYear,
   earlierDate,
+  lastDayOfMonth,
   laterDate,
   yearOf,
   type CalendarDate,
 } from "../../calendar/calendarDate";
+import { entryOn } from "../../rules/datedTable";
+import type { Rulebook } from "../../rules/rulebook";
 import type { Source } from "../../rules/source";
 import { dateAfterTaxYear } from "../dueDate/dateAfterTaxYear";
 import type { RatePeriod } from "../penalty/publishedPeriods";
 import { ratePeriods } from "../penalty/ratePeriods";
-import { underpaymentRate, type InterestRates } from "../penalty/underpaymentRate";
+import { underpaymentRate, type AssumedRate } from "../penalty/underpaymentRate";
 import type { TaxYear } from "../taxYear";
 
 /** Consecutive days with one rate and one divisor, in one quarter or several. */
@@ -29,7 +31,8 @@ export interface EstimateRatePeriod extends Omit<RatePeriod, "source"> {
  * @param from - Due date of the first installment.
  * @param taxYear - The year whose tax is estimated.
  * @param end - The last date of the penalty: the 15th day of the fourth month after the year, or earlier.
- * @param rates - Published rates and the assumed rate, if any.
+ * @param assumedRate - The rate beyond the published ones, if any.
+ * @param rules - Published rates, and the month whose rate continues.
  * @returns The periods in order.
  * @throws NotInTableError if a date has no rate.
  * @see 26 U.S.C. 6621(b)(2)(B), 6654(a)
@@ -38,16 +41,21 @@ export function estimateRatePeriods(
   from: CalendarDate,
   taxYear: TaxYear,
   end: CalendarDate,
-  rates: InterestRates
+  assumedRate: AssumedRate | undefined,
+  rules: Pick<Rulebook, "requiredAnnualPayment" | "underpaymentRate">
 ): readonly EstimateRatePeriod[] {
-  const lastOfThirdMonth = addDays(dateAfterTaxYear(taxYear, 4, 1), -1);
-  const published = ratePeriods(from, earlierDate(lastOfThirdMonth, end), rates);
-  const sameRateFrom = laterDate(from, lastOfThirdMonth);
+  const rates = { table: rules.underpaymentRate, assumedRate };
+  const { continuedRateMonth } = entryOn(rules.requiredAnnualPayment, taxYear.lastDay).figures;
+  const lastOfRateMonth = lastDayOfMonth(
+    dateAfterTaxYear(taxYear, continuedRateMonth.toNumber(), 1)
+  );
+  const published = ratePeriods(from, earlierDate(lastOfRateMonth, end), rates);
+  const sameRateFrom = laterDate(from, lastOfRateMonth);
   const sameRate: readonly RatePeriod[] =
     sameRateFrom < end
       ? [
           {
-            ...underpaymentRate(lastOfThirdMonth, rates),
+            ...underpaymentRate(lastOfRateMonth, rates),
             from: sameRateFrom,
             to: end,
             days: daysBetween(sameRateFrom, end),

@@ -103,11 +103,10 @@ export function estimatedTaxPenalty(
     ({ installment, paidOn: on = end, due }) => installment <= charged && on > due.lastDay
   );
   if (late.length === 0) return { lines: [], amount: ZERO, earlyReturnBy };
-  const rates = { table: rules.underpaymentRate, assumedRate: input.assumedRate };
   const lastStop = late.map(stopOf).reduce(laterDate);
   // A postponement that ends on a weekend can move the first installment after the second.
   const firstDay = dues.map((due) => due.countedFrom).reduce(earlierDate);
-  const periods = estimateRatePeriods(firstDay, taxYear, lastStop, rates);
+  const periods = estimateRatePeriods(firstDay, taxYear, lastStop, input.assumedRate, rules);
 
   const lines = new Map<string, PenaltyLine>();
   for (const part of late) {

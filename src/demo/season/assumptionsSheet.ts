@@ -1,6 +1,7 @@
 import type { Workbook } from "@cj-tech-master/excelts";
+import { PERCENT_FORMAT } from "../../functions/cells/answerCell";
 import { setPage } from "./pageSetup";
-import { PERCENT, putInput, putLabel, putNote, putTitle, setWidths } from "./sheetStyle";
+import { putInput, putLabel, putNote, putTitle, setWidths } from "./sheetStyle";
 
 /** The as-of date of the sample: fixed, so that the sample shows the same results whenever it is opened. */
 export const SAMPLE_DATE = "2026-06-01";
@@ -25,7 +26,7 @@ const ASSUMPTIONS: readonly Assumption[] = [
     label: "Cushion",
     name: "Cushion",
     value: 0.05,
-    format: PERCENT,
+    format: PERCENT_FORMAT,
     explanation: "Added in case the tax is higher: a percent of total tax, or dollars.",
   },
   {

@@ -1,5 +1,6 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
-import { DATE, MONEY, WHOLE_NUMBER } from "../../addin/clientList";
+import { WHOLE_NUMBER } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import type { SampleClient } from "./clients";
 import { clientBlock } from "./columnFormulasSheet";
 import { putFormula, putInput, putLabel, putTitle } from "./sheetStyle";
@@ -11,16 +12,16 @@ const LOOKED_UP: readonly (readonly [heading: string, format: string])[] = [
   ["Tax year or fiscal year end", WHOLE_NUMBER],
   ["State", TEXT],
   ["Filer type", TEXT],
-  ["Estimated total tax", MONEY],
-  ["Total payments", MONEY],
-  ["Paid with request", MONEY],
-  ["Balance due", MONEY],
+  ["Estimated total tax", MONEY_FORMAT],
+  ["Total payments", MONEY_FORMAT],
+  ["Paid with request", MONEY_FORMAT],
+  ["Balance due", MONEY_FORMAT],
   ["Extension counts", TEXT],
-  ["Paid by the due date", MONEY],
-  ["Payment date used", DATE],
-  ["Filing date used", DATE],
-  ["Postponement begins", DATE],
-  ["Postponement ends", DATE],
+  ["Paid by the due date", MONEY_FORMAT],
+  ["Payment date used", DATE_FORMAT],
+  ["Filing date used", DATE_FORMAT],
+  ["Postponement begins", DATE_FORMAT],
+  ["Postponement ends", DATE_FORMAT],
 ];
 
 /** Rows of the client and the facts. */
@@ -67,12 +68,16 @@ export function putLookup(
   // XLOOKUP returns 0 for a blank cell, which would be shown as "0" or as a date in 1900.
   const byFormat = new Map([
     [TEXT, `${found}&""`],
-    [DATE, `IF(${found}=0,"",${found})`],
+    [DATE_FORMAT, `IF(${found}=0,"",${found})`],
   ]);
   putFormula(sheet, `${column}${row}`, byFormat.get(format) ?? found, format);
   // A year that ends in another month is a date.
   if (heading.startsWith("Tax year")) {
-    putFormula(sheet, `${column}${row}`, `IF(${found}>9999,TEXT(${found},"${DATE}"),${found})`);
+    putFormula(
+      sheet,
+      `${column}${row}`,
+      `IF(${found}>9999,TEXT(${found},"${DATE_FORMAT}"),${found})`
+    );
   }
   sheet.getCell(`${column}${row}`).alignment = { horizontal: "right" };
 }
@@ -122,5 +127,5 @@ export function addClientChoice(
 
 /** A title with the client and the as-of date, as a formula. */
 export function titleWith(subject: string, client: string): string {
-  return `="${subject}: "&${client}&", as of "&TEXT(AsOf,"${DATE}")`;
+  return `="${subject}: "&${client}&", as of "&TEXT(AsOf,"${DATE_FORMAT}")`;
 }

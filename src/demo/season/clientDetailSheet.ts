@@ -1,5 +1,5 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { DATE, MONEY } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress } from "../../host/cellAddress";
 import { addClientChoice, BELOW_CHOICE, CHOICE } from "./clientChoice";
 import type { SampleClient } from "./clients";
@@ -26,13 +26,13 @@ export function addClientDetailSheet(workbook: Workbook, clients: readonly Sampl
     putFormula(sheet, cellAddress(DEADLINES, column), `CHOOSECOLS(${calendar},${chosen})`);
   }
   for (let row = DEADLINES + 1; row < DEADLINES + 24; row += 1)
-    for (const column of ["B", "D", "G"]) sheet.getCell(`${column}${row}`).numFmt = DATE;
+    for (const column of ["B", "D", "G"]) sheet.getCell(`${column}${row}`).numFmt = DATE_FORMAT;
   putLabel(sheet, `A${CHARGES - 1}`, "Penalties and interest (planned), line by line");
   styleFilledTable(sheet, { row: CHARGES, column: 1 }, { rows: 14, columns: 9 });
   const charges = (name: string): string =>
     `EXT.${name}(${taxYear},${totalTax},${paidOnTime},${paidOn},${filedOn},${validExtension},${filer},AssumedRate,,${postponement})`;
   putFormula(sheet, `A${CHARGES}`, charges("CHARGELINES"));
   putLabel(sheet, "D3", "Penalties and interest (planned)");
-  putFormula(sheet, "F3", charges("CHARGES"), MONEY);
+  putFormula(sheet, "F3", charges("CHARGES"), MONEY_FORMAT);
   setPage(sheet, { hasClientTitle: true });
 }

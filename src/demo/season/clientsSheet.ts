@@ -1,5 +1,6 @@
 import type { Cell, Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE, type EnteredColumn, ENTERED_COLUMNS, MONEY } from "../../addin/clientList";
+import { type EnteredColumn, ENTERED_COLUMNS } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
 import { setPage } from "./pageSetup";
@@ -33,7 +34,7 @@ function enterRow(sheet: Worksheet, row: number, client: SampleClient): void {
     cell.value = value;
     const isText = typeof value === "string";
     if (isText && heading !== "Client") cell.alignment = { horizontal: "left", indent: 1 };
-    if (format !== undefined) cell.numFmt = value instanceof Date ? DATE : format;
+    if (format !== undefined) cell.numFmt = value instanceof Date ? DATE_FORMAT : format;
     if (choices) limitTo(cell, choices);
     if (heading === "Client") setBold(cell);
     if (heading !== "Notes") styleInput(cell);
@@ -41,7 +42,7 @@ function enterRow(sheet: Worksheet, row: number, client: SampleClient): void {
   const estimate = totalTaxCells(String(client.get("Client")));
   if (estimate) {
     const put = (heading: string, formula: string): void => {
-      putFormula(sheet, cellAddress(row, clientColumn(heading)), formula, MONEY);
+      putFormula(sheet, cellAddress(row, clientColumn(heading)), formula, MONEY_FORMAT);
     };
     put("Estimated total tax", estimate.totalTax);
     put("Total payments", estimate.payments);

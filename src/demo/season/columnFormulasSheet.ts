@@ -1,17 +1,12 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import {
-  DATE,
-  fillFormula,
-  MONEY,
-  WHOLE_NUMBER,
-  type CalculatedColumn,
-} from "../../addin/clientList";
+import { fillFormula, WHOLE_NUMBER, type CalculatedColumn } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT, PERCENT_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
 import { CLIENTS_SHEET, clientColumn, FIRST_ROW } from "./clientsSheet";
 import { setPage } from "./pageSetup";
 import { FILLED_COLUMNS, ORDINARY_COLUMNS } from "./sampleColumns";
-import { PERCENT, putFormula, styleHeadings } from "./sheetStyle";
+import { putFormula, styleHeadings } from "./sheetStyle";
 
 /** The sheet's name. */
 export const COLUMN_FORMULAS_SHEET = "Column formulas";
@@ -19,10 +14,10 @@ export const COLUMN_FORMULAS_SHEET = "Column formulas";
 const COLUMNS = [...FILLED_COLUMNS, ...ORDINARY_COLUMNS];
 /** Widths in characters, by the number format: as narrow as the answers allow, so that two printed pages hold all columns. */
 const WIDTHS: Readonly<Record<string, number>> = {
-  [DATE]: 11,
-  [MONEY]: 12,
+  [DATE_FORMAT]: 11,
+  [MONEY_FORMAT]: 12,
   [WHOLE_NUMBER]: 7,
-  [PERCENT]: 9,
+  [PERCENT_FORMAT]: 9,
 };
 /** Widths of columns of text whose longest answer is not a status. */
 const TEXT_WIDTHS: Readonly<Record<string, number>> = { "Payment status": 22 };
@@ -107,7 +102,8 @@ export function addColumnFormulasSheet(workbook: Workbook, clients: readonly Sam
     for (let row = FIRST_ROW; row <= lastRow; row += 1) {
       sheet.getCell(row, column).numFmt = format;
       // A text begins apart from the number to its left.
-      if (format === "General") sheet.getCell(row, column).alignment = { horizontal: "left", indent: 1 };
+      if (format === "General")
+        sheet.getCell(row, column).alignment = { horizontal: "left", indent: 1 };
     }
     const filled = fillFormula(formula, SETTINGS, cells);
     if (index < FILLED_COLUMNS.length) putFormula(sheet, cellAddress(FIRST_ROW, column), filled);

@@ -1,5 +1,5 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { DATE, MONEY } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import { addClientChoice, BELOW_CHOICE, CHOICE } from "./clientChoice";
 import type { SampleClient } from "./clients";
@@ -44,13 +44,13 @@ export function addComparePaymentsSheet(
   for (const [index, date] of DATES.entries()) {
     const cell = sheet.getCell(top, left + 1 + index);
     cell.value = worksheetDate(date);
-    cell.numFmt = DATE;
+    cell.numFmt = DATE_FORMAT;
   }
   styleHeadings(sheet, top, 20);
   for (const [index, share] of SHARES.entries()) {
     const row = top + 1 + index;
     const extra = `ROUND(${share}*MAX(${totalTax}-${paidOnTime},0),2)`;
-    putFormula(sheet, cellAddress(row, left), extra, MONEY);
+    putFormula(sheet, cellAddress(row, left), extra, MONEY_FORMAT);
     styleInput(sheet.getCell(row, left));
     for (const position of DATES.keys()) {
       const paidOn = cellAddress(top, left + 1 + position).replace(/\d+$/, "$$$&");
@@ -59,7 +59,7 @@ export function addComparePaymentsSheet(
         sheet,
         cellAddress(row, left + 1 + position),
         `EXT.CHARGES(${taxYear},${totalTax},${paid},${paidOn},${filedOn},${validExtension},${filer},AssumedRate,,${postponement})`,
-        MONEY
+        MONEY_FORMAT
       );
     }
   }
@@ -68,7 +68,7 @@ export function addComparePaymentsSheet(
   for (const position of DATES.keys()) {
     const letters = columnLetters(left + 1 + position);
     const sum = `MAX(${totalTax}-${paidOnTime},0)+${letters}${top + 1}`;
-    putFormula(sheet, `${letters}${total}`, sum, MONEY);
+    putFormula(sheet, `${letters}${total}`, sum, MONEY_FORMAT);
   }
   styleTotal(sheet, total, left + DATES.length);
   putNote(sheet, `A${total + 1}`, "The total is the balance with its penalties and interest.");

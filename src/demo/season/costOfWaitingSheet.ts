@@ -1,5 +1,5 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { DATE, MONEY } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { addClientChoice, BELOW_CHOICE, CHOICE } from "./clientChoice";
 import type { SampleClient } from "./clients";
 import { clientBlock } from "./columnFormulasSheet";
@@ -64,11 +64,11 @@ export function addCostOfWaitingSheet(
       row === FIRST
         ? `EXT.PAYBY(${taxYear},${filer},${postponement})`
         : `EDATE(B${FIRST},${row - FIRST})`;
-    putFormula(sheet, `B${row}`, date, DATE);
+    putFormula(sheet, `B${row}`, date, DATE_FORMAT);
     // Text, because a chart over dates would leave room for each date.
     putFormula(sheet, `A${row}`, `TEXT(B${row},"m/d/yy")`);
-    putFormula(sheet, `E${row}`, `D${row}-C${row}`, MONEY);
-    for (const column of ["C", "D"]) sheet.getCell(`${column}${row}`).numFmt = MONEY;
+    putFormula(sheet, `E${row}`, `D${row}-C${row}`, MONEY_FORMAT);
+    for (const column of ["C", "D"]) sheet.getCell(`${column}${row}`).numFmt = MONEY_FORMAT;
   }
   for (const [column, extension] of [
     ["C", "yes"],
@@ -78,14 +78,14 @@ export function addCostOfWaitingSheet(
       sheet,
       `${column}${FIRST}`,
       `EXT.CHARGES(${taxYear},${totalTax},${paidOnTime},${dates},${dates},"${extension}",${filer},AssumedRate,,${postponement})`,
-      MONEY
+      MONEY_FORMAT
     );
   const planned = LAST + 1;
   sheet.getCell(`A${planned}`).value = "Planned";
-  putFormula(sheet, `B${planned}`, CHOICE.filedOn, DATE);
+  putFormula(sheet, `B${planned}`, CHOICE.filedOn, DATE_FORMAT);
   const listed = `XLOOKUP(${CHOICE.client},${clientBlock(clients, "Client")},${clientBlock(clients, "Penalties and interest (planned)")})`;
-  putFormula(sheet, `C${planned}`, `IF(${CHOICE.validExtension}="yes",${listed},"")`, MONEY);
-  putFormula(sheet, `D${planned}`, `IF(${CHOICE.validExtension}="yes","",${listed})`, MONEY);
+  putFormula(sheet, `C${planned}`, `IF(${CHOICE.validExtension}="yes",${listed},"")`, MONEY_FORMAT);
+  putFormula(sheet, `D${planned}`, `IF(${CHOICE.validExtension}="yes","",${listed})`, MONEY_FORMAT);
   styleTotal(sheet, planned, 5);
   setPage(sheet, { hasClientTitle: true });
 }

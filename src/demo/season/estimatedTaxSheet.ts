@@ -1,5 +1,5 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE, MONEY } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress } from "../../host/cellAddress";
 import { setPage } from "./pageSetup";
 import {
@@ -68,21 +68,26 @@ function addFirstInstallments(sheet: Worksheet): void {
   styleHeadings(sheet, top);
   for (const [down, row] of ROWS.entries())
     for (const [across, value] of row.entries()) {
-      const format = across >= 2 && across <= 6 ? MONEY : undefined;
+      const format = across >= 2 && across <= 6 ? MONEY_FORMAT : undefined;
       putInput(sheet, cellAddress(top + 1 + down, across + 1), value, format);
     }
   const column = (letter: string): string => `${letter}${top + 1}:${letter}${top + ROWS.length}`;
   const shared = ["B", "C", "D", "E"].map(column).join(",");
-  putFormula(sheet, `I${top + 1}`, `EXT.REQUIREDPAYMENT(2026,${shared},${column("H")})`, MONEY);
+  putFormula(
+    sheet,
+    `I${top + 1}`,
+    `EXT.REQUIREDPAYMENT(2026,${shared},${column("H")})`,
+    MONEY_FORMAT
+  );
   putFormula(
     sheet,
     `J${top + 1}`,
     `EXT.FIRSTINSTALLMENT(2026,${shared},${column("F")},${column("G")},${column("H")})`,
-    MONEY
+    MONEY_FORMAT
   );
   const total = top + ROWS.length + 1;
   sheet.getCell(`A${total}`).value = "All clients";
-  putFormula(sheet, `J${total}`, `SUM(${column("J")})`, MONEY);
+  putFormula(sheet, `J${total}`, `SUM(${column("J")})`, MONEY_FORMAT);
   styleTotal(sheet, total, HEADINGS.length);
 }
 
@@ -96,18 +101,18 @@ function addPenalty(sheet: Worksheet): void {
   ];
   for (const [index, [label, value]] of facts.entries()) {
     sheet.getCell(`A${16 + index}`).value = label;
-    putInput(sheet, `B${16 + index}`, value, MONEY);
+    putInput(sheet, `B${16 + index}`, value, MONEY_FORMAT);
   }
   sheet.getCell("A20").value = "2025 required annual payment";
-  putFormula(sheet, "B20", 'EXT.REQUIREDPAYMENT(2025,"MFJ",B16,B17,B18)', MONEY);
+  putFormula(sheet, "B20", 'EXT.REQUIREDPAYMENT(2025,"MFJ",B16,B17,B18)', MONEY_FORMAT);
   putLabel(sheet, "D16", "Paid on");
   putLabel(sheet, "E16", "Amount");
   for (const [index, [date, amount]] of PAID.entries()) {
-    putInput(sheet, `D${17 + index}`, worksheetDate(date), DATE);
-    putInput(sheet, `E${17 + index}`, amount, MONEY);
+    putInput(sheet, `D${17 + index}`, worksheetDate(date), DATE_FORMAT);
+    putInput(sheet, `E${17 + index}`, amount, MONEY_FORMAT);
   }
   sheet.getCell("A21").value = "Estimated tax penalty";
-  putFormula(sheet, "B21", "EXT.ESTPENALTY(2025,B20,B19,D17:E19,,,B16)", MONEY);
+  putFormula(sheet, "B21", "EXT.ESTPENALTY(2025,B20,B19,D17:E19,,,B16)", MONEY_FORMAT);
   putLabel(sheet, "A23", "Calculation of the penalty");
   putFormula(sheet, "A24", "EXT.ESTPENALTYLINES(2025,B20,B19,D17:E19,,,B16)");
   styleFilledTable(sheet, { row: 24, column: 1 }, { rows: 12, columns: 8 });

@@ -15,48 +15,29 @@ function title(text: string): ChartRichText {
   return { paragraphs: [{ runs: [{ text, properties: { size: 1200, bold: true } }] }] };
 }
 
-/**
- * Adds the charts beside the counts: requests by week, clients by status, and the cost of waiting of the chosen client.
- *
- * @param sheet - The first sheet, with the counts by status in its first two columns.
- * @param place - The row of the headings of the counts, and how many rows the charts cover.
- */
-export function addGlanceCharts(
-  sheet: Worksheet,
-  { firstRow, rows }: { readonly firstRow: number; readonly rows: number }
-): void {
-  // A program that draws no charts shows where their figures are.
-  putNote(sheet, `D${firstRow + 2}`, "Excel draws three charts here. Their figures:");
-  putFormula(
-    sheet,
-    `D${firstRow + 3}`,
-    `HYPERLINK("#${TOTALS_SHEET}!${WEEKS.corner}","Requests by week")`
-  );
-  putFormula(sheet, `D${firstRow + 4}`, `HYPERLINK("#'${COST_SHEET}'!A1","${COST_SHEET}")`);
-  for (const row of [firstRow + 3, firstRow + 4]) styleLink(sheet.getCell(`D${row}`));
+/** From one cell to another, counted from 0. */
+interface ChartPlace {
+  readonly tl: { readonly col: number; readonly row: number };
+  readonly br: { readonly col: number; readonly row: number };
+}
 
-  const from = (column: number) => ({ col: column, row: firstRow - 1 });
-  const to = (column: number) => ({ col: column, row: firstRow - 1 + rows });
+function addRequestsByWeek(sheet: Worksheet, place: ChartPlace): void {
   sheet.addColumnChart(
     {
       title: title("Requests by week"),
       showLegend: false,
       gapWidth: 40,
-      series: [
-        {
-          name: "Requests",
-          categories: WEEKS.labels,
-          values: WEEKS.requests,
-          fill: GREEN,
-        },
-      ],
+      series: [{ name: "Requests", categories: WEEKS.labels, values: WEEKS.requests, fill: GREEN }],
       valueAxis: { numFmt: "0", majorUnit: 5, majorGridlines: true },
       categoryAxis: { textRotation: -45 },
     },
-    { tl: from(2), br: to(4) }
+    place
   );
+}
+
+function addClientsByStatus(sheet: Worksheet, headingRow: number, place: ChartPlace): void {
   const counts = (column: string): string =>
-    `'${sheet.name}'!$${column}$${firstRow + 1}:$${column}$${firstRow + STAGES.length}`;
+    `'${sheet.name}'!$${column}$${headingRow + 1}:$${column}$${headingRow + STAGES.length}`;
   sheet.addBarChart(
     {
       title: title("Clients by status"),
@@ -80,8 +61,11 @@ export function addGlanceCharts(
       categoryAxis: { orientation: "maxMin" },
       valueAxis: { hidden: true, majorGridlines: false },
     },
-    { tl: from(4), br: to(6) }
+    place
   );
+}
+
+function addCostOfWaiting(sheet: Worksheet, place: ChartPlace): void {
   sheet.addLineChart(
     {
       title: title("Cost of waiting for the chosen client"),
@@ -107,6 +91,35 @@ export function addGlanceCharts(
       valueAxis: { numFmt: "$#,##0", majorGridlines: true },
       categoryAxis: { textRotation: -45 },
     },
-    { tl: from(6), br: to(7) }
+    place
   );
+}
+
+/**
+ * Adds the charts beside the counts: requests by week, clients by status, and the cost of waiting of the chosen client.
+ *
+ * @param sheet - The first sheet, with the counts by status in its first two columns.
+ * @param place - The row of the headings of the counts, and how many rows the charts cover.
+ */
+export function addGlanceCharts(
+  sheet: Worksheet,
+  { firstRow, rows }: { readonly firstRow: number; readonly rows: number }
+): void {
+  // A program that draws no charts shows where their figures are.
+  putNote(sheet, `D${firstRow + 2}`, "Excel draws three charts here. Their figures:");
+  putFormula(
+    sheet,
+    `D${firstRow + 3}`,
+    `HYPERLINK("#${TOTALS_SHEET}!${WEEKS.corner}","Requests by week")`
+  );
+  putFormula(sheet, `D${firstRow + 4}`, `HYPERLINK("#'${COST_SHEET}'!A1","${COST_SHEET}")`);
+  for (const row of [firstRow + 3, firstRow + 4]) styleLink(sheet.getCell(`D${row}`));
+
+  const across = (from: number, to: number): ChartPlace => ({
+    tl: { col: from, row: firstRow - 1 },
+    br: { col: to, row: firstRow - 1 + rows },
+  });
+  addRequestsByWeek(sheet, across(2, 4));
+  addClientsByStatus(sheet, firstRow, across(4, 6));
+  addCostOfWaiting(sheet, across(6, 7));
 }

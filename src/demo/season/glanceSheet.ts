@@ -1,5 +1,5 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE } from "../../addin/clientList";
+import { DATE_FORMAT } from "../../functions/cells/answerCell";
 import { STAGES } from "../../calculation/season/requestStage";
 import { SEVERITIES } from "../../rules/requestWords";
 import { SAMPLE_DATE } from "./assumptionsSheet";
@@ -85,7 +85,7 @@ export function addGlanceSheet(workbook: Workbook, clients: readonly SampleClien
   setWidths(sheet, [20, 14, 14, 46, 27, 12, 56]);
   putTitle(sheet, GLANCE_SHEET);
   putLabel(sheet, "A2", "As-of date");
-  putInput(sheet, "B2", worksheetDate(SAMPLE_DATE), DATE);
+  putInput(sheet, "B2", worksheetDate(SAMPLE_DATE), DATE_FORMAT);
   workbook.definedNames.add(`'${GLANCE_SHEET}'!$B$2`, "AsOf");
   putLabel(sheet, "D2", CAUTIONS.slice(0, 2).join(" "));
   putNote(sheet, "D1", CAUTIONS[2]);

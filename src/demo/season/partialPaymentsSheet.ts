@@ -1,10 +1,9 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { DATE, MONEY } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT, PERCENT_FORMAT } from "../../functions/cells/answerCell";
 import { addClientChoice, BELOW_CHOICE, CHOICE } from "./clientChoice";
 import type { SampleClient } from "./clients";
 import { setPage } from "./pageSetup";
 import {
-  PERCENT,
   putFormula,
   putInput,
   putLabel,
@@ -46,14 +45,14 @@ export function addPartialPaymentsSheet(
     sheet,
     `A${FIRST_PAYMENT_ROW}`,
     `EXT.PAYBY(${taxYear},${filer},${postponement})`,
-    DATE
+    DATE_FORMAT
   );
-  putFormula(sheet, `B${FIRST_PAYMENT_ROW}`, paidOnTime, MONEY);
+  putFormula(sheet, `B${FIRST_PAYMENT_ROW}`, paidOnTime, MONEY_FORMAT);
   const lastRow = FIRST_PAYMENT_ROW + PAYMENT_ROWS - 1;
   for (let row = FIRST_PAYMENT_ROW + 1; row <= lastRow; row += 1) {
     const [date, amount = null] = LATER_PAYMENTS[row - FIRST_PAYMENT_ROW - 1] ?? [];
-    putInput(sheet, `A${row}`, date === undefined ? null : worksheetDate(date), DATE);
-    putInput(sheet, `B${row}`, amount, MONEY);
+    putInput(sheet, `A${row}`, date === undefined ? null : worksheetDate(date), DATE_FORMAT);
+    putInput(sheet, `B${row}`, amount, MONEY_FORMAT);
   }
 
   const { row } = PARTIAL_PAYMENTS_CORNER;
@@ -72,7 +71,7 @@ export function addPartialPaymentsSheet(
     sheet,
     "G4",
     `EXT.EFFECTIVERATE(${taxYear},${totalTax},${paidOnTime},${CHOICE.paidOn},${filedOn},${validExtension},${filer},AssumedRate,,${postponement})`,
-    PERCENT
+    PERCENT_FORMAT
   );
   setPage(sheet, { hasClientTitle: true });
 }

@@ -1,5 +1,5 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { MONEY } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT, WHOLE_DOLLAR_FORMAT } from "../../functions/cells/answerCell";
 import { setPage } from "./pageSetup";
 import {
   putFormula,
@@ -13,7 +13,7 @@ import {
 import { totalTaxCells } from "./totalTaxSheets";
 
 /** The sheet's name. */
-export const PROJECTION_SHEET = "Projection";
+const PROJECTION_SHEET = "Projection";
 
 const CLIENT = "Anise";
 const HEADINGS_ROW = 5;
@@ -30,7 +30,7 @@ const CHANGES: readonly (readonly [label: string, change: string | number])[] = 
 export function addProjectionSheet(workbook: Workbook): void {
   const sheet = workbook.addWorksheet(PROJECTION_SHEET);
   setWidths(sheet, [34, 16, 4, 34, 16, 60]);
-  putTitle(sheet, `="Projection for tax year 2026: ${CLIENT}, as of "&TEXT(AsOf,"m/d/yyyy")`);
+  putTitle(sheet, `="Projection for tax year 2026: ${CLIENT}, as of "&TEXT(AsOf,"${DATE_FORMAT}")`);
   const estimate = totalTaxCells(CLIENT);
   if (estimate === undefined) throw new RangeError(`${CLIENT} has no estimate of total tax.`);
   putLabel(sheet, "A3", "Filing status");
@@ -47,10 +47,10 @@ export function addProjectionSheet(workbook: Workbook): void {
     const row = FIRST + index;
     const [item, amount] = estimate.entered[index] ?? [];
     if (item !== undefined) putFormula(sheet, `A${row}`, item);
-    if (amount !== undefined) putFormula(sheet, `B${row}`, amount, "#,##0");
+    if (amount !== undefined) putFormula(sheet, `B${row}`, amount, WHOLE_DOLLAR_FORMAT);
     const [label = null, change = null] = CHANGES[index] ?? [];
     putInput(sheet, `D${row}`, label);
-    putInput(sheet, `E${row}`, change, "#,##0");
+    putInput(sheet, `E${row}`, change, WHOLE_DOLLAR_FORMAT);
     sheet.getCell(`E${row}`).alignment = { horizontal: "right" };
   }
   const lines: readonly (readonly [label: string, formula: string, explanation: string])[] = [
@@ -68,12 +68,12 @@ export function addProjectionSheet(workbook: Workbook): void {
   for (const [index, [label, formula, explanation]] of lines.entries()) {
     const row = LAST + 2 + index;
     sheet.getCell(`A${row}`).value = label;
-    putFormula(sheet, `B${row}`, formula, MONEY);
+    putFormula(sheet, `B${row}`, formula, MONEY_FORMAT);
     sheet.getCell(`D${row}`).value = explanation;
   }
   const total = LAST + 2 + lines.length;
   sheet.getCell(`A${total}`).value = "Increase";
-  putFormula(sheet, `B${total}`, `B${total - 1}-B${total - 2}`, MONEY);
+  putFormula(sheet, `B${total}`, `B${total - 1}-B${total - 2}`, MONEY_FORMAT);
   styleTotal(sheet, total, 2);
   setPage(sheet);
 }

@@ -1,5 +1,5 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE } from "../../addin/clientList";
+import { DATE_FORMAT, WHOLE_DOLLAR_FORMAT } from "../../functions/cells/answerCell";
 import { addFacts, CHOICE_ROWS, clientFacts, putLookup, titleWith } from "./clientChoice";
 import type { SampleClient } from "./clients";
 import { setPage } from "./pageSetup";
@@ -11,10 +11,10 @@ export const REQUEST_SHEET = "Extension request";
 
 /** What is recorded of the request, in the cells H4 to H8. */
 const RECORDED = [
-  ["Requested on", DATE],
-  ["Confirmed on", DATE],
-  ["Rejected on", DATE],
-  ["Filed on", DATE],
+  ["Requested on", DATE_FORMAT],
+  ["Confirmed on", DATE_FORMAT],
+  ["Rejected on", DATE_FORMAT],
+  ["Filed on", DATE_FORMAT],
   ["Still needed", "General"],
 ] as const;
 
@@ -135,9 +135,9 @@ export function addRequestSheet(
   }
   styleFilledTable(sheet, { row: STATE_ROW, column: 6 }, { rows: 5, columns: 1 }, 31);
   putFormula(sheet, `F${STATE_ROW}`, `IFERROR(TAKE(CHOOSECOLS(${STATE_RULE},4),5),"")`);
-  for (let row = 5; row <= 10; row += 1) sheet.getCell(`C${row}`).numFmt = "#,##0";
+  for (let row = 5; row <= 10; row += 1) sheet.getCell(`C${row}`).numFmt = WHOLE_DOLLAR_FORMAT;
   for (let row = DATE_CELLS.firstRow; row <= DATE_CELLS.lastRow; row += 1)
-    sheet.getCell(`${DATE_CELLS.column}${row}`).numFmt = DATE;
+    sheet.getCell(`${DATE_CELLS.column}${row}`).numFmt = DATE_FORMAT;
   for (let row = 3; row < 3 + CHOICE_ROWS; row += 1)
     for (const column of ["F", "H"])
       sheet.getCell(`${column}${row}`).alignment = { horizontal: "left" };

@@ -1,5 +1,5 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { DATE } from "../../addin/clientList";
+import { DATE_FORMAT } from "../../functions/cells/answerCell";
 import { setPage } from "./pageSetup";
 import {
   putFormula,
@@ -19,11 +19,11 @@ export function addRuleTablesSheet(workbook: Workbook): void {
   putLabel(sheet, "A3", "Rule table");
   putInput(sheet, "B3", "underpayment-rate");
   putLabel(sheet, "A4", "Date");
-  putInput(sheet, "B4", worksheetDate("2026-04-15"), DATE);
+  putInput(sheet, "B4", worksheetDate("2026-04-15"), DATE_FORMAT);
   putLabel(sheet, "A5", "Source on that date");
   putFormula(sheet, "B5", "EXT.SOURCE(B3,B4)");
   putLabel(sheet, "A6", "Covers through");
-  putFormula(sheet, "B6", "EXT.KNOWNTHROUGH(B3)", DATE);
+  putFormula(sheet, "B6", "EXT.KNOWNTHROUGH(B3)", DATE_FORMAT);
   sheet.getCell("B6").alignment = { horizontal: "right" };
   putLabel(sheet, "A8", "All rule tables");
   putFormula(sheet, "A9", "EXT.RULETABLES()");

@@ -1,12 +1,6 @@
-import {
-  CALCULATED_COLUMNS,
-  type CalculatedColumn,
-  DATE,
-  MONEY,
-  WHOLE_NUMBER,
-} from "../../addin/clientList";
+import { CALCULATED_COLUMNS, type CalculatedColumn, WHOLE_NUMBER } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT, PERCENT_FORMAT } from "../../functions/cells/answerCell";
 import type { RosterHeading } from "../../functions/season/rosterColumns";
-import { PERCENT } from "./sheetStyle";
 
 /** A column that the ROSTER formula of the client list fills. */
 export interface AnswerColumn {
@@ -20,11 +14,11 @@ export interface AnswerColumn {
 export const FIRST_ANSWERS: readonly AnswerColumn[] = [
   { heading: "Status", width: 14 },
   { heading: "Next deadline", width: 36 },
-  { heading: "Extended due date", width: 12, format: DATE },
-  { heading: "Balance due", width: 12, format: MONEY },
-  { heading: "Suggested payment", width: 12, format: MONEY },
-  { heading: "Remaining to pay", width: 12, format: MONEY },
-  { heading: "Penalties and interest (planned)", width: 13, format: MONEY },
+  { heading: "Extended due date", width: 12, format: DATE_FORMAT },
+  { heading: "Balance due", width: 12, format: MONEY_FORMAT },
+  { heading: "Suggested payment", width: 12, format: MONEY_FORMAT },
+  { heading: "Remaining to pay", width: 12, format: MONEY_FORMAT },
+  { heading: "Penalties and interest (planned)", width: 13, format: MONEY_FORMAT },
   { heading: "Issues", width: 8, format: WHOLE_NUMBER },
 ];
 
@@ -34,11 +28,11 @@ export const LAST_ANSWERS: readonly AnswerColumn[] = [
   { heading: "Most serious issue", width: 84 },
   { heading: "What to do", width: 100 },
   { heading: "Days left", width: 8, format: WHOLE_NUMBER },
-  { heading: "Regular due date", width: 12, format: DATE },
-  { heading: "Payment due date", width: 12, format: DATE },
-  { heading: "Percent paid", width: 10, format: PERCENT },
-  { heading: "Penalties and interest with extension", width: 14, format: MONEY },
-  { heading: "Penalties and interest without extension", width: 14, format: MONEY },
+  { heading: "Regular due date", width: 12, format: DATE_FORMAT },
+  { heading: "Payment due date", width: 12, format: DATE_FORMAT },
+  { heading: "Percent paid", width: 10, format: PERCENT_FORMAT },
+  { heading: "Penalties and interest with extension", width: 14, format: MONEY_FORMAT },
+  { heading: "Penalties and interest without extension", width: 14, format: MONEY_FORMAT },
   { heading: "Confirm first", width: 90 },
   { heading: "Unreadable", width: 30 },
 ];
@@ -56,7 +50,7 @@ function known(heading: string): string {
 }
 
 function money(heading: string, formula: string): CalculatedColumn {
-  return { heading, width: 14, format: MONEY, formula };
+  return { heading, width: 14, format: MONEY_FORMAT, formula };
 }
 
 function text(heading: string, formula: string, width = 13): CalculatedColumn {
@@ -64,7 +58,7 @@ function text(heading: string, formula: string, width = 13): CalculatedColumn {
 }
 
 function date(heading: string, formula: string): CalculatedColumn {
-  return { heading, width: 12, format: DATE, formula };
+  return { heading, width: 12, format: DATE_FORMAT, formula };
 }
 
 /** The same amount as the answer of the client list, from the record and the plan. */
@@ -89,7 +83,7 @@ export const FILLED_COLUMNS: readonly CalculatedColumn[] = [
   {
     heading: "Interest rate at due date",
     width: 12,
-    format: PERCENT,
+    format: PERCENT_FORMAT,
     formula: "EXT.UNDERPAYRATE({Payment due date},{assumed rate})",
   },
   text(

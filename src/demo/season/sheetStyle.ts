@@ -1,9 +1,6 @@
 import type { Cell, Worksheet } from "@cj-tech-master/excelts";
-import { HEADING_COLORS, INPUT_COLOR } from "../../addin/workbookHost";
+import { HEADING_COLORS, INPUT_COLOR } from "../../addin/newSheet";
 import { columnLetters } from "../../host/cellAddress";
-
-/** Cell format of a rate or a share. */
-export const PERCENT = "0.00%";
 
 /** A font that names no family is shown in another one than the other cells. */
 const FONT = { name: "Calibri", family: 2, size: 11, scheme: "minor" } as const;

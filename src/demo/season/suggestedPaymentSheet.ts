@@ -1,5 +1,5 @@
 import type { Workbook } from "@cj-tech-master/excelts";
-import { MONEY } from "../../addin/clientList";
+import { MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { addClientChoice, BELOW_CHOICE, CHOICE } from "./clientChoice";
 import type { SampleClient } from "./clients";
 import { CUSHION_HEADING } from "./columnFormulasSheet";
@@ -7,7 +7,7 @@ import { setPage } from "./pageSetup";
 import { putFormula, putLabel, setWidths, styleHeading, styleTotal } from "./sheetStyle";
 
 /** The sheet's name. */
-export const SUGGESTED_PAYMENT_SHEET = "Suggested payment";
+const SUGGESTED_PAYMENT_SHEET = "Suggested payment";
 
 const TOP = BELOW_CHOICE + 1;
 
@@ -55,8 +55,8 @@ export function addSuggestedPaymentSheet(
   for (const [index, [label, own, cushioned, why]] of lines.entries()) {
     const row = TOP + 1 + index;
     sheet.getCell(`A${row}`).value = label;
-    putFormula(sheet, `B${row}`, own, MONEY);
-    putFormula(sheet, `C${row}`, cushioned, MONEY);
+    putFormula(sheet, `B${row}`, own, MONEY_FORMAT);
+    putFormula(sheet, `C${row}`, cushioned, MONEY_FORMAT);
     sheet.getCell(`D${row}`).value = why || null;
     sheet.getCell(`D${row}`).alignment = { horizontal: "left", indent: 1 };
   }
@@ -67,7 +67,7 @@ export function addSuggestedPaymentSheet(
       sheet,
       `${column}${total}`,
       `MAX(${column}${total - 2}+${column}${total - 1},0)`,
-      MONEY
+      MONEY_FORMAT
     );
   styleTotal(sheet, total, 4);
   setPage(sheet, { hasClientTitle: true });

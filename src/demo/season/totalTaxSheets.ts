@@ -1,5 +1,5 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE } from "../../addin/clientList";
+import { DATE_FORMAT, WHOLE_DOLLAR_FORMAT } from "../../functions/cells/answerCell";
 import { estimateSheet } from "../../addin/estimateSheet";
 import { setPage } from "./pageSetup";
 import {
@@ -123,14 +123,14 @@ function addTotalTaxSheet(workbook: Workbook, one: TotalTaxCase): void {
   const [[caution = ""] = []] = BLANK;
   putTitle(
     sheet,
-    `="Total tax ${TAX_YEAR}: ${one.client}, ${one.description}, as of "&TEXT(AsOf,"${DATE}")`
+    `="Total tax ${TAX_YEAR}: ${one.client}, ${one.description}, as of "&TEXT(AsOf,"${DATE_FORMAT}")`
   );
   putNote(sheet, "A4", String(caution));
   styleHeadings(sheet, headingRow, 20);
   for (let row = FILING_STATUS; row <= CALCULATION + CALCULATION_ROWS; row += 1) {
     if (row !== headingRow && row !== CALCULATION)
       sheet.getCell(row, AMOUNT_COLUMN + 1).alignment = { horizontal: "left", indent: 1 };
-    if (row > CALCULATION) sheet.getCell(row, AMOUNT_COLUMN).numFmt = "#,##0";
+    if (row > CALCULATION) sheet.getCell(row, AMOUNT_COLUMN).numFmt = WHOLE_DOLLAR_FORMAT;
   }
   styleFilledTable(
     sheet,

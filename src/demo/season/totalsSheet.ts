@@ -1,5 +1,6 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { DATE, MONEY, WHOLE_NUMBER } from "../../addin/clientList";
+import { WHOLE_NUMBER } from "../../addin/clientList";
+import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";
 import { clientBlock } from "./columnFormulasSheet";
@@ -47,7 +48,7 @@ const SUMMED = [
 export function addTotalsSheet(workbook: Workbook, clients: readonly SampleClient[]): void {
   const sheet = workbook.addWorksheet(TOTALS_SHEET, { views: [{ state: "frozen", ySplit: 4 }] });
   setWidths(sheet, [14, 10, 16, 16, 16, 16, 4, 40, 26, 4, 10, 12, 12]);
-  putTitle(sheet, `="Totals of all clients, as of "&TEXT(AsOf,"${DATE}")`);
+  putTitle(sheet, `="Totals of all clients, as of "&TEXT(AsOf,"${DATE_FORMAT}")`);
   const block = (heading: string): string => clientBlock(clients, heading);
   addStates(sheet, clients, block);
   addOverall(sheet, block);
@@ -65,7 +66,7 @@ function addWeeks(sheet: Worksheet, requested: string): void {
     const from = cellAddress(row, WEEK_COLUMN + 1);
     if (week === 0) sheet.getCell(from).value = FIRST_WEEK;
     else putFormula(sheet, from, `${cellAddress(row - 1, WEEK_COLUMN + 1)}+7`);
-    sheet.getCell(from).numFmt = DATE;
+    sheet.getCell(from).numFmt = DATE_FORMAT;
     // Text, because a chart over dates would leave room for each date.
     putFormula(sheet, cellAddress(row, WEEK_COLUMN), `TEXT(${from},"mmm d")`);
     const inWeek = `COUNTIFS(${requested},">="&${from},${requested},"<"&${from}+7)`;
@@ -89,7 +90,7 @@ function addStates(
     putFormula(sheet, `B${row}`, `COUNTIFS(${block("State")},A${row})`);
     for (const [position, heading] of SUMMED.entries()) {
       const sum = `SUMIFS(${block(heading)},${block("State")},$A${row})`;
-      putFormula(sheet, cellAddress(row, position + 3), sum, MONEY);
+      putFormula(sheet, cellAddress(row, position + 3), sum, MONEY_FORMAT);
     }
   }
   const total = FIRST_STATE_ROW + states.length;
@@ -98,8 +99,8 @@ function addStates(
   for (const [position, heading] of SUMMED.entries()) {
     const column = columnLetters(position + 3);
     const listed = `SUM(${column}${FIRST_STATE_ROW}:${column}${total - 1})`;
-    putFormula(sheet, `${column}${total}`, `SUM(${block(heading)})-${listed}`, MONEY);
-    putFormula(sheet, `${column}${total + 1}`, `SUM(${block(heading)})`, MONEY);
+    putFormula(sheet, `${column}${total}`, `SUM(${block(heading)})-${listed}`, MONEY_FORMAT);
+    putFormula(sheet, `${column}${total + 1}`, `SUM(${block(heading)})`, MONEY_FORMAT);
   }
   sheet.getCell(`A${total + 1}`).value = "All clients";
   putFormula(sheet, `B${total + 1}`, `COUNTA(${block("Client")})`);
@@ -113,18 +114,18 @@ function addOverall(sheet: Worksheet, block: (heading: string) => string): void 
   const planned = block("Penalties and interest (planned)");
   const lines: readonly (readonly [label: string, formula: string, format: string])[] = [
     ["Clients", `COUNTA(${block("Client")})`, WHOLE_NUMBER],
-    ["Estimated total tax", `SUM(${block("Estimated total tax")})`, MONEY],
-    ["Total payments", `SUM(${block("Total payments")})`, MONEY],
-    ["Paid with requests", `SUM(${block("Paid with request")})`, MONEY],
-    ["Balance due", `SUM(${block("Balance due")})`, MONEY],
-    ["Suggested payments", `SUM(${block("Suggested payment")})`, MONEY],
-    ["Remaining to pay", `SUM(${block("Remaining to pay")})`, MONEY],
-    ["Penalties and interest (planned)", `SUM(${planned})`, MONEY],
+    ["Estimated total tax", `SUM(${block("Estimated total tax")})`, MONEY_FORMAT],
+    ["Total payments", `SUM(${block("Total payments")})`, MONEY_FORMAT],
+    ["Paid with requests", `SUM(${block("Paid with request")})`, MONEY_FORMAT],
+    ["Balance due", `SUM(${block("Balance due")})`, MONEY_FORMAT],
+    ["Suggested payments", `SUM(${block("Suggested payment")})`, MONEY_FORMAT],
+    ["Remaining to pay", `SUM(${block("Remaining to pay")})`, MONEY_FORMAT],
+    ["Penalties and interest (planned)", `SUM(${planned})`, MONEY_FORMAT],
     ["Clients with penalties or interest", `COUNTIFS(${planned},">0")`, WHOLE_NUMBER],
-    ["Highest penalties and interest of a client", `MAX(${planned})`, MONEY],
+    ["Highest penalties and interest of a client", `MAX(${planned})`, MONEY_FORMAT],
     ["Client with the highest amount", `XLOOKUP(I14,${planned},${block("Client")})`, "General"],
     ["Clients not meeting the 90% test", `COUNTIFS(${block("90% test met")},"no")`, WHOLE_NUMBER],
-    ["Last extended due date", `MAX(${block("Extended due date")})`, DATE],
+    ["Last extended due date", `MAX(${block("Extended due date")})`, DATE_FORMAT],
     ["Last extended due date (long form)", 'TEXT(I17,"dddd, mmmm d, yyyy")', "General"],
   ];
   for (const [index, [label, formula, format]] of lines.entries()) {

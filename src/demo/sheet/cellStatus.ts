@@ -30,7 +30,7 @@ function cellInTheWay(grid: Grid, place: GridPlace, answers: GridAnswers): strin
 }
 
 /** The text for a cell: the message of its error, or the formula in another cell that fills it. */
-export function cellStatus(
+function cellStatus(
   grid: Grid,
   place: GridPlace,
   answers: GridAnswers,
@@ -63,7 +63,7 @@ export function cellStatus(
  * @param host - The host of our functions.
  * @param lines - The two lines.
  */
-export function followSelection(
+export function showCellStatus(
   grid: Grid,
   answers: GridAnswers,
   host: StandInHost,

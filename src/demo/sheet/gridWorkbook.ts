@@ -1,5 +1,7 @@
 import { WrapStrategy } from "@univerjs/core";
-import { INPUT_COLOR, NotDone, type NewSheet, type WorkbookHost } from "../../addin/workbookHost";
+import { INPUT_COLOR, type NewSheet } from "../../addin/newSheet";
+import { freeSheetName } from "../../addin/sheetName";
+import { NotDone, type WorkbookHost } from "../../addin/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
 import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
 import { fillColumns } from "./gridFill";
@@ -15,13 +17,6 @@ const HEIGHT_OF_THREE_LINES = 45;
 const SPARE_ROWS = 60;
 const LEAST_COLUMNS = 26;
 
-function freeName(taken: readonly string[], wanted: string): string {
-  const lower = new Set(taken.map((name) => name.toLowerCase()));
-  let name = wanted;
-  for (let number = 2; lower.has(name.toLowerCase()); number += 1) name = `${wanted} ${number}`;
-  return name;
-}
-
 function addressOf({ row, column }: GridPlace): string {
   return cellAddress(row + 1, column + 1);
 }
@@ -29,9 +24,9 @@ function addressOf({ row, column }: GridPlace): string {
 function addSheet(grid: Grid, wanted: NewSheet): string {
   const { cells, widths, formats, headingRow, page, looks = [] } = wanted;
   const workbook = openWorkbook(grid);
-  const name = freeName(
-    workbook.getSheets().map((sheet) => sheet.getSheetName()),
-    wanted.name
+  const name = freeSheetName(
+    wanted.name,
+    workbook.getSheets().map((sheet) => sheet.getSheetName())
   );
   const rows = Math.max(cells.length, ...looks.map((look) => look.row + look.rows - 1));
   const width = Math.max(

@@ -1,6 +1,6 @@
 import "@univerjs/preset-sheets-core/lib/index.css";
 import "./sheet.css";
-import { followSelection } from "./cellStatus";
+import { showCellStatus } from "./cellStatus";
 import { offerFiles } from "./fileActions";
 import { framedHost } from "./framedHost";
 import { type Grid, makeGrid } from "./grid";
@@ -131,7 +131,7 @@ async function start(): Promise<void> {
   const files = new GridFiles(grid, host);
   // The grid has formulas and selections only after a workbook is opened.
   files.openSample();
-  followSelection(grid, answers, host, {
+  showCellStatus(grid, answers, host, {
     underGrid: part("cell-status"),
     inPane: part("cell-error"),
   });

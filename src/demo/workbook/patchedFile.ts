@@ -76,6 +76,11 @@ function removeSignatures(parts: PackageParts): boolean {
   return origins.length > 0;
 }
 
+/** The file of parts. */
+export function packedParts(parts: PackageParts): Uint8Array {
+  return zipSync(Object.fromEntries(parts), { mtime: TIME_OF_PARTS });
+}
+
 /**
  * Puts changed cells into a workbook file. Every part that they do not concern stays byte for byte.
  *
@@ -109,6 +114,5 @@ export function patchedFile(
   if (formats.text !== formats.original) putText(parts, stylePart, formats.text);
   if (chainChanges) removeCalculationChain(parts, workbook);
   const lostSignature = isChanged && removeSignatures(parts);
-  const bytes = zipSync(Object.fromEntries(parts), { mtime: TIME_OF_PARTS });
-  return { bytes, lostSignature };
+  return { bytes: packedParts(parts), lostSignature };
 }

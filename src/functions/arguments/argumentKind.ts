@@ -120,46 +120,53 @@ export function readerOf(kind: ArgumentKind<unknown>, name: string): Reader {
 
 const UNREAD = Symbol("unread");
 
-/** A row whose arguments are read when they are first used. */
-class UnreadRow {
-  readonly values: unknown[];
-  constructor(
-    readonly cellOf: (name: string) => unknown,
-    many: number
-  ) {
-    this.values = new Array<unknown>(many).fill(UNREAD);
+/** The tax year of a row, read when an argument after it asks for it. */
+class EarlierYear implements Earlier {
+  constructor(readonly given: (name: string) => unknown) {}
+  get taxYear(): TaxYear {
+    return this.given("taxYear") as TaxYear;
   }
 }
 
+/** Gives the value of an argument of a row by its name. It is a function, which the lint refuses to spread: a copy would lose what is not read yet. */
+export type RowReader<List extends ArgumentList> = <Name extends keyof List & string>(
+  name: Name
+) => Given<List>[Name];
+
 /**
- * The values of a list of arguments, each read once, when it is first used: one cell that cannot be read does not hide the others.
- * The properties are made once for all rows, so a spread does not copy them; `readAll` does.
+ * Reads the arguments of a row each once, when it is first asked for: one cell that cannot be read does not hide the others.
  *
  * @param list - The arguments.
- * @returns The values of a row, from the cell of each argument.
+ * @returns The reader of a row, from the cell of each argument.
  */
 export function lazily<List extends ArgumentList>(
   list: List
-): (cellOf: (name: string) => unknown) => Given<List> {
-  class Row extends UnreadRow {}
-  const kinds = Object.entries(list);
-  for (const [index, [name, kind]] of kinds.entries()) {
-    const read = readerOf(kind, name);
-    Object.defineProperty(Row.prototype, name, {
-      get(this: Row) {
-        const { values, cellOf } = this;
-        if (values[index] === UNREAD)
-          values[index] = read(cellOf(name), this as Earlier, cellOf("taxYear"));
-        return values[index];
-      },
-    });
-  }
-  return (cellOf) => new Row(cellOf, kinds.length) as unknown as Given<List>;
+): (cellOf: (name: string) => unknown) => RowReader<List> {
+  const readers = new Map(
+    Object.entries(list).map(([name, kind], index) => [name, { index, read: readerOf(kind, name) }])
+  );
+  return (cellOf) => {
+    const values = new Array<unknown>(readers.size).fill(UNREAD);
+    const given = (name: string): unknown => {
+      const argument = readers.get(name);
+      if (argument === undefined) return undefined;
+      const { index, read } = argument;
+      if (values[index] === UNREAD) values[index] = read(cellOf(name), earlier, cellOf("taxYear"));
+      return values[index];
+    };
+    const earlier = new EarlierYear(given);
+    return given as RowReader<List>;
+  };
 }
 
-/** Reads every argument of a row, in the order of the list. */
-export function readAll<List extends ArgumentList>(list: List, given: Given<List>): Given<List> {
-  return Object.fromEntries(Object.keys(list).map((name) => [name, given[name]])) as Given<List>;
+/** Reads the arguments of a list, in their order, from a row that may have more. */
+export function readAll<List extends ArgumentList>(
+  list: List,
+  given: (name: keyof List & string) => Given<List>[keyof List]
+): Given<List> {
+  const values: Partial<Record<keyof List, unknown>> = {};
+  for (const name in list) values[name] = given(name);
+  return values as Given<List>;
 }
 
 /** The same kind for a cell that is read later, row by row. */

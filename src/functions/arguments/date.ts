@@ -65,8 +65,10 @@ export const date: CellKind<CalendarDate> = {
 /** A date after the tax year, which is read before it: when something was done about that year's return. */
 export const dateAfterYear: CellKind<CalendarDate> = {
   ...date,
-  read: (value, name, { taxYear }) => {
+  read: (value, name, earlier) => {
     const read = dateOf(value, name);
+    // In a client list this reads the cell of the tax year, which may be unreadable itself.
+    const { taxYear } = earlier;
     if (taxYear !== undefined) requireAfterTaxYear(name, read, taxYear);
     return read;
   },

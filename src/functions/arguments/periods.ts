@@ -16,7 +16,7 @@ import { periodHeadings, requireHeadings } from "./periodHeadings";
 type PeriodItem = keyof PeriodAmounts;
 
 /** The labels of the rows, the first of each as messages and help show it. */
-export const PERIOD_LABELS: Readonly<Record<PeriodItem, readonly string[]>> = {
+const PERIOD_LABELS: Readonly<Record<PeriodItem, readonly string[]>> = {
   adjustedGrossIncome: ["AGI", "adjusted gross income"],
   itemizedDeductions: ["itemized deductions", "itemized"],
   standardDeduction: ["standard deduction"],

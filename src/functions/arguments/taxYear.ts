@@ -13,7 +13,7 @@ import { readDate } from "./date";
 
 const ENTER = "Enter a year such as 2025, or the last date of a fiscal year, such as 6/30/2026.";
 /** A whole number below this one is a year. A worksheet date that small is before 1928. */
-const FIRST_SERIAL_READ_AS_DATE = 10_000;
+export const FIRST_SERIAL_READ_AS_DATE = 10_000;
 const FIRST_YEAR = 1000;
 
 function taxYearOf(value: CellValue, name: string): TaxYear {

@@ -1,24 +1,18 @@
 import { chartResidence } from "../../calculation/request/chartResidence";
-import type { Carrier } from "../../calculation/request/clientRequest";
 import { mailingAddress } from "../../calculation/request/mailingAddress";
-import type { FilerType } from "../../calculation/filerType";
-import type { State } from "../../calculation/state";
 import { extensionParts } from "../../calculation/stateReturn/extensionParts";
 import { stateRule } from "../../calculation/stateReturn/stateRule";
-import { isFiscalYear, type TaxYear } from "../../calculation/taxYear";
-import type { Decimal } from "../../money/dollars";
+import { isFiscalYear } from "../../calculation/taxYear";
 import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
+import type { RowReader } from "../arguments/argumentKind";
+import type { clientRequest } from "../arguments/clientRequest";
 import { stateCaveats } from "../stateReturn/stateCaveats";
 
-/** What decides which rules a client's extension depends on. */
-interface ExtensionOfClient {
-  readonly taxYear: TaxYear;
-  readonly state: State | undefined;
-  readonly filerType: FilerType;
-  readonly paidWithRequest: Decimal;
-  readonly carrier: Carrier | undefined;
-}
+/** The arguments that decide which rules a client's extension depends on. */
+type ExtensionReader = RowReader<
+  Pick<typeof clientRequest, "taxYear" | "state" | "filerType" | "paidWithRequest" | "carrier">
+>;
 
 type ConfirmRules = Pick<Rulebook, "stateExtensions" | "mailingAddresses" | "serviceCenterStreets">;
 
@@ -32,7 +26,8 @@ function ifCovered<Answer>(work: () => Answer): Answer | undefined {
   }
 }
 
-function ofState({ taxYear, state }: ExtensionOfClient, rules: ConfirmRules): readonly string[] {
+function ofState(given: ExtensionReader, rules: ConfirmRules): readonly string[] {
+  const [taxYear, state] = [given("taxYear"), given("state")];
   if (state === undefined || isFiscalYear(taxYear)) return [];
   const rule = ifCovered(() => stateRule(taxYear, state, rules));
   if (rule?.dueDay === undefined) return [];
@@ -41,14 +36,13 @@ function ofState({ taxYear, state }: ExtensionOfClient, rules: ConfirmRules): re
   return [`${rule.name} extension: ${[...new Set(caveats)].join("; ")}`];
 }
 
-function ofAddress(client: ExtensionOfClient, rules: ConfirmRules): readonly string[] {
-  const { taxYear, state, filerType, paidWithRequest, carrier } = client;
-  const residence = chartResidence(state, filerType);
+function ofAddress(given: ExtensionReader, rules: ConfirmRules): readonly string[] {
+  const taxYear = given("taxYear");
+  const residence = chartResidence(given("state"), given("filerType"));
+  const isPaid = given("paidWithRequest").greaterThan(0);
+  const isCarried = given("carrier") !== undefined;
   if (residence === undefined) return [];
-  const isPaid = paidWithRequest.greaterThan(0);
-  const address = ifCovered(() =>
-    mailingAddress(taxYear, residence, isPaid, carrier !== undefined, rules)
-  );
+  const address = ifCovered(() => mailingAddress(taxYear, residence, isPaid, isCarried, rules));
   if (address === undefined) return ["mailing address: not in the rule tables"];
   const caveats = { official: [], secondary: ["secondary source"], memory: ["unverified"] };
   return caveats[address.source.confidence].map((caveat) => `mailing address: ${caveat}`);
@@ -58,16 +52,16 @@ function ofAddress(client: ExtensionOfClient, rules: ConfirmRules): readonly str
  * What to confirm in the official text before a client's row is used: an old, unverified or reported rule of the state, and the
  * mailing address of a request on paper.
  *
- * @param client - The client. What a part does not need is not read, so that an error in its cell does not hide the others.
+ * @param given - The client's arguments. What a part does not need is not read, so that an error in its cell does not hide the others.
  * @param isToMail - Whether the request is still to be mailed on paper.
  * @param rules - State rules and addresses.
  * @returns One line of text; empty if there is nothing to confirm.
  */
 export function confirmFirst(
-  client: ExtensionOfClient,
+  given: ExtensionReader,
   isToMail: () => boolean,
   rules: ConfirmRules
 ): string {
-  const addressed = ifCovered(isToMail) === true ? ofAddress(client, rules) : [];
-  return [...ofState(client, rules), ...addressed].join(". ");
+  const addressed = ifCovered(isToMail) === true ? ofAddress(given, rules) : [];
+  return [...ofState(given, rules), ...addressed].join(". ");
 }

@@ -1,119 +1,14 @@
-import { yearOf } from "../../calendar/calendarDate";
-import { readArgument, unread } from "../arguments/argumentKind";
+import { unread } from "../arguments/argumentKind";
 import { answerColumns } from "../arguments/answerColumns";
-import {
-  clientList,
-  clientsOf,
-  type ClientList,
-  type ClientListRow,
-} from "../arguments/clientList";
-import type { HeadingReading } from "../arguments/readHeadings";
+import { clientList } from "../arguments/clientList";
 import { date } from "../arguments/date";
-import { ownHeadings, type OwnHeadings } from "../arguments/ownHeadings";
+import { ownHeadings } from "../arguments/ownHeadings";
 import { assumedRate } from "../arguments/percent";
 import { taxYear } from "../arguments/taxYear";
-import { BLANK, type AnswerCell } from "../cells/answerCell";
-import { cellValue, isBlankOrZero } from "../cells/cellValue";
-import { hostError } from "../cells/hostError";
-import { InputError } from "../cells/inputError";
 import { tableFunction } from "../worksheetFunction";
-import { cellOfClient } from "./cellOfClient";
-import { rosterClient, rosterTables, type RosterRules } from "./rosterClient";
-import {
-  DEFAULT_HEADINGS,
-  ROSTER_COLUMNS,
-  ROSTER_HEADINGS,
-  UNREADABLE,
-  type RosterHeading,
-} from "./rosterColumns";
-import { suggestedHeading } from "./suggestedHeading";
-import { unreadableCells } from "./unreadableCells";
-
-/** The year of the list, for headings that name one; `undefined` where each client has a year. */
-function yearOfList(cell: unknown): number | undefined {
-  if (isBlankOrZero(cellValue(cell))) return undefined;
-  try {
-    return yearOf(readArgument(taxYear, "taxYear", cell).lastDay);
-  } catch (thrown) {
-    // Each client's row says that the year cannot be read.
-    if (thrown instanceof InputError) return undefined;
-    throw thrown;
-  }
-}
-
-/** The client's answers, each calculated for itself: an answer that fails shows its own error. */
-function answersOf(
-  cell: (name: string) => unknown,
-  columns: readonly RosterHeading[],
-  reading: readonly HeadingReading[],
-  rowCell: (index: number) => unknown,
-  rules: RosterRules
-): AnswerCell[] {
-  const client = rosterClient(cell, rules);
-  return columns.map((heading) => {
-    try {
-      return heading === UNREADABLE
-        ? unreadableCells(client, reading, rowCell)
-        : ROSTER_COLUMNS[heading](client);
-    } catch (thrown) {
-      return hostError(thrown);
-    }
-  });
-}
-
-const isClient = (row: ClientListRow): boolean => !row.isTotal && !row.isHeadings;
-
-/** What applies to every client of a list: arguments as the host passed them. */
-interface OfTheList {
-  readonly taxYear: unknown;
-  readonly asOf: unknown;
-  readonly assumedRate: unknown;
-}
-
-/** The answers for the rows of a client list. */
-interface RosterAnswers {
-  /** The headings of the answers. */
-  readonly headings: readonly string[];
-  /** One row for each row of the list. */
-  readonly rows: AnswerCell[][];
-}
-
-/**
- * The answers for the rows of a client list.
- *
- * @param name - The argument with the headings, for the error message.
- * @param list - The list.
- * @param wanted - The headings of the answers, and the headings of the user.
- * @param shared - What applies to every client.
- * @param rules - The rule tables.
- * @throws InputError for headings that cannot be read.
- */
-export function rosterAnswers(
-  name: string,
-  list: ClientList,
-  wanted: { readonly columns: readonly RosterHeading[]; readonly headings: OwnHeadings },
-  shared: OfTheList,
-  rules: RosterRules
-): RosterAnswers {
-  const { columns } = wanted;
-  const year = yearOfList(shared.taxYear);
-  const { reading, clients } = clientsOf(list, name, year, wanted.headings);
-  const headings = columns.map((heading) =>
-    heading === "Suggested payment"
-      ? suggestedHeading(heading, clients.filter((row) => row !== undefined).filter(isClient))
-      : heading
-  );
-  const rows = clients.map((row, index): AnswerCell[] => {
-    if (row === undefined) return columns.map(() => BLANK);
-    if (!isClient(row)) {
-      const what = row.isTotal ? "a total, not a client" : "headings, not a client";
-      return columns.map((heading) => (heading === UNREADABLE ? what : BLANK));
-    }
-    const rowCell = (at: number): unknown => list.rows[index]?.[at];
-    return answersOf(cellOfClient(row, { ...shared }), columns, reading, rowCell, rules);
-  });
-  return { headings, rows };
-}
+import { rosterTables } from "./rosterClient";
+import { DEFAULT_HEADINGS, ROSTER_HEADINGS } from "./rosterColumns";
+import { rosterTable } from "./rosterTable";
 
 /** The arguments of ROSTER and ROSTERROWS after the list. */
 export const ofTheList = {
@@ -149,7 +44,7 @@ const ROSTER = tableFunction({
   ],
   note: "A blank row stays blank, and so does a row whose name begins with Total. 90% paid counts what is paid by the payment due date. If the list has a target or a cushion, the heading of the suggested payment says so. An answer that cannot be calculated shows its own error, and the column Unreadable names the cells of the row that cannot be read. ROSTERHEADINGS shows how each heading is read.",
   calculate: ({ clientList: list, columns, headings, ...shared }, rules) => {
-    const answers = rosterAnswers("clientList", list, { columns, headings }, shared, rules);
+    const answers = rosterTable("clientList", list, { columns, headings }, shared, rules);
     return [[...answers.headings], ...answers.rows];
   },
 });

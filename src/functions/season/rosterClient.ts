@@ -6,15 +6,16 @@ import { plannedReturn, type PlannedReturn } from "../../calculation/season/plan
 import { requestStage, type Stage } from "../../calculation/season/requestStage";
 import type { RequestRecord } from "../../calculation/season/requestRecord";
 import { once } from "../../calendar/once";
+import type { Decimal } from "../../money/dollars";
 import type { Rulebook } from "../../rules/rulebook";
-import { lazily, optional, type Given } from "../arguments/argumentKind";
+import { lazily, optional, readAll, type RowReader } from "../arguments/argumentKind";
 import { chargesTables } from "../arguments/chargesInput";
-import { datesOf } from "../arguments/client";
+import { client, datesOf } from "../arguments/client";
 import { clientRequest, clientRequestOf } from "../arguments/clientRequest";
 import { date, dateAfterYear } from "../arguments/date";
 import { dollars } from "../arguments/dollars";
 import { assumedRate, cushion, target } from "../arguments/percent";
-import { recordOf } from "../arguments/record";
+import { record as recordArguments, recordOf } from "../arguments/record";
 import { yesNo } from "../arguments/yesNo";
 
 /** The rule tables that a client's row depends on. */
@@ -53,8 +54,11 @@ const amountsOf = lazily(amounts);
 /** A client of a list. Each value is calculated when a column first asks for it. */
 export interface RosterClient {
   readonly cell: (name: string) => unknown;
-  readonly given: Given<typeof clientPlan>;
-  readonly amounts: Given<typeof amounts>;
+  readonly given: RowReader<typeof clientPlan>;
+  /** Dollars; a blank cell is refused. */
+  readonly totalTax: () => Decimal;
+  /** Dollars; a blank cell is refused. */
+  readonly payments: () => Decimal;
   readonly rules: RosterRules;
   readonly dates: () => ClientDates;
   readonly record: () => RequestRecord;
@@ -75,26 +79,24 @@ export interface RosterClient {
  */
 export function rosterClient(cell: (name: string) => unknown, rules: RosterRules): RosterClient {
   const given = planOf(cell);
-  const needed = amountsOf(cell);
-  const dates = once(() => datesOf(given));
-  const requestRecord = once(() => {
-    const { requestedOn, confirmedOn, rejectedOn, filedOn } = given;
-    return recordOf({ requestedOn, confirmedOn, rejectedOn, filedOn });
-  });
-  const record = once(() => ({ ...requestRecord(), paidOn: given.paidOn }));
+  const amount = amountsOf(cell);
+  const totalTax = (): Decimal => amount("totalTax");
+  const payments = (): Decimal => amount("payments");
+  const dates = once(() => datesOf(readAll(client, given)));
+  const requestRecord = once(() => recordOf(readAll(recordArguments, given)));
+  const record = once(() => ({ ...requestRecord(), paidOn: given("paidOn") }));
   const plan = once(() => {
-    const { asOf, paidWithRequest, plannedFilingDate, plannedPaymentDate } = given;
     const input = {
       dates: dates(),
       record: record(),
-      asOf,
-      totalTax: needed.totalTax,
-      payments: needed.payments,
-      paidWithRequest,
-      plannedFilingDate,
-      plannedPaymentDate,
-      assumedRate: given.assumedRate,
-      extensionPlanned: given.validExtension,
+      asOf: given("asOf"),
+      totalTax: totalTax(),
+      payments: payments(),
+      paidWithRequest: given("paidWithRequest"),
+      plannedFilingDate: given("plannedFilingDate"),
+      plannedPaymentDate: given("plannedPaymentDate"),
+      assumedRate: given("assumedRate"),
+      extensionPlanned: given("validExtension"),
     };
     return plannedReturn(input, rules);
   });
@@ -104,15 +106,16 @@ export function rosterClient(cell: (name: string) => unknown, rules: RosterRules
   return {
     cell,
     given,
-    amounts: needed,
+    totalTax,
+    payments,
     rules,
     dates,
     record,
     requestRecord,
-    stage: once(() => requestStage(dates(), requestRecord(), given.asOf, rules).stage),
-    next: once(() => nextDate(dates(), record(), given.asOf, rules)),
+    stage: once(() => requestStage(dates(), requestRecord(), given("asOf"), rules).stage),
+    next: once(() => nextDate(dates(), record(), given("asOf"), rules)),
     plan,
     chargesWith: (validExtension) => (validExtension ? withExtension() : withoutExtension()),
-    issues: once(() => requestIssues(clientRequestOf(given), rules)),
+    issues: once(() => requestIssues(clientRequestOf(readAll(clientRequest, given)), rules)),
   };
 }

@@ -1,7 +1,7 @@
 import { requestMethods } from "../../calculation/request/requestMethods";
 import { shortfall } from "../../calculation/request/shortfall";
 import { toCents } from "../../money/dollars";
-import { BLANK, dateCell, moneyCell, type AnswerCell } from "../cells/answerCell";
+import { BLANK, cellOrBlank, dateCell, moneyCell, type AnswerCell } from "../cells/answerCell";
 import { readAll } from "../arguments/argumentKind";
 import { cellValue } from "../cells/cellValue";
 import { isHostError } from "../cells/hostError";
@@ -28,9 +28,13 @@ function answerOf(single: WorksheetFunction, ...cells: readonly unknown[]): Answ
 
 function method({ given, dates, requestRecord, stage, rules }: RosterClient): AnswerCell {
   if (stage() !== "not requested" && stage() !== "rejected") return BLANK;
-  const { taxYear, paidWithRequest, asOf } = given;
-  const { rejectedOn } = requestRecord();
-  const input = { taxYear, dates: dates(), paidWithRequest, asOf, rejectedOn };
+  const input = {
+    taxYear: given("taxYear"),
+    dates: dates(),
+    paidWithRequest: given("paidWithRequest"),
+    asOf: given("asOf"),
+    rejectedOn: requestRecord().rejectedOn,
+  };
   return bestMethod(requestMethods(input, rules));
 }
 
@@ -45,19 +49,19 @@ function counted({ issues }: RosterClient): AnswerCell {
 
 /** Whether the regular due date has passed, so that an extension needs a request by then. */
 function isPast({ dates, given }: RosterClient): boolean {
-  return given.asOf > dates().regular.lastDay;
+  return given("asOf") > dates().regular.lastDay;
 }
 
 function isToMail(client: RosterClient): boolean {
   const best = method(client);
-  return best !== BLANK && (client.given.method ?? best) === "paper";
+  return best !== BLANK && (client.given("method") ?? best) === "paper";
 }
 
 function toConfirm(client: RosterClient): AnswerCell {
   const { given, requestRecord, stage, rules } = client;
   if (stage() === "filed") return BLANK;
   const noDate =
-    given.validExtension === true && requestRecord().requestedOn === undefined && isPast(client)
+    given("validExtension") === true && requestRecord().requestedOn === undefined && isPast(client)
       ? "the extension is entered as yes, without the date of the request"
       : "";
   const others = confirmFirst(given, () => isToMail(client), rules);
@@ -66,12 +70,12 @@ function toConfirm(client: RosterClient): AnswerCell {
 
 /** The text of the letter, without the cost, which needs a planned date or a rate. */
 function letter(client: RosterClient): AnswerCell {
-  const { given, amounts, dates, record, rules } = client;
+  const { given, totalTax, payments, dates, record, rules } = client;
   const facts = letterFacts(
     {
       ...readAll(clientPlan, given),
-      totalTax: amounts.totalTax,
-      payments: amounts.payments,
+      totalTax: totalTax(),
+      payments: payments(),
       dates: dates(),
       record: record(),
     },
@@ -88,7 +92,7 @@ export const ROSTER_COLUMNS = {
   "Regular due date": ({ dates }) => dateCell(dates().regular.lastDay),
   "Extended due date": ({ dates }) => dateCell(dates().extended.lastDay),
   "Payment due date": ({ dates }) => dateCell(dates().payment.lastDay),
-  "Balance due": ({ amounts }) => moneyCell(toCents(shortfall(amounts.totalTax, amounts.payments))),
+  "Balance due": ({ totalTax, payments }) => moneyCell(toCents(shortfall(totalTax(), payments()))),
   "Suggested payment": suggested,
   "Pay now": payNow,
   "Remaining to pay": remaining,
@@ -115,14 +119,13 @@ export const ROSTER_COLUMNS = {
       cell("state"),
       plan().validExtension ? "yes" : "no"
     ),
-  "First installment": ({ given }) =>
-    given.firstInstallment === undefined ? BLANK : moneyCell(given.firstInstallment),
+  "First installment": ({ given }) => cellOrBlank(given("firstInstallment"), moneyCell),
   "Mailing address": ({ cell, given }) =>
     answerOf(
       mailingFunctions.MAILTO,
       cell("taxYear"),
       cell("state"),
-      given.paidWithRequest.greaterThan(0) ? "yes" : "no",
+      given("paidWithRequest").greaterThan(0) ? "yes" : "no",
       cell("carrier"),
       cell("filerType")
     ),

@@ -7,14 +7,13 @@ import { BLANK, moneyCell, percentCell, type AnswerCell } from "../cells/answerC
 import type { RosterClient } from "./rosterClient";
 
 /** Dollars still to be paid after the payment with the request. */
-export function remaining({ amounts, given }: RosterClient): AnswerCell {
-  const { totalTax, payments } = amounts;
-  return moneyCell(toCents(shortfall(totalTax, payments.plus(given.paidWithRequest))));
+export function remaining({ totalTax, payments, given }: RosterClient): AnswerCell {
+  return moneyCell(toCents(shortfall(totalTax(), payments().plus(given("paidWithRequest")))));
 }
 
-function sharePaid({ amounts, given }: RosterClient) {
-  const { totalTax, payments } = amounts;
-  return totalTax.isZero() ? undefined : payments.plus(given.paidWithRequest).div(totalTax);
+function sharePaid({ totalTax, payments, given }: RosterClient) {
+  const [tax, paid] = [totalTax(), payments()];
+  return tax.isZero() ? undefined : paid.plus(given("paidWithRequest")).div(tax);
 }
 
 /** The share of the total tax that is paid with the request; blank without a tax. */
@@ -27,28 +26,30 @@ export function percentPaid(client: RosterClient): AnswerCell {
  * Whether enough of the tax is paid by the payment due date for the reasonable-cause test. The rest of the test, a valid extension and
  * the balance paid with the return, looks at what has not happened yet, so the heading does not say that the test is met.
  */
-export function enoughPaid({ amounts, plan, rules, dates }: RosterClient): AnswerCell {
+export function enoughPaid({ totalTax, plan, rules, dates }: RosterClient): AnswerCell {
   const { figures } = entryOn(rules.reasonableCauseTest, dates().regular.statutory);
-  const needed = amounts.totalTax.times(figures.shareToPay);
+  const needed = totalTax().times(figures.shareToPay);
   return plan().paidOnTime.greaterThanOrEqualTo(needed) ? "yes" : "no";
 }
 
 /** The suggested payment with the target and the cushion of the row. */
-export function suggested({ amounts, given, rules }: RosterClient): AnswerCell {
-  const { target, cushion, firstInstallment } = given;
-  const { totalTax, payments } = amounts;
-  return moneyCell(
-    suggestedPayment({ totalTax, payments, target, cushion, firstInstallment }, rules)
-  );
+export function suggested({ totalTax, payments, given, rules }: RosterClient): AnswerCell {
+  const input = {
+    totalTax: totalTax(),
+    payments: payments(),
+    target: given("target"),
+    cushion: given("cushion"),
+    firstInstallment: given("firstInstallment"),
+  };
+  return moneyCell(suggestedPayment(input, rules));
 }
 
 /** Dollars to pay now: the whole balance without a cushion, less what was paid with a request already made. */
-export function payNow({ amounts, given, record, rules }: RosterClient): AnswerCell {
-  const { requestedOn, paidOn } = recordAsOf(record(), given.asOf);
+export function payNow(client: RosterClient): AnswerCell {
+  const { totalTax, payments, given, record, rules } = client;
+  const { requestedOn, paidOn } = recordAsOf(record(), given("asOf"));
   if (paidOn !== undefined) return moneyCell(ZERO);
-  const sent = requestedOn === undefined ? ZERO : given.paidWithRequest;
-  const payments = amounts.payments.plus(sent);
-  return moneyCell(
-    suggestedPayment({ totalTax: amounts.totalTax, payments, target: "full" }, rules)
-  );
+  const sent = requestedOn === undefined ? ZERO : given("paidWithRequest");
+  const input = { totalTax: totalTax(), payments: payments().plus(sent), target: "full" } as const;
+  return moneyCell(suggestedPayment(input, rules));
 }

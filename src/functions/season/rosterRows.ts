@@ -1,8 +1,9 @@
 import { listHeadings, listRows } from "../arguments/clientList";
 import { InputError } from "../cells/inputError";
 import { tableFunction } from "../worksheetFunction";
-import { ofTheList, rosterAnswers } from "./roster";
+import { ofTheList } from "./roster";
 import { rosterTables } from "./rosterClient";
+import { rosterTable } from "./rosterTable";
 
 const ROSTERROWS = tableFunction({
   arguments: {
@@ -28,7 +29,7 @@ const ROSTERROWS = tableFunction({
         "rows",
         `The columns differ in number: ${String(width)} here, ${String(names.length)} in listHeadings. Select the same columns.`
       );
-    return rosterAnswers(
+    return rosterTable(
       "listHeadings",
       { headings: names, rows },
       { columns, headings },

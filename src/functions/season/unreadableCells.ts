@@ -1,9 +1,12 @@
-import { cellValue, isBlank, shown } from "../cells/cellValue";
+import { shortDate } from "../../calendar/writtenDate";
+import { cellValue, isBlank, shown, type CellValue } from "../cells/cellValue";
 import { ErrorCell } from "../cells/hostError";
 import { InputError } from "../cells/inputError";
-import { optional, readArgument } from "../arguments/argumentKind";
+import { readArgument, type ArgumentKind } from "../arguments/argumentKind";
 import type { HeadingReading } from "../arguments/readHeadings";
+import { date, readDate } from "../arguments/date";
 import { dollars } from "../arguments/dollars";
+import { FIRST_SERIAL_READ_AS_DATE, taxYear } from "../arguments/taxYear";
 import { clientPlan, type RosterClient } from "./rosterClient";
 
 /** A cell of a client's row that cannot be read. */
@@ -15,25 +18,46 @@ export interface UnreadableCell {
   readonly sentence: string;
 }
 
-/** What a cell contains, or the code of its error. */
-function contentOf(cell: unknown): string {
-  try {
-    const value = cellValue(cell);
-    return isBlank(value) ? "" : shown(value);
-  } catch (thrown) {
-    if (thrown instanceof ErrorCell) return thrown.code;
-    throw thrown;
-  }
+const KINDS_OF_DATES = [date.id, taxYear.id];
+
+/** A value as a message shows it: a worksheet date as a date, anything else as it is entered. */
+function shownAs({ id }: ArgumentKind<unknown>, value: CellValue): string {
+  const isDate = KINDS_OF_DATES.includes(id) && Number(value) >= FIRST_SERIAL_READ_AS_DATE;
+  const day = isDate ? readDate(value) : undefined;
+  return day === undefined ? shown(value) : shortDate(day);
 }
 
-/** The sentence of an argument that cannot be read; `undefined` if it can be. */
-function sentenceOf(read: () => unknown): string | undefined {
+/**
+ * What a cell contains and what is wrong with it; `undefined` if nothing is, or if only another cell that it depends on cannot be read.
+ *
+ * @param cell - The cell.
+ * @param name - The argument.
+ * @param kind - Its kind.
+ * @param read - Reads it.
+ */
+function faultOf(
+  cell: unknown,
+  name: string,
+  kind: ArgumentKind<unknown>,
+  read: () => unknown
+): Omit<UnreadableCell, "reading"> | undefined {
+  let value: CellValue;
+  try {
+    value = cellValue(cell);
+  } catch (thrown) {
+    if (thrown instanceof ErrorCell) return { content: thrown.code, sentence: "" };
+    throw thrown;
+  }
+  if (isBlank(value)) return undefined;
   try {
     read();
     return undefined;
   } catch (thrown) {
-    if (thrown instanceof InputError) return thrown.message.slice(thrown.argument.length + 2);
-    if (thrown instanceof ErrorCell) return "";
+    if (thrown instanceof InputError)
+      return thrown.argument === name
+        ? { content: shownAs(kind, value), sentence: thrown.sentences }
+        : undefined;
+    if (thrown instanceof ErrorCell) return undefined;
     throw thrown;
   }
 }
@@ -52,14 +76,13 @@ export function unreadableInRow(
 ): readonly UnreadableCell[] {
   return reading.flatMap((one) => {
     const { field, isPart, index } = one;
-    const content = contentOf(row(index));
-    if (field === undefined || !(field in clientPlan) || content === "") return [];
-    const sentence = sentenceOf(() =>
-      isPart
-        ? readArgument(optional(dollars), "payments", row(index))
-        : given[field as keyof typeof given]
-    );
-    return sentence === undefined ? [] : [{ reading: one, content, sentence }];
+    if (field === undefined || !(field in clientPlan)) return [];
+    const cell = row(index);
+    const name = field as keyof typeof clientPlan;
+    const fault = isPart
+      ? faultOf(cell, "payments", dollars, () => readArgument(dollars, "payments", cell))
+      : faultOf(cell, name, clientPlan[name], () => given(name));
+    return fault ? [{ reading: one, ...fault }] : [];
   });
 }
 

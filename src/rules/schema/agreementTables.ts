@@ -5,7 +5,7 @@ import { date, figure, listTable, text } from "./parts";
 const inForce = { from: date, through: z.exactOptional(date), textDated: date };
 
 /** A way to pay a balance over time. */
-export const agreementKind = z.enum([
+const agreementKind = z.enum([
   "short-term plan",
   "guaranteed agreement",
   "simple payment plan",
@@ -13,7 +13,7 @@ export const agreementKind = z.enum([
 ]);
 
 /** How an agreement is paid and requested, as far as its fee depends on it. */
-export const agreementPayment = z.enum([
+const agreementPayment = z.enum([
   "short-term plan",
   "direct debit, online",
   "direct debit, phone or mail",

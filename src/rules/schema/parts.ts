@@ -16,7 +16,7 @@ export const figure = z.string().regex(/^(0|[1-9]\d*)(\.\d+)?$/);
 const source = z.strictObject({ document: id, at: text });
 
 /** How well an entry is known: read in the official text, read in a report of it, or known only from memory. */
-export const confidence = z.enum(["official", "secondary", "memory"]);
+const confidence = z.enum(["official", "secondary", "memory"]);
 
 /** How well an entry is known. */
 export type Confidence = z.infer<typeof confidence>;

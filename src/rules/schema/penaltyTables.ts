@@ -51,6 +51,7 @@ export const penaltyTables = {
     leastTaxDue: figure,
     penaltyEndMonth: figure,
     penaltyEndDay: figure,
+    continuedRateMonth: figure,
     earlyReturnMonth: figure,
     earlyReturnDay: figure,
     farmerReturnMonth: figure,

@@ -6,13 +6,11 @@ import { NotInTableError } from "../../../src/rules/notInTableError";
 import { rulebook } from "../../../src/rules/rulebook";
 import { day, usd } from "./givenEstimates";
 
-const rates = { table: rulebook.underpaymentRate };
-
 /** Periods of a calendar tax year from April 15 to April 15, as text: from, to, days, rate, divisor, rulings. */
 function periodsOf(taxYear: number): readonly string[] {
   const first = day(`${String(taxYear)}-04-15`);
   const end = day(`${String(taxYear + 1)}-04-15`);
-  return estimateRatePeriods(first, calendarTaxYear(taxYear), end, rates).map(
+  return estimateRatePeriods(first, calendarTaxYear(taxYear), end, undefined, rulebook).map(
     ({ from, to, days, rate, divisor, sources }) =>
       [written(from), written(to), days, rate.toString(), divisor, sources.length].join(" ")
   );
@@ -53,7 +51,13 @@ describe("rate periods of the estimated tax penalty", () => {
     const year = fiscalTaxYear(day("2025-06-30"));
     if (!year) throw new RangeError("June 30 ends a fiscal year");
     // 7% in the third quarter of 2025; the fourth's is the same, so the days alone tell
-    const periods = estimateRatePeriods(day("2024-10-15"), year, day("2025-10-15"), rates);
+    const periods = estimateRatePeriods(
+      day("2024-10-15"),
+      year,
+      day("2025-10-15"),
+      undefined,
+      rulebook
+    );
     expect(
       periods.map(({ from, to, rate, divisor }) => [
         written(from),
@@ -68,7 +72,13 @@ describe("rate periods of the estimated tax penalty", () => {
     const rise = fiscalTaxYear(day("2022-03-31"));
     if (!rise) throw new RangeError("March 31 ends a fiscal year");
     // 4% in the second quarter of 2022, 5% in the third
-    const last = estimateRatePeriods(day("2021-07-15"), rise, day("2022-07-15"), rates).at(-1);
+    const last = estimateRatePeriods(
+      day("2021-07-15"),
+      rise,
+      day("2022-07-15"),
+      undefined,
+      rulebook
+    ).at(-1);
     expect([last?.from, last?.to, last?.rate.toString()]).toEqual([
       day("2022-03-31"),
       day("2022-07-15"),
@@ -80,7 +90,13 @@ describe("rate periods of the estimated tax penalty", () => {
     for (let taxYear = 2009; taxYear <= 2025; taxYear++) {
       const first = day(`${String(taxYear)}-04-15`);
       const end = day(`${String(taxYear + 1)}-04-15`);
-      const periods = estimateRatePeriods(first, calendarTaxYear(taxYear), end, rates);
+      const periods = estimateRatePeriods(
+        first,
+        calendarTaxYear(taxYear),
+        end,
+        undefined,
+        rulebook
+      );
       expect(periods[0]?.from).toBe(first);
       expect(periods.at(-1)?.to).toBe(end);
       periods.slice(1).forEach((period, index) => {
@@ -98,7 +114,13 @@ describe("rate periods of the estimated tax penalty", () => {
   it("carry the rate of a fiscal year's third month into January by the divisor of the new year", () => {
     const year = fiscalTaxYear(day("2023-09-30"));
     if (!year) throw new RangeError("no fiscal year");
-    const found = estimateRatePeriods(day("2023-10-15"), year, day("2024-01-15"), rates);
+    const found = estimateRatePeriods(
+      day("2023-10-15"),
+      year,
+      day("2024-01-15"),
+      undefined,
+      rulebook
+    );
     const shown = found.map(({ from, to, days, rate, divisor }) =>
       [written(from), written(to), days, rate.toString(), divisor].join(" ")
     );
@@ -111,9 +133,11 @@ describe("rate periods of the estimated tax penalty", () => {
   it("refuse a quarter without a published rate, and name no ruling for an assumed one", () => {
     const year = calendarTaxYear(2026);
     const [first, end] = [day("2026-04-15"), day("2027-04-15")];
-    expect(() => estimateRatePeriods(first, year, end, rates)).toThrow(NotInTableError);
-    const assumed = { ...rates, assumedRate: usd("0.09") };
-    const last = estimateRatePeriods(first, year, end, assumed).at(-1);
+    expect(() => estimateRatePeriods(first, year, end, undefined, rulebook)).toThrow(
+      NotInTableError
+    );
+    const assumed = usd("0.09");
+    const last = estimateRatePeriods(first, year, end, assumed, rulebook).at(-1);
     expect([last?.from, last?.to, last?.rate.toString(), last?.sources]).toEqual([
       day("2026-12-31"),
       day("2027-04-15"),

@@ -8,11 +8,14 @@ const cells: Readonly<Record<string, unknown>> = { taxYear: 2023 };
 
 /** A client as its cells are read. */
 const clientOf = (given: Readonly<Record<string, unknown>>) =>
-  lazily(client)((name) => given[name]);
+  readAll(
+    client,
+    lazily(client)((name) => given[name])
+  );
 
 describe("a client's dates", () => {
   it("are read from cells that may be blank except the tax year", () => {
-    expect(readAll(client, clientOf(cells))).toEqual({
+    expect(clientOf(cells)).toEqual({
       taxYear: { firstDay: calendarDate("2023-01-01"), lastDay: calendarDate("2023-12-31") },
       state: undefined,
       filerType: "resident",
@@ -59,9 +62,24 @@ describe("a client's dates", () => {
     expect(datesOf(clientOf(cells))).toEqual(first);
   });
 });
+
+describe("a row whose cells are read when they are first used", () => {
+  it("reads a cell once, and no cell that is not asked for", () => {
+    const asked: string[] = [];
+    const given = lazily(client)((name) => {
+      asked.push(name);
+      return cells[name];
+    });
+    expect(asked).toEqual([]);
+    expect([given("filerType"), given("filerType")]).toEqual(["resident", "resident"]);
+    expect(asked.filter((name) => name === "filerType")).toHaveLength(1);
+    expect(asked).not.toContain("state");
+  });
+});
+
 describe("a disaster postponement period", () => {
   const period = (postponementBegins: unknown, postponementEnds: unknown) =>
-    postponementOf(clientOf({ postponementBegins, postponementEnds }));
+    postponementOf(clientOf({ ...cells, postponementBegins, postponementEnds }));
 
   it("is read from both its dates", () => {
     expect(period("2026-01-22", 46181)).toEqual({

@@ -377,8 +377,16 @@ describe("a row that cannot be read", () => {
     expect(answerFor("2026-04-10", { [field]: cell })).toEqual({
       ...answerFor("2026-04-10", {}),
       "Penalties and interest (planned)": badInput(`${field}: ${sentence}`),
-      Unreadable: `${CLIENT_LIST_HEADINGS[field][0]}: ${typeof cell === "string" ? `"${cell}"` : cell}`,
+      Unreadable: `${CLIENT_LIST_HEADINGS[field][0]}: ${typeof cell === "string" ? `"${cell}"` : "4/14/2022"}`,
     });
+  });
+
+  it("names each cell that cannot be read, and no date that only has to be after the tax year", () => {
+    const row = { taxYear: "20255", plannedFilingDate: "n/a", plannedPaymentDate: "4/10/2026" };
+    expect(String(answerFor("2026-04-10", row)["Unreadable"]).split("; ").toSorted()).toEqual([
+      'Planned filing date: "n/a"',
+      'Tax year: "20255"',
+    ]);
   });
 
   it.each(["plannedFilingDate", "plannedPaymentDate"] as const)(
