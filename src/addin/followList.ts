@@ -18,9 +18,6 @@ export interface ListFollower {
   readonly stop: () => void;
 }
 
-/** How long the selection rests before the list is read, in milliseconds: a user who types goes from cell to cell. */
-const REST = 150;
-
 async function readList(workbook: WorkbookHost): Promise<FollowedList> {
   try {
     return { list: await workbook.selectedList?.(), problem: "" };
@@ -68,7 +65,7 @@ export function followList(
     waiting = setTimeout(() => {
       waiting = undefined;
       if (isVisible && isStale) void readOnce();
-    }, REST);
+    });
   };
   const moved = (): void => {
     isStale = true;

@@ -9,7 +9,9 @@ import { charges } from "../../src/functions/penalty/charges";
 import { interest } from "../../src/functions/penalty/interest";
 import { roster } from "../../src/functions/season/roster";
 import { rulebook } from "../../src/rules/rulebook";
+import { runsInBrowser } from "../browser/browser";
 import { say } from "../soak/say";
+import { browserTimes } from "./browserTimes";
 import { clientColumns, clientList, payments } from "./columns";
 import { hasLibreOffice, libreOfficeSeconds } from "./libreOffice";
 
@@ -69,37 +71,43 @@ function ordinaryFormulas(rows: number): readonly string[] {
 }
 
 const ofTwoHundred = history(200);
-const measured: readonly (readonly [what: string, figure: number, target: number, unit: string])[] =
+type Measured = readonly [what: string, figure: number, target: number | undefined, unit: string];
+const measured: readonly Measured[] = [
   [
-    [
-      "CHARGES, a row of 10,000",
-      perRow(() => charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, validExtension, state)),
-      25,
-      "µs",
-    ],
-    ["INTEREST, a row of 10,000", perRow(() => interest(totalTax, [[DUE]], paidOn)), 16, "µs"],
-    ["LEDGER, 200 payments", ofTwoHundred, 10, "ms"],
-    ["LEDGER, 400 payments for 200", history(400) / ofTwoHundred, 2.5, "times"],
-    [
-      "ROSTER, 5,000 clients",
-      milliseconds(() => roster(list, 2025, "2026-05-01", "latest")),
-      350,
-      "ms",
-    ],
-    ["functions.js, loading", inFreshProcess(""), 20, "ms"],
-    [
-      "functions.js and the first 1,000 rows of CHARGES",
-      inFreshProcess(`functions.CHARGES(...${firstRows});`),
-      250,
-      "ms",
-    ],
-    ["functions.js, size", statSync(bundle).size / 1000, 470, "kB"],
-  ];
+    "CHARGES, a row of 10,000",
+    perRow(() => charges(taxYear, totalTax, paidOnTime, paidOn, filedOn, validExtension, state)),
+    25,
+    "µs",
+  ],
+  ["INTEREST, a row of 10,000", perRow(() => interest(totalTax, [[DUE]], paidOn)), 16, "µs"],
+  ["LEDGER, 200 payments", ofTwoHundred, 10, "ms"],
+  ["LEDGER, 400 payments for 200", history(400) / ofTwoHundred, 2.5, "times"],
+  [
+    "ROSTER, 5,000 clients",
+    milliseconds(() => roster(list, 2025, "2026-05-01", "latest")),
+    350,
+    "ms",
+  ],
+  ["functions.js, loading", inFreshProcess(""), 20, "ms"],
+  [
+    "functions.js and the first 1,000 rows of CHARGES",
+    inFreshProcess(`functions.CHARGES(...${firstRows});`),
+    250,
+    "ms",
+  ],
+  ["functions.js, size", statSync(bundle).size / 1000, 470, "kB"],
+];
 
-say("| figure (least user time) | measured | target |");
-say("| --- | --- | --- |");
-for (const [what, figure, target, unit] of measured)
-  say(`| ${what} | ${figure.toFixed(1)} ${unit} | ${String(target)} ${unit} |`);
+function print(kind: string, figures: readonly Measured[]): void {
+  say(`| figure (${kind}) | measured | target |`);
+  say("| --- | --- | --- |");
+  for (const [what, figure, target, unit] of figures)
+    say(
+      `| ${what} | ${figure.toFixed(1)} ${unit} | ${target === undefined ? "" : `${String(target)} ${unit}`} |`
+    );
+}
+
+print("least user time", measured);
 if (hasLibreOffice) {
   const seconds =
     libreOfficeSeconds(ordinaryFormulas(ROWS)) - libreOfficeSeconds(ordinaryFormulas(10));
@@ -108,3 +116,20 @@ if (hasLibreOffice) {
     `| interest alone, an ordinary formula per row in LibreOffice | ${micros.toFixed(1)} µs a row | |`
   );
 } else say("LibreOffice is not installed, so its time for an ordinary formula is left out.");
+if (runsInBrowser) {
+  const { opened, demoOpened, followed, charges: perCharge, loading } = await browserTimes();
+  say("");
+  print("median in Chromium", [
+    [
+      "the pane, from its page's request to the selected client, with Microsoft's script",
+      opened,
+      1_000,
+      "ms",
+    ],
+    ["the demo sheet, from its page's request to its pane", demoOpened, undefined, "ms"],
+    ["the pane, from another selected row to that client's four figures", followed, 100, "ms"],
+    ["CHARGES, a row of 10,000, by the clock", perCharge, 18, "µs"],
+    ["functions.js, loading, processor time", loading, 45, "ms"],
+  ]);
+} else
+  say("No Chromium is installed, so its times are left out. Install it, or set CHROMIUM_PATH.");

@@ -89,6 +89,20 @@ describe("the keys", () => {
     await expect.poll(() => grid.selected()).toBe("B3");
   });
 
+  it("type the whole entry in a column that they scrolled into view beside a frozen one", async () => {
+    await grid.newSheet("Frozen", [["Name"]]);
+    await page.evaluate(
+      "demoSheet.grid.api.getActiveWorkbook().getActiveSheet().setFrozenColumns(1)"
+    );
+    await grid.click("A4");
+    await press(...Array.from({ length: 20 }, () => "ArrowRight"));
+    await expect.poll(() => grid.selected()).toBe("U4");
+    await page.keyboard.type("6300");
+    await press("Enter");
+    await expect.poll(() => grid.cell("U4")).toBe("6300");
+    await grid.show("Keys");
+  });
+
   it("keep what was typed when F6 leaves the cell", async () => {
     await grid.click("C2");
     await page.keyboard.type("=EXT.DUE(A1)");

@@ -9,6 +9,7 @@ import {
 import english from "@univerjs/preset-sheets-core/locales/en-US";
 import type { StandInHost } from "../../host/standInHost";
 import { CellMarks, showMarks } from "./cellMarks";
+import { placeEditorAtCell } from "./editorPlace";
 import { showFilledFormats } from "./filledFormats";
 import { functionHint } from "./functionHints";
 import type { GridAnswers } from "./gridAnswers";
@@ -87,6 +88,7 @@ export function makeGrid(container: string, host: StandInHost, answers: GridAnsw
       openId = snapshot.id;
       api.createWorkbook(snapshot);
       if (!isFirst) return;
+      placeEditorAtCell(univer.__getInjector());
       showFilledFormats(univer.__getInjector());
       showMarks(univer.__getInjector(), marks);
     },

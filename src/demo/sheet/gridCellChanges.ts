@@ -53,9 +53,12 @@ export function goTo(grid: Grid, ...[cell]: Given<"goTo">): void {
   if (!isSeen) sheet.scrollToCell(Math.max(0, row - 1), Math.max(0, column - 1));
 }
 
-/** Tells of a new selection and of changes. */
+/** Tells of a new selection and of changes, but not while a cell is edited: reading the list would slow typing. */
 export function followSelection(grid: Grid, moved: () => void): () => void {
-  const { again, end } = laterOnce(moved);
+  const { again, end } = laterOnce(() => {
+    if (openWorkbook(grid).isCellEditing()) again();
+    else moved();
+  });
   const { api } = grid;
   const { SelectionChanged, SelectionMoveEnd, ActiveSheetChanged, SheetValueChanged } = api.Event;
   // A click at once after another sheet is shown ends a move without a change being told.

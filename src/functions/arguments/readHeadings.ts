@@ -1,4 +1,5 @@
 import { once } from "../../calendar/once";
+import { remembered } from "../../calendar/remembered";
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainText } from "./argumentKind";
@@ -13,10 +14,17 @@ const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
 
 type Meaning = ClientListField | "part of payments";
 
-function keyOf(heading: string, taxYear: number): string {
-  const { words, line } = headingWords(heading, taxYear);
-  return words.length === 0 || words.join() === "checked" ? `line ${line ?? ""}` : words.join(" ");
-}
+/** The texts of a list are compared with headings at each reading of it, and a list is read whenever another row is selected. */
+const MOST_REMEMBERED = 5_000;
+const keyOf = remembered(
+  (heading: string, taxYear: number): string => {
+    const { words, line } = headingWords(heading, taxYear);
+    const isLine = words.length === 0 || words.join() === "checked";
+    return isLine ? `line ${line ?? ""}` : words.join(" ");
+  },
+  (heading, taxYear) => `${String(taxYear)} ${heading}`,
+  MOST_REMEMBERED
+);
 
 /** No heading above names a year, so any will do. */
 const ANY_YEAR = 2000;

@@ -9,6 +9,7 @@ import {
   type Network,
   type Seen,
 } from "./officeFiles";
+import type { ModelCell } from "./workbookModel";
 
 type ExcelGlobals = typeof globalThis & { excel: ExcelPage };
 
@@ -34,6 +35,10 @@ export interface ExcelKind extends Network {
   /** The settings that the workbook has. */
   readonly settings?: Readonly<Record<string, string>>;
   readonly viewport?: { readonly width: number; readonly height: number };
+  /** The cells of the sheet Clients, by row and column counted from 0 such as "1,0", which is then selected. */
+  readonly cells?: Readonly<Record<string, ModelCell>>;
+  /** A script that every page and frame runs first. */
+  readonly firstScript?: string;
 }
 
 /** The add-in in a frame of a page that stands for Excel. */
@@ -98,23 +103,33 @@ const appContext = (sets: object) => ({
  * Excel.
  */
 export async function openInExcel(browser: Browser, kind: ExcelKind = {}): Promise<InExcel> {
-  const { sets = CURRENT_SETS, host = "Excel|Web|16.00", settings, viewport, ...network } = kind;
+  const { sets = CURRENT_SETS, host = "Excel|Web|16.00", settings, viewport, ...rest } = kind;
+  const { cells, firstScript, ...network } = rest;
   const context = await browser.newContext({ viewport: viewport ?? { width: 420, height: 820 } });
   const seen = await answerRequests(context, { ...network, excelPage: excelPage() });
+  if (firstScript !== undefined) await context.addInitScript({ content: firstScript });
   const page = await context.newPage();
   await page.goto(EXCEL_ADDRESS);
   const named = host.replaceAll("|", "$");
   await page.evaluate(
-    (given) => {
-      (globalThis as ExcelGlobals).excel.start(given);
+    ([given, filled]) => {
+      const { excel } = globalThis as ExcelGlobals;
+      if (filled) {
+        Object.assign(excel.book.sheets[0]?.cells ?? {}, filled);
+        excel.book.active = { sheet: "Clients", row: 1, column: 0 };
+      }
+      excel.start(given);
     },
-    {
-      address: ADDIN_ADDRESS,
-      appContext: appContext(sets),
-      hostInfo: `${named}$en-US$correlation$isNotDialog$$3`,
-      frameHostInfo: `${host}|en-US|correlation||||3`,
-      settings: settings ?? {},
-    }
+    [
+      {
+        address: ADDIN_ADDRESS,
+        appContext: appContext(sets),
+        hostInfo: `${named}$en-US$correlation$isNotDialog$$3`,
+        frameHostInfo: `${host}|en-US|correlation||||3`,
+        settings: settings ?? {},
+      },
+      cells,
+    ] as const
   );
   await page.waitForSelector("iframe");
   const addin = await (await page.$("iframe"))?.contentFrame();
