@@ -1,5 +1,6 @@
 import { UTCDateMini } from "@date-fns/utc/date/mini";
 import { addMonths as addMonthsToInstant, lastDayOfMonth as lastInstantDayOfMonth } from "date-fns";
+import { remembered } from "./remembered";
 
 /**
  * A calendar date, without time or time zone: days from 1899-12-30. From 61 on, March 1, 1900, it equals the worksheet's own serial.
@@ -12,6 +13,9 @@ export type CalendarDate = number & { readonly calendarDate: unique symbol };
 const WRITTEN = /^\d{4}-\d{2}-\d{2}$/;
 const MILLISECONDS_A_DAY = 86_400_000;
 const DATE_ZERO = Date.UTC(1899, 11, 30);
+/** More than any count of months, so that a date and a count make one number. */
+const MORE_THAN_MONTHS = 2 ** 16;
+const MOST_REMEMBERED = 5_000;
 /** The weekday of date zero, a Saturday, and the days of a week. */
 const WEEKDAY_ZERO = 6;
 const DAYS_A_WEEK = 7;
@@ -96,9 +100,12 @@ export function daysBetween(from: CalendarDate, to: CalendarDate): number {
  *
  * Always count from the first date: January 31 plus one month, plus one month, is not January 31 plus two months.
  */
-export function addMonths(date: CalendarDate, months: number): CalendarDate {
-  return dateAt(addMonthsToInstant(libraryMidnight(date), months).getTime());
-}
+export const addMonths = remembered(
+  (date: CalendarDate, months: number): CalendarDate =>
+    dateAt(addMonthsToInstant(libraryMidnight(date), months).getTime()),
+  (date, months) => date * MORE_THAN_MONTHS + months,
+  MOST_REMEMBERED
+);
 
 /** Sorts dates, earliest first. */
 export function compareDates(one: CalendarDate, other: CalendarDate): number {

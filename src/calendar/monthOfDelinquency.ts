@@ -1,5 +1,8 @@
-import { addMonths, lastDayOfMonth, monthOf, yearOf, type CalendarDate } from "./calendarDate";
+import { addMonths, daysBetween, lastDayOfMonth, type CalendarDate } from "./calendarDate";
 import { remembered } from "./remembered";
+
+/** Days: a count by the longest month never passes the months that have begun. */
+const LONGEST_MONTH = 31;
 
 const monthEndsAfter = remembered(
   (dueDate: CalendarDate) =>
@@ -47,6 +50,7 @@ export function monthEnd(dueDate: CalendarDate, count: number): CalendarDate {
  */
 export function monthsBegun(dueDate: CalendarDate, date: CalendarDate): number {
   if (date <= dueDate) return 0;
-  const months = (yearOf(date) - yearOf(dueDate)) * 12 + monthOf(date) - monthOf(dueDate);
-  return date <= monthEnd(dueDate, months) ? months : months + 1;
+  let months = Math.ceil(daysBetween(dueDate, date) / LONGEST_MONTH);
+  while (monthEnd(dueDate, months) < date) months += 1;
+  return months;
 }
