@@ -37,9 +37,10 @@ export function requestIssues(request: ClientRequest, rules: IssueRules): readon
     ...reminderIssues(request, rules),
   ];
   const worded: WordedIssue[] = [];
-  for (const { check, severity, what, remedy, source } of rules.requestIssues.rows)
+  for (const row of rules.requestIssues.rows)
     for (const issue of found)
-      if (issue.check === check) {
+      if (issue.check === row.check) {
+        const { check, severity, what, remedy, source } = row;
         const { date, amount, details } = issue;
         worded.push({ check, date, amount, details, severity, what, remedy, source });
       }

@@ -1,8 +1,10 @@
 import { chartResidence } from "../../calculation/request/chartResidence";
 import { mailingAddress } from "../../calculation/request/mailingAddress";
 import { extensionParts } from "../../calculation/stateReturn/extensionParts";
+import type { State } from "../../calculation/state";
 import { stateRule } from "../../calculation/stateReturn/stateRule";
-import { isFiscalYear } from "../../calculation/taxYear";
+import { isFiscalYear, type TaxYear } from "../../calculation/taxYear";
+import { remembered } from "../../calendar/remembered";
 import { NotInTableError } from "../../rules/notInTableError";
 import type { Rulebook } from "../../rules/rulebook";
 import type { RowReader } from "../arguments/argumentKind";
@@ -14,7 +16,11 @@ type ExtensionReader = RowReader<
   Pick<typeof clientRequest, "taxYear" | "state" | "filerType" | "paidWithRequest" | "carrier">
 >;
 
-type ConfirmRules = Pick<Rulebook, "stateExtensions" | "mailingAddresses" | "serviceCenterStreets">;
+type StateRules = Pick<Rulebook, "stateExtensions">;
+type ConfirmRules = StateRules & Pick<Rulebook, "mailingAddresses" | "serviceCenterStreets">;
+
+const MOST_REMEMBERED = 1_000;
+const MOST_TABLES = 10;
 
 /** The answer, or `undefined` for what the tables do not cover. */
 function ifCovered<Answer>(work: () => Answer): Answer | undefined {
@@ -26,14 +32,29 @@ function ifCovered<Answer>(work: () => Answer): Answer | undefined {
   }
 }
 
+/** The clients of a list have the same few states. */
+const caveatsOfStates = remembered(
+  (rules: StateRules) =>
+    remembered(
+      (taxYear: TaxYear, state: State): readonly string[] => {
+        const rule = ifCovered(() => stateRule(taxYear, state, rules));
+        if (rule?.dueDay === undefined) return [];
+        const parts = extensionParts(taxYear, rule);
+        const caveats = parts.flatMap((part) => stateCaveats(taxYear, part));
+        if (caveats.length === 0) return [];
+        return [`${rule.name} extension: ${[...new Set(caveats)].join("; ")}`];
+      },
+      ({ lastDay }, state) => `${String(lastDay)} ${state}`,
+      MOST_REMEMBERED
+    ),
+  ({ stateExtensions }) => stateExtensions,
+  MOST_TABLES
+);
+
 function ofState(given: ExtensionReader, rules: ConfirmRules): readonly string[] {
   const [taxYear, state] = [given("taxYear"), given("state")];
   if (state === undefined || isFiscalYear(taxYear)) return [];
-  const rule = ifCovered(() => stateRule(taxYear, state, rules));
-  if (rule?.dueDay === undefined) return [];
-  const caveats = extensionParts(taxYear, rule).flatMap((part) => stateCaveats(taxYear, part));
-  if (caveats.length === 0) return [];
-  return [`${rule.name} extension: ${[...new Set(caveats)].join("; ")}`];
+  return caveatsOfStates(rules)(taxYear, state);
 }
 
 function ofAddress(given: ExtensionReader, rules: ConfirmRules): readonly string[] {
