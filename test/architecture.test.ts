@@ -41,3 +41,29 @@ describe("the names of files and folders", () => {
     expect(paths.filter((file) => vague.test(file))).toEqual([]);
   });
 });
+
+describe("the folders of the add-in's page", () => {
+  const imports = new Map<string, Set<string>>();
+  for (const file of filesUnder("src/addin")) {
+    const folder = path.dirname(file);
+    const imported = imports.get(folder) ?? new Set();
+    for (const [, from = ""] of readFileSync(file, "utf8").matchAll(/ from "(\.[^"]+)";$/gm)) {
+      const other = path.posix.dirname(path.posix.join(folder, from));
+      if (other !== folder && other.startsWith("src/addin")) imported.add(other);
+    }
+    imports.set(folder, imported);
+  }
+
+  it("are more than one", () => {
+    expect(imports.size).toBeGreaterThan(5);
+  });
+
+  it("do not import each other in a circle, but for the page's own files", () => {
+    const left = new Map([...imports].filter(([folder]) => folder !== "src/addin"));
+    const isFree = ([, others]: readonly [string, ReadonlySet<string>]): boolean =>
+      ![...others].some((other) => left.has(other));
+    for (let free = [...left].filter(isFree); free.length > 0; free = [...left].filter(isFree))
+      for (const [folder] of free) left.delete(folder);
+    expect([...left.keys()]).toEqual([]);
+  });
+});

@@ -1,19 +1,19 @@
 import type { ComponentChildren } from "preact";
 import { useEffect, useState } from "preact/hooks";
-import { answerLook } from "./answerLook";
-import { ClientPane } from "./clientPane";
-import { Deadlines } from "./deadlines";
-import type { Diagnosis } from "./diagnosis";
-import { DiagnosisTool } from "./diagnosisTool";
-import { FunctionList } from "./functionList";
-import type { FunctionText } from "./functionText";
-import { guideTexts } from "./guideTexts";
+import { answerLook } from "./answers/answerLook";
+import { ClientPane } from "./client/clientPane";
+import { Deadlines } from "./guide/deadlines";
+import type { Diagnosis } from "./tools/diagnosis";
+import { DiagnosisTool } from "./tools/diagnosisTool";
+import { FunctionList } from "./guide/functionList";
+import type { FunctionText } from "./guide/functionText";
+import { guideTexts } from "./guide/guideTexts";
 import { useNotices } from "./notice";
-import { RuleTableList } from "./ruleTableList";
-import { usePaneSettings } from "./usePaneSettings";
+import { RuleTableList } from "./guide/ruleTableList";
+import { usePaneSettings } from "./list/usePaneSettings";
 import { version } from "../rules/version";
-import type { Inserted, WorkbookHost } from "./workbookHost";
-import { RECALCULATE, WorkbookTools } from "./workbookTools";
+import type { Inserted, WorkbookHost } from "./workbook/workbookHost";
+import { RECALCULATE, WorkbookTools } from "./tools/workbookTools";
 
 /** Where the guide is shown, and the workbook that it works on. */
 export interface GuideProps {

@@ -1,4 +1,4 @@
-import { highestSets, type HostFacts } from "./diagnosis";
+import { highestSets, type HostFacts } from "./tools/diagnosis";
 
 /** Microsoft's list of the functions that were registered. It is not documented, so it can be missing. */
 interface Registered {

@@ -1,8 +1,8 @@
 import { useEffect, useRef, useState } from "preact/hooks";
 import type { RefObject } from "preact";
-import type { Diagnosis } from "./diagnosis";
-import { excelErrorSentence } from "./excelErrors";
-import { NotDone } from "./workbookHost";
+import type { Diagnosis } from "./tools/diagnosis";
+import { excelErrorSentence } from "./excel/excelErrors";
+import { NotDone } from "./workbook/workbookHost";
 
 /** What the pane says of the last action. It is the matter of the row that is selected once the action is over. */
 export interface Notice {

@@ -1,4 +1,4 @@
-import { formulaCall } from "../addin/formulaCall";
+import { formulaCall } from "../addin/answers/formulaCall";
 import type { Example } from "../functions/worksheetFunction";
 import { type AnswerCell, type Argument, OMITTED } from "../host/cellValues";
 import type { StandInHost } from "../host/standInHost";

@@ -1,4 +1,4 @@
-import { coverageDateText } from "../addin/coverageDate";
+import { coverageDateText } from "../addin/guide/coverageDate";
 import type { RuleTableSummary } from "../rules/ruleTables";
 import type { FunctionHelp } from "./helpModel";
 import { html, type Content, type Markup } from "./markup";

@@ -1,4 +1,4 @@
-import { coverageDateText } from "../addin/coverageDate";
+import { coverageDateText } from "../addin/guide/coverageDate";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS } from "../functions/arguments/clientListHeadings";
 import { ITEM_KINDS, ITEM_LABELS, UNCLEAR_LABELS } from "../functions/arguments/itemLabels";
 import { OWNER_WORDS } from "../functions/arguments/labelOwner";

@@ -1,12 +1,12 @@
 import type { VNode } from "preact";
 import { renderToStaticMarkup } from "preact-render-to-string";
 import { describe, expect, it } from "vitest";
-import { AnswerView } from "../../src/addin/answerView";
-import { Deadlines, DeadlineTable } from "../../src/addin/deadlines";
-import { formulaOf } from "../../src/addin/functionEntry";
-import type { FunctionText } from "../../src/addin/functionText";
-import { liveAnswer } from "../../src/addin/liveAnswer";
-import { RuleTableList } from "../../src/addin/ruleTableList";
+import { AnswerView } from "../../src/addin/answers/answerView";
+import { Deadlines, DeadlineTable } from "../../src/addin/guide/deadlines";
+import { formulaOf } from "../../src/addin/guide/functionEntry";
+import type { FunctionText } from "../../src/addin/guide/functionText";
+import { liveAnswer } from "../../src/addin/answers/liveAnswer";
+import { RuleTableList } from "../../src/addin/guide/ruleTableList";
 import { ruleTables } from "../../src/rules/ruleTables";
 
 const written: FunctionText = {

@@ -1,6 +1,6 @@
 import type { Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { lookOf, USUAL_ANSWERS } from "../../src/addin/listColumns";
+import { lookOf, USUAL_ANSWERS } from "../../src/addin/list/listColumns";
 import { pixelsOfWidth } from "../../src/demo/sheet/sheetSizes";
 import { roster } from "../../src/functions/season/roster";
 import { columnLetters } from "../../src/host/cellAddress";

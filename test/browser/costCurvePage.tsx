@@ -1,5 +1,5 @@
 import { render } from "preact";
-import { CostCurve } from "../../src/addin/costCurve";
+import { CostCurve } from "../../src/addin/costCurve/costCurve";
 import { followTheme } from "../../src/addin/theme";
 import { customFunctions } from "../../src/host/customFunctions";
 

@@ -4,7 +4,7 @@ import type { Server } from "node:http";
 import type { AxeResults } from "axe-core";
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { newClientList } from "../../src/addin/newClientList";
+import { newClientList } from "../../src/addin/list/newClientList";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import { metadata } from "../contract/builtAddIn";
 import { openBrowser, openFolds, serveBuild, watchedPage, type Watched } from "./browser";

@@ -1,5 +1,5 @@
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
-import { formulaCall } from "../../src/addin/formulaCall";
+import { formulaCall } from "../../src/addin/answers/formulaCall";
 import { clientDates } from "../../src/calculation/dueDate/clientDates";
 import { calendarTaxYear } from "../../src/calculation/taxYear";
 import { readArgument, type ArgumentKind } from "../../src/functions/arguments/argumentKind";

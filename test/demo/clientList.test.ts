@@ -1,7 +1,7 @@
 import { Workbook } from "@cj-tech-master/excelts";
 import { createFormulaSyntaxProbe } from "@cj-tech-master/excelts/formula";
 import { describe, expect, it } from "vitest";
-import { newClientList } from "../../src/addin/newClientList";
+import { newClientList } from "../../src/addin/list/newClientList";
 import { calendarDate } from "../../src/calendar/calendarDate";
 import { worksheetDate } from "../../src/demo/season/sheetStyle";
 import { recalculateWorkbook } from "../../src/demo/workbook/workbook";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { Worksheet } from "@cj-tech-master/excelts";
-import { INPUT_COLOR } from "../../src/addin/newSheet";
+import { INPUT_COLOR } from "../../src/addin/workbook/newSheet";
 import { COLUMN_FORMULAS_SHEET } from "../../src/demo/season/columnFormulasSheet";
 import { REQUEST_SHEET } from "../../src/demo/season/requestSheet";
 import { seasonWorkbook } from "../../src/demo/season/seasonWorkbook";

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { STAGES } from "../../src/calculation/season/requestStage";
 import { hostOfBuiltAddIn } from "../../src/host/builtAddIn";
 import { formulaPieces } from "../../src/host/formulaPieces";
-import { ENTERED_COLUMNS } from "../../src/addin/clientList";
+import { ENTERED_COLUMNS } from "../../src/addin/list/clientList";
 import { currentExcelFile } from "../../src/demo/season/currentExcelFile";
 import { readClients, type SampleClient } from "../../src/demo/season/clients";
 import { FIRST_ANSWERS, LAST_ANSWERS } from "../../src/demo/season/sampleColumns";

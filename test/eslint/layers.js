@@ -59,7 +59,7 @@ const SURROUNDINGS = [
 const DATE = { name: "Date", message: "Use CalendarDate. Only src/calendar works with Date." };
 const EXCEL = {
   name: "Excel",
-  message: "Only the files src/addin/excel*.ts use the workbook.",
+  message: "Only the files of src/addin/excel use the workbook.",
 };
 const ERRORS = {
   name: "CustomFunctions",
@@ -130,7 +130,7 @@ export const layers = [
   // A new client list starts with the date of the reader.
   without(["src/calendar/**", "src/addin/addin.tsx"], ERRORS, EXCEL),
   without(["src/functions/cells/hostError.ts"], DATE, EXCEL),
-  without(["src/addin/excel*.ts"], DATE, ERRORS),
+  without(["src/addin/excel/**"], DATE, ERRORS),
   // The diagnosis counts the functions that the host knows.
   without(["src/addin/hostFacts.ts"], DATE, EXCEL),
   // The script without a host defines an empty CustomFunctions, and the stand-in host a working one.

@@ -163,8 +163,8 @@ describe("a global name", () => {
     ["Date", "src/rules/sample.ts", "src/addin/addin.tsx"],
     ["CustomFunctions", "src/functions/cells/results.ts", "src/functions/cells/hostError.ts"],
     ["CustomFunctions", "src/addin/addin.tsx", "src/host/sample.ts"],
-    ["Excel", "src/addin/addin.tsx", "src/addin/excelWorkbook.ts"],
-    ["Excel", "src/functions/sample.ts", "src/addin/excelWorkbook.ts"],
+    ["Excel", "src/addin/addin.tsx", "src/addin/excel/excelWorkbook.ts"],
+    ["Excel", "src/functions/sample.ts", "src/addin/excel/excelWorkbook.ts"],
   ])("%s fails in %s and passes in %s", async (name, bad, good) => {
     expect(await faultsOf(bad, `${name}.parse("");\n`)).toContain(GLOBALS);
     expect(await faultsOf(good, `${name}.parse("");\n`)).not.toContain(GLOBALS);

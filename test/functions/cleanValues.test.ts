@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { answerCells } from "../../src/addin/liveAnswer";
+import { answerCells } from "../../src/addin/answers/liveAnswer";
 import { STATES } from "../../src/calculation/state";
 import { catalog } from "../../src/functions/catalog";
 import {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formulaCall } from "../../src/addin/formulaCall";
+import { formulaCall } from "../../src/addin/answers/formulaCall";
 import { catalog } from "../../src/functions/catalog";
 import { withFormattedNumbers } from "../../src/functions/cells/numberFormats";
 import { version } from "../../src/rules/version";

@@ -1,4 +1,4 @@
-import { formulaCall } from "../../src/addin/formulaCall";
+import { formulaCall } from "../../src/addin/answers/formulaCall";
 import { catalog } from "../../src/functions/catalog";
 import { inCell, type WorksheetFunction } from "./sheet";
 

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { coverageDateText } from "../../src/addin/coverageDate";
+import { coverageDateText } from "../../src/addin/guide/coverageDate";
 import { catalog, TASKS } from "../../src/functions/catalog";
 import { rulebook } from "../../src/rules/rulebook";
 import { version } from "../../src/rules/version";

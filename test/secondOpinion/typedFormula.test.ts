@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { formulaCall } from "../../src/addin/formulaCall";
+import { formulaCall } from "../../src/addin/answers/formulaCall";
 import { inCell } from "../functions/sheet";
 import { fromCatalog } from "../functions/fromCatalog";
 import { answerOfCall } from "./answerOfCall";

@@ -1,5 +1,5 @@
 import type { Worksheet } from "@cj-tech-master/excelts";
-import { WHOLE_NUMBER } from "../../addin/clientList";
+import { WHOLE_NUMBER } from "../../addin/list/clientList";
 import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import type { SampleClient } from "./clients";
 import { clientBlock } from "./columnFormulasSheet";

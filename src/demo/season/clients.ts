@@ -1,5 +1,5 @@
 import { parseCsv } from "@cj-tech-master/excelts/csv";
-import { ENTERED_COLUMNS } from "../../addin/clientList";
+import { ENTERED_COLUMNS } from "../../addin/list/clientList";
 import { worksheetDate } from "./sheetStyle";
 
 /** What a cell of the client list contains; `null` where it is blank. */

@@ -1,5 +1,5 @@
 import type { Cell, Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { type EnteredColumn, ENTERED_COLUMNS } from "../../addin/clientList";
+import { type EnteredColumn, ENTERED_COLUMNS } from "../../addin/list/clientList";
 import { DATE_FORMAT, MONEY_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";

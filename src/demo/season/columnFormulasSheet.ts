@@ -1,5 +1,5 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
-import { fillFormula, WHOLE_NUMBER, type CalculatedColumn } from "../../addin/clientList";
+import { fillFormula, WHOLE_NUMBER, type CalculatedColumn } from "../../addin/list/clientList";
 import { DATE_FORMAT, MONEY_FORMAT, PERCENT_FORMAT } from "../../functions/cells/answerCell";
 import { cellAddress, columnLetters } from "../../host/cellAddress";
 import type { SampleClient } from "./clients";

@@ -1,4 +1,8 @@
-import { CALCULATED_COLUMNS, type CalculatedColumn, WHOLE_NUMBER } from "../../addin/clientList";
+import {
+  CALCULATED_COLUMNS,
+  type CalculatedColumn,
+  WHOLE_NUMBER,
+} from "../../addin/list/clientList";
 import { DATE_FORMAT, MONEY_FORMAT, PERCENT_FORMAT } from "../../functions/cells/answerCell";
 import type { RosterHeading } from "../../functions/season/rosterColumns";
 

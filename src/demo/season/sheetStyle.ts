@@ -1,5 +1,5 @@
 import type { Cell, Worksheet } from "@cj-tech-master/excelts";
-import { HEADING_COLORS, INPUT_COLOR } from "../../addin/newSheet";
+import { HEADING_COLORS, INPUT_COLOR } from "../../addin/workbook/newSheet";
 import { columnLetters } from "../../host/cellAddress";
 
 /** A font that names no family is shown in another one than the other cells. */

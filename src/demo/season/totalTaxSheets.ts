@@ -1,6 +1,6 @@
 import type { Workbook, Worksheet } from "@cj-tech-master/excelts";
 import { DATE_FORMAT, WHOLE_DOLLAR_FORMAT } from "../../functions/cells/answerCell";
-import { estimateSheet } from "../../addin/estimateSheet";
+import { estimateSheet } from "../../addin/list/estimateSheet";
 import { setPage } from "./pageSetup";
 import {
   putNote,

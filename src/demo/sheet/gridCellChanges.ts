@@ -1,6 +1,6 @@
-import { refuseChangedCell } from "../../addin/entryCell";
+import { refuseChangedCell } from "../../addin/workbook/entryCell";
 import { laterOnce } from "../../addin/laterOnce";
-import { NotDone, type WorkbookHost } from "../../addin/workbookHost";
+import { NotDone, type WorkbookHost } from "../../addin/workbook/workbookHost";
 import { readAddress } from "../../host/cellAddress";
 import type { Grid } from "./grid";
 import { cellAt, openWorkbook } from "./gridCells";

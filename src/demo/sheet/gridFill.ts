@@ -5,13 +5,13 @@ import {
   LIST_CHANGED,
   refuseFilled,
   type PlannedColumn,
-} from "../../addin/fillPlan";
+} from "../../addin/workbook/fillPlan";
 import {
   NotDone,
   type FilledColumns,
   type FormulaColumn,
   type SelectedList,
-} from "../../addin/workbookHost";
+} from "../../addin/workbook/workbookHost";
 import type { Grid } from "./grid";
 import { openWorkbook } from "./gridCells";
 import { shownCells } from "./gridList";

@@ -1,7 +1,7 @@
 import type { ICellData } from "@univerjs/core";
-import { TOP_COLUMNS, TOP_ROWS, type SheetTop } from "../../addin/sheetTop";
-import { NotDone, type SelectedList } from "../../addin/workbookHost";
-import { listAround, type SheetCells } from "../../addin/listArea";
+import { TOP_COLUMNS, TOP_ROWS, type SheetTop } from "../../addin/workbook/sheetTop";
+import { NotDone, type SelectedList } from "../../addin/workbook/workbookHost";
+import { listAround, type SheetCells } from "../../addin/workbook/listArea";
 import type { CellValue } from "../../host/cellValues";
 import { valueOf } from "./gridContent";
 import { isEmptyCell } from "../../functions/cells/cellValue";

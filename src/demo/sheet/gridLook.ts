@@ -1,5 +1,5 @@
 import { BooleanNumber, VerticalAlign, WrapStrategy, type IStyleData } from "@univerjs/core";
-import { HEADING_COLORS, type CellsLook } from "../../addin/newSheet";
+import { HEADING_COLORS, type CellsLook } from "../../addin/workbook/newSheet";
 
 function styleOf({ style, format }: CellsLook): IStyleData {
   const pattern = format === undefined ? {} : { n: { pattern: format } };

@@ -1,7 +1,7 @@
 import { WrapStrategy } from "@univerjs/core";
-import { INPUT_COLOR, type NewSheet } from "../../addin/newSheet";
-import { freeSheetName } from "../../addin/sheetName";
-import { NotDone, type WorkbookHost } from "../../addin/workbookHost";
+import { INPUT_COLOR, type NewSheet } from "../../addin/workbook/newSheet";
+import { freeSheetName } from "../../addin/workbook/sheetName";
+import { NotDone, type WorkbookHost } from "../../addin/workbook/workbookHost";
 import { cellAddress } from "../../host/cellAddress";
 import { enterValue, followSelection, goTo, markCells } from "./gridCellChanges";
 import { fillColumns } from "./gridFill";

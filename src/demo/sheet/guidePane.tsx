@@ -1,7 +1,7 @@
 import { render } from "preact";
 import { Guide } from "../../addin/guide";
 import { followTheme } from "../../addin/theme";
-import type { WorkbookHost } from "../../addin/workbookHost";
+import type { WorkbookHost } from "../../addin/workbook/workbookHost";
 import { SAMPLE_DATE } from "../season/assumptionsSheet";
 
 /**

@@ -1,6 +1,6 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { USUAL_ANSWERS } from "../../../src/addin/listColumns";
+import { USUAL_ANSWERS } from "../../../src/addin/list/listColumns";
 import { roster } from "../../../src/functions/season/roster";
 import { inventedLists, keptLists } from "../../fixtures/invented/clientLists";
 import { openBrowser } from "../browser";

@@ -3,8 +3,8 @@
  * excel-web-16.00.js: it answers what the script asks, sends calls of worksheet functions, and applies requests of the object model to
  * a model of a workbook. It runs in the browser; `excelPageScript` makes one text of it.
  */
-import { argumentsOf } from "../../../src/addin/calculationFormula";
-import { formulaCall } from "../../../src/addin/formulaCall";
+import { argumentsOf } from "../../../src/addin/calculationSheet/calculationFormula";
+import { formulaCall } from "../../../src/addin/answers/formulaCall";
 import { readAddress } from "../../../src/host/cellAddress";
 import signatures from "../../contract/signatures.json";
 import {

@@ -1,4 +1,4 @@
-import { formulaCall } from "../../../src/addin/formulaCall";
+import { formulaCall } from "../../../src/addin/answers/formulaCall";
 import { catalog } from "../../../src/functions/catalog";
 import { marshalArgument, type BlankHabit } from "../../../src/host/argumentMarshalling";
 import {

@@ -1,6 +1,6 @@
 import type { Browser, Page } from "playwright-core";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { liveAnswer } from "../../../src/addin/liveAnswer";
+import { liveAnswer } from "../../../src/addin/answers/liveAnswer";
 import { catalog } from "../../../src/functions/catalog";
 import { openBrowser, openFolds } from "../browser";
 import { ADDIN_ADDRESS, answerRequests, type Network, type Seen } from "./officeFiles";

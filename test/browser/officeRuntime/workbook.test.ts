@@ -1,7 +1,7 @@
 import type { Browser } from "playwright-core";
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, it } from "vitest";
-import { answerLook } from "../../../src/addin/answerLook";
-import { HEADING_COLORS } from "../../../src/addin/newSheet";
+import { answerLook } from "../../../src/addin/answers/answerLook";
+import { HEADING_COLORS } from "../../../src/addin/workbook/newSheet";
 import { catalog } from "../../../src/functions/catalog";
 import { version } from "../../../src/rules/version";
 import { openBrowser, openFolds } from "../browser";

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { calendarTaxYear } from "../../../src/calculation/taxYear";
-import { formulaCall } from "../../../src/addin/formulaCall";
+import { formulaCall } from "../../../src/addin/answers/formulaCall";
 import { readArgument, type ArgumentKind } from "../../../src/functions/arguments/argumentKind";
 import { catalog } from "../../../src/functions/catalog";
 import { InputError } from "../../../src/functions/cells/inputError";
