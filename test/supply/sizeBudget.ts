@@ -1,6 +1,6 @@
 /** Bytes for each part of the build: a file, a folder, or all files with one extension. */
 const BUDGET: Readonly<Record<string, number>> = {
-  "functions.js": 448_000,
+  "functions.js": 454_000,
   "addin.js": 222_000,
   "outside.js": 380,
   "functions.json": 116_000,
