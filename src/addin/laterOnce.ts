@@ -12,17 +12,22 @@ export function laterOnce(work: () => void): {
   readonly end: () => void;
 } {
   let waiting: ReturnType<typeof setTimeout> | undefined;
-  let called = Number.NEGATIVE_INFINITY;
+  let isAsked = false;
+  let isPausing = false;
+  const call = (): void => {
+    isAsked = false;
+    isPausing = true;
+    waiting = setTimeout(pauseOver, LEAST_PAUSE);
+    work();
+  };
+  const pauseOver = (): void => {
+    isPausing = false;
+    if (isAsked) call();
+  };
   return {
     again: () => {
-      waiting ??= setTimeout(
-        () => {
-          waiting = undefined;
-          called = performance.now();
-          work();
-        },
-        Math.max(0, called + LEAST_PAUSE - performance.now())
-      );
+      if (!isAsked && !isPausing) waiting = setTimeout(call);
+      isAsked = true;
     },
     end: () => {
       clearTimeout(waiting);

@@ -1,10 +1,10 @@
 import { useId, useMemo, useState } from "preact/hooks";
+import { writtenDollars } from "../../functions/cells/writtenDollars";
 import { CostCurveChart, PartPatterns } from "./costCurveChart";
 import { costCurve, isStep, type CostCurve as Curve } from "./costCurveData";
 import { scaleOf, ticksTo, type Scenario } from "./costCurveShape";
 import { CostCurveTable } from "./costCurveTable";
 import {
-  dollars,
   inCell,
   inSentence,
   percent,
@@ -23,7 +23,7 @@ function Figures({ id, curve, date }: { id: string; curve: Curve; date: number }
   return (
     <>
       <p class="spoken" role="status">
-        {`${inSentence(date)}: with the extension ${dollars(extended.total)}, without it ${dollars(notExtended.total)}.`}
+        {`${inSentence(date)}: with the extension ${writtenDollars(extended.total)}, without it ${writtenDollars(notExtended.total)}.`}
       </p>
       <table class="figures">
         <caption>Penalties and interest on {inSentence(date)}</caption>
@@ -48,14 +48,14 @@ function Figures({ id, curve, date }: { id: string; curve: Curve; date: number }
                 </svg>
                 {SHORT_PART_NAMES[part]}
               </th>
-              <td class="number">{dollars(extended[part])}</td>
-              <td class="number">{dollars(notExtended[part])}</td>
+              <td class="number">{writtenDollars(extended[part])}</td>
+              <td class="number">{writtenDollars(notExtended[part])}</td>
             </tr>
           ))}
           <tr class="sum">
             <th scope="row">Total</th>
-            <td class="number">{dollars(extended.total)}</td>
-            <td class="number">{dollars(notExtended.total)}</td>
+            <td class="number">{writtenDollars(extended.total)}</td>
+            <td class="number">{writtenDollars(notExtended.total)}</td>
           </tr>
         </tbody>
       </table>

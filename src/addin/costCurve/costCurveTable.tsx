@@ -1,6 +1,7 @@
+import { writtenDollars } from "../../functions/cells/writtenDollars";
 import type { CostCurve } from "./costCurveData";
 import type { Scenario } from "./costCurveShape";
-import { costRows, dollars, inCell, PART_NAMES, percent, SCENARIO_NAMES } from "./costCurveWords";
+import { costRows, inCell, PART_NAMES, percent, SCENARIO_NAMES } from "./costCurveWords";
 import { COST_PARTS } from "./costOnDate";
 
 /** The figures of one of the two charts as a table: the dates on which something changes. */
@@ -38,9 +39,9 @@ export function CostCurveTable({
                 {inCell(point.date)}
                 {point.date > publishedThrough && <small>at {percent(assumedRate)} assumed</small>}
               </th>
-              <td class="number">{dollars(point[scenario].total)}</td>
+              <td class="number">{writtenDollars(point[scenario].total)}</td>
               {COST_PARTS.map((part) => (
-                <td class="number">{dollars(point[scenario][part])}</td>
+                <td class="number">{writtenDollars(point[scenario][part])}</td>
               ))}
               <td>{remark}</td>
             </tr>

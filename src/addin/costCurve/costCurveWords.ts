@@ -1,5 +1,6 @@
 import { dateFromSerial } from "../../calendar/dateSerial";
 import { longDate, shortDate } from "../../calendar/writtenDate";
+import { writtenDollars } from "../../functions/cells/writtenDollars";
 import type { CostCurve } from "./costCurveData";
 import type { Scenario } from "./costCurveShape";
 import type { CostPart, CostPoint } from "./costOnDate";
@@ -34,17 +35,6 @@ export function inCell(serial: number): string {
 export function inSentence(serial: number): string {
   const date = dateFromSerial(serial);
   return date === undefined ? String(serial) : longDate(date);
-}
-
-/** Made once, because making it takes longer than all amounts of a table. */
-const CENTS = new Intl.NumberFormat("en-US", {
-  minimumFractionDigits: 2,
-  maximumFractionDigits: 2,
-});
-
-/** Dollars and cents. */
-export function dollars(amount: number): string {
-  return `$${CENTS.format(amount)}`;
 }
 
 /** A fraction as a percent. */
@@ -113,7 +103,7 @@ export function summary(curve: CostCurve, scenario: Scenario): string {
   const { points, extendedDue } = curve;
   const [first, last] = [points[0], points.at(-1)];
   const onDate = (point: CostPoint | undefined): string =>
-    point ? `${dollars(point[scenario].total)} on ${inSentence(point.date)}` : "";
+    point ? `${writtenDollars(point[scenario].total)} on ${inSentence(point.date)}` : "";
   const places = [first, points.find(({ date }) => date === extendedDue), last];
   const shown = [...new Set(places)].map(onDate).filter(Boolean);
   return `${SCENARIO_NAMES[scenario]}, penalties and interest rise from ${shown.join(" to ")}.`;
@@ -123,7 +113,7 @@ export function summary(curve: CostCurve, scenario: Scenario): string {
 export function testSentence(curve: CostCurve): string {
   const { points, extendedDue, regularDue, neededForTest, asOf = 0 } = curve;
   if (neededForTest > 0)
-    return `The 90% test is not met: another ${dollars(neededForTest)} ${asOf > regularDue ? "had" : "has"} to be paid by ${inCell(regularDue)}.`;
+    return `The 90% test is not met: another ${writtenDollars(neededForTest)} ${asOf > regularDue ? "had" : "has"} to be paid by ${inCell(regularDue)}.`;
   return points.some(({ extended }) => extended.isExcused)
     ? `The 90% test is met: with the extension, there is no failure-to-pay penalty if the client files and pays by ${inCell(extendedDue)}.`
     : "";

@@ -57,7 +57,8 @@ function quoted(headings: readonly string[]): string {
     if (longer.length > MOST_QUOTED) break;
     [text, count] = [longer, count + 1];
   }
-  return count < headings.length ? `${text} …` : `${text}.`;
+  const more = headings.length - count;
+  return more > 0 ? `${text} and ${String(more)} more.` : `${text}.`;
 }
 
 /** Refuses a heading of the user's own that the list does not have: its column would be read otherwise, or not at all. */

@@ -1,7 +1,8 @@
 import type { CalendarDate } from "../../calendar/calendarDate";
 import { longDate } from "../../calendar/writtenDate";
 import type { Decimal } from "../../money/dollars";
-import { writtenDollars, type LetterFacts } from "./letterFacts";
+import { writtenDollars } from "../cells/writtenDollars";
+import type { LetterFacts } from "./letterFacts";
 
 /** What is still to be done by the plan, and when. */
 interface OpenActs {

@@ -12,7 +12,7 @@ import { recordAsOf } from "../../calculation/season/recordAsOf";
 import type { RequestRecord } from "../../calculation/season/requestRecord";
 import { requestStage, type RequestStage } from "../../calculation/season/requestStage";
 import { isFiscalYear, type TaxYear } from "../../calculation/taxYear";
-import { toCents, type Decimal } from "../../money/dollars";
+import { type Decimal } from "../../money/dollars";
 
 /** What a letter to the client is about, as known on the as-of date. */
 export interface LetterFacts {
@@ -38,12 +38,6 @@ export interface LetterFacts {
 /** What the facts of a letter follow from. */
 export interface LetterInput extends PlanInput {
   readonly taxYear: TaxYear;
-}
-
-/** An amount as a letter writes it, such as $1,234.50. */
-export function writtenDollars(amount: Decimal): string {
-  const [whole = "", cents = ""] = toCents(amount).toFixed(2).split(".");
-  return `$${whole.replace(/\B(?=(\d{3})+$)/g, ",")}.${cents}`;
 }
 
 function returnName(taxYear: TaxYear): string {

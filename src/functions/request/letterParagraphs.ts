@@ -1,6 +1,7 @@
 import type { Decimal } from "../../money/dollars";
 import { costSentences } from "./letterCost";
-import { writtenDollars, type LetterFacts } from "./letterFacts";
+import { writtenDollars } from "../cells/writtenDollars";
+import type { LetterFacts } from "./letterFacts";
 import { paymentSentences } from "./letterPayment";
 import { returnSentences } from "./letterReturn";
 

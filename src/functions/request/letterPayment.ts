@@ -1,6 +1,7 @@
 import { longDate } from "../../calendar/writtenDate";
 import { shortfall } from "../../calculation/request/shortfall";
-import { writtenDollars, type LetterFacts } from "./letterFacts";
+import { writtenDollars } from "../cells/writtenDollars";
+import type { LetterFacts } from "./letterFacts";
 
 function withRequestSentences(facts: LetterFacts): readonly string[] {
   const { asOf, record, dates, givesTime, plan } = facts;
