@@ -78,8 +78,10 @@ export function showCellStatus(
     inPane.textContent = isError ? text : "";
     inPane.hidden = !isError;
   };
-  grid.api.addEvent(grid.api.Event.SelectionChanged, show);
-  grid.api.addEvent(grid.api.Event.ActiveSheetChanged, show);
+  const { SelectionChanged, SelectionMoveEnd, ActiveSheetChanged } = grid.api.Event;
+  // The grid does not always tell of the change of a selection whose move it ends.
+  for (const event of [SelectionChanged, SelectionMoveEnd, ActiveSheetChanged])
+    grid.api.addEvent(event, show);
   grid.api.getFormula().calculationStart(() => {
     answers.begin();
   });
