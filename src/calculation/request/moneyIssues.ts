@@ -1,6 +1,14 @@
-import { upToCents } from "../../money/dollars";
+import { upToCents, ZERO, type Decimal } from "../../money/dollars";
 import { entryOn } from "../../rules/datedTable";
 import type { IssueRules, Issue, ClientRequest } from "./clientRequest";
+
+/** Dollars paid with the request, as planned until the regular due date, then only if the request was made by it. */
+function paidByDueDate({ dates, asOf, record, paidWithRequest }: ClientRequest): Decimal {
+  const { lastDay } = dates.regular;
+  const { requestedOn } = record;
+  const isMade = requestedOn !== undefined && requestedOn <= lastDay;
+  return asOf <= lastDay || isMade ? paidWithRequest : ZERO;
+}
 
 /**
  * Issues with the amounts of the request: the estimate, the payments, the tax that will remain unpaid.
@@ -15,7 +23,8 @@ export function moneyIssues(
   request: ClientRequest,
   rules: Pick<IssueRules, "reasonableCauseTest" | "estimateReview">
 ): readonly Issue[] {
-  const { taxYear, dates, totalTax, payments, paidWithRequest, priorYearTax } = request;
+  const { taxYear, totalTax, payments, priorYearTax, asOf } = request;
+  const { payment, regular } = request.dates;
   if (totalTax === undefined) return [{ check: "estimate blank" }];
   const issues: Issue[] = [];
   if (totalTax.isZero() && priorYearTax?.greaterThan(0))
@@ -28,18 +37,17 @@ export function moneyIssues(
   if (payments.greaterThan(totalTax))
     issues.push({ check: "refund expected", amount: payments.minus(totalTax) });
   if (totalTax.isZero() && !priorYearTax?.greaterThan(0)) issues.push({ check: "zero estimate" });
-  const paid = payments.plus(paidWithRequest);
+  const paid = payments.plus(paidByDueDate(request));
   const table = rules.reasonableCauseTest;
   const { shareToPay } = entryOn(table, table.knownThrough).figures;
-  const stillNeeded = upToCents(totalTax.times(shareToPay).minus(paid));
-  if (stillNeeded.greaterThan(0))
-    issues.push({
-      check: "below 90% test",
-      amount: stillNeeded,
-      date: dates.payment.lastDay,
-    });
+  const missing = upToCents(totalTax.times(shareToPay).minus(paid));
+  if (missing.greaterThan(0)) {
+    const check = asOf > regular.lastDay ? "90% test missed" : "below 90% test";
+    const date = asOf > payment.lastDay ? regular.lastDay : payment.lastDay;
+    issues.push({ check, amount: missing, date });
+  }
   const unpaid = totalTax.minus(paid);
   if (unpaid.greaterThan(0))
-    issues.push({ check: "interest accrues", amount: unpaid, date: dates.payment.lastDay });
+    issues.push({ check: "interest accrues", amount: unpaid, date: payment.lastDay });
   return issues;
 }

@@ -24,6 +24,7 @@ export const requestIssue = z.enum([
   "zero estimate",
   "electronic payment closed",
   "below 90% test",
+  "90% test missed",
   "no proof",
   "refund claim near",
   "refund claim passed",

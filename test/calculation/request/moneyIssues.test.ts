@@ -45,6 +45,26 @@ describe("issues with the amounts of a request", () => {
     );
   });
 
+  // 26 CFR 301.6651-1(c)(3): by the due date of the return without the extension, June 15 for a taxpayer out of the country.
+  it.each([
+    ["2026-04-15", "resident", "below 90% test 3000 2026-04-15"],
+    ["2026-04-16", "resident", "90% test missed 3000 2026-04-15"],
+    ["2026-04-16", "out of country", "below 90% test 3000 2026-06-15"],
+    ["2026-06-15", "out of country", "below 90% test 3000 2026-06-15"],
+    ["2026-06-16", "out of country", "90% test missed 3000 2026-06-15"],
+  ] as const)("say on %s whether a %s can still meet the 90% test", (asOf, filerType, issue) => {
+    expect(found({ asOf, filerType, paidWithRequest: "0" })[0]).toBe(issue);
+  });
+
+  it("count what was to be paid with a request only if it was made by the due date", () => {
+    const plan = { paidWithRequest: "5000", asOf: "2026-04-16" };
+    expect(found(plan)[0]).toBe("90% test missed 3000 2026-04-15");
+    expect(found({ ...plan, record: { requestedOn: "2026-04-15" } })).toEqual([]);
+    expect(found({ ...plan, record: { requestedOn: "2026-04-16" } })[0]).toBe(
+      "90% test missed 3000 2026-04-15"
+    );
+  });
+
   it("are one where the estimate is blank, whatever else is given", () => {
     expect(
       found({ totalTax: null, payments: "1", paidWithRequest: "0", priorYearTax: "900" })

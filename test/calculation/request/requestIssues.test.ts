@@ -90,6 +90,10 @@ const PAIRS: Readonly<Record<RequestIssue, Pair>> = {
     found: { paidWithRequest: "2999.99" },
     besides: { paidWithRequest: "3000" },
   },
+  "90% test missed": {
+    found: { paidWithRequest: "2999.99", record: asked, asOf: "2026-04-16" },
+    besides: { paidWithRequest: "2999.99", record: asked, asOf: "2026-04-15" },
+  },
   "no proof": { found: { record: asked }, besides: { record: extended } },
   // 26 U.S.C. 6511(b)(2)(A): April 15 three years later, October 15 with the extension.
   "refund claim near": {
@@ -170,7 +174,7 @@ describe("what may be wrong with a request", () => {
       severity: "risk",
       date: calendarDate("2026-04-15"),
       amount: expect.objectContaining({}) as unknown,
-      what: "Less than 90% of the estimated total tax will be paid by the payment due date",
+      what: "Less than 90% of the estimated total tax will be paid by the date shown",
       remedy: expect.stringMatching(/^Pay the amount shown to meet the 90% test/) as unknown,
       source: expect.objectContaining({
         citation: expect.stringContaining("301.6651-1(c)(3)") as unknown,

@@ -105,7 +105,7 @@ describe("ISSUES", () => {
     [
       "a request asked late, with its payment",
       { requestedOn: "2026-04-16", asOf: "2026-04-17" },
-      ["requested late", "relief from penalties"],
+      ["requested late", "90% test missed", "interest accrues", "relief from penalties"],
     ],
     [
       "a request asked late, the tax paid on time",
