@@ -43,8 +43,7 @@ export function moneyIssues(
   const missing = upToCents(totalTax.times(shareToPay).minus(paid));
   if (missing.greaterThan(0)) {
     const check = asOf > regular.lastDay ? "90% test missed" : "below 90% test";
-    const date = asOf > payment.lastDay ? regular.lastDay : payment.lastDay;
-    issues.push({ check, amount: missing, date });
+    issues.push({ check, amount: missing, date: regular.lastDay });
   }
   const unpaid = totalTax.minus(paid);
   if (unpaid.greaterThan(0))

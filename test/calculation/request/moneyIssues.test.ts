@@ -49,7 +49,7 @@ describe("issues with the amounts of a request", () => {
   it.each([
     ["2026-04-15", "resident", "below 90% test 3000 2026-04-15"],
     ["2026-04-16", "resident", "90% test missed 3000 2026-04-15"],
-    ["2026-04-16", "out of country", "below 90% test 3000 2026-06-15"],
+    ["2026-04-15", "out of country", "below 90% test 3000 2026-06-15"],
     ["2026-06-15", "out of country", "below 90% test 3000 2026-06-15"],
     ["2026-06-16", "out of country", "90% test missed 3000 2026-06-15"],
   ] as const)("say on %s whether a %s can still meet the 90% test", (asOf, filerType, issue) => {

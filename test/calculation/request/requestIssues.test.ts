@@ -174,7 +174,7 @@ describe("what may be wrong with a request", () => {
       severity: "risk",
       date: calendarDate("2026-04-15"),
       amount: expect.objectContaining({}) as unknown,
-      what: "Less than 90% of the estimated total tax will be paid by the date shown",
+      what: "Less than 90% of the estimated total tax will be paid by the regular due date",
       remedy: expect.stringMatching(/^Pay the amount shown to meet the 90% test/) as unknown,
       source: expect.objectContaining({
         citation: expect.stringContaining("301.6651-1(c)(3)") as unknown,
