@@ -103,6 +103,21 @@ describe("the keys", () => {
     await grid.show("Keys");
   });
 
+  it("go on in an entry while results arrive in a cell of the same place on another sheet", async () => {
+    await grid.newSheet("Results");
+    await grid.newSheet("Entry");
+    await grid.click("C3");
+    await page.keyboard.type("=EXT.DUE(");
+    await expect.poll(() => grid.isEditing()).toBe(true);
+    await page.evaluate(
+      'demoSheet.grid.api.getActiveWorkbook().getSheetByName("Results").getRange("C3").setValue(1)'
+    );
+    await page.keyboard.type("2025)");
+    await press("Enter");
+    await expect.poll(() => grid.formula("C3")).toBe("=EXT.DUE(2025)");
+    await grid.show("Keys");
+  });
+
   it("keep what was typed when F6 leaves the cell", async () => {
     await grid.click("C2");
     await page.keyboard.type("=EXT.DUE(A1)");

@@ -12,6 +12,7 @@ import { CellMarks, showMarks } from "./cellMarks";
 import { placeEditorAtCell } from "./editorPlace";
 import { showFilledFormats } from "./filledFormats";
 import { functionHint } from "./functionHints";
+import { keepEntry } from "./keptEntry";
 import type { GridAnswers } from "./gridAnswers";
 import { gridFunction } from "./gridFunction";
 import { UNHARMED_SORTS } from "./unharmedSort";
@@ -89,6 +90,7 @@ export function makeGrid(container: string, host: StandInHost, answers: GridAnsw
       api.createWorkbook(snapshot);
       if (!isFirst) return;
       placeEditorAtCell(univer.__getInjector());
+      keepEntry(univer.__getInjector());
       showFilledFormats(univer.__getInjector());
       showMarks(univer.__getInjector(), marks);
     },
