@@ -48,9 +48,9 @@ const RECALCULATE = "Recalculate this workbook";
 const BLANKS = "Check blank cells";
 /** Inserts the first example of a function. */
 const insert = async (name: string, pane = excel): Promise<void> => {
-  await pane.addin.evaluate((id) => {
-    document.querySelector(`#${id}`)?.setAttribute("open", "");
-  }, name);
+  await pane.addin.locator(`#${name}`).evaluate((entry) => {
+    entry.setAttribute("open", "");
+  });
   await pane.addin.locator(`#${name} fluent-button`).first().click();
 };
 
