@@ -107,7 +107,7 @@ function isSelected(address: string): Promise<boolean> {
   }, address);
 }
 
-/** Types into a cell, once more where the grid was not listening yet. */
+/** Types into a cell, once more where the grid was not listening yet, or took Enter for a function of the list that it offers. */
 async function type(address: string, text: string): Promise<void> {
   await expect
     .poll(
@@ -117,11 +117,12 @@ async function type(address: string, text: string): Promise<void> {
         await page.keyboard.type(text);
         await page.keyboard.press("Enter");
         await page.waitForTimeout(500);
-        return page.evaluate((cells) => {
+        const [formula, value] = await page.evaluate((cells) => {
           const book = (globalThis as DemoPage).demoSheet.grid.api.getActiveWorkbook();
           const range = book.getActiveSheet().getRange(cells);
-          return range.getFormula() !== "" || range.getValues()[0]?.[0] !== null;
+          return [range.getFormula(), range.getValues()[0]?.[0]] as const;
         }, address);
+        return text.startsWith("=") ? formula === text : formula !== "" || value !== null;
       },
       { interval: 1_000 }
     )
