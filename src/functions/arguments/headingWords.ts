@@ -1,3 +1,5 @@
+import { remembered } from "../../calendar/remembered";
+
 /**
  * Words of headings that say the same thing, by the word used here. They are those of Form 4868 and its instructions, of Publication
  * 505, and plain shortenings of them.
@@ -118,6 +120,19 @@ export function headingWords(heading: string, taxYear: number): HeadingWords {
   }
   return { words: [...words].toSorted(), line };
 }
+
+/** The texts of a list are compared with headings at each reading of it, and a list is read whenever another row is selected. */
+const MOST_REMEMBERED = 5_000;
+/** What tells one meaning of a heading from another: its words, or the line of Form 4868 where it has none. */
+export const headingKey = remembered(
+  (heading: string, taxYear: number): string => {
+    const { words, line } = headingWords(heading, taxYear);
+    const isLine = words.length === 0 || words.join() === "checked";
+    return isLine ? `line ${line ?? ""}` : words.join(" ");
+  },
+  (heading, taxYear) => `${String(taxYear)} ${heading}`,
+  MOST_REMEMBERED
+);
 
 /** Whether a heading is that of a number which names a client, such as "Client #". It has no year. */
 export function namesNumber(heading: string): boolean {

@@ -1,11 +1,10 @@
 import { once } from "../../calendar/once";
-import { remembered } from "../../calendar/remembered";
 import { cellValue, isBlankOrZero, shown } from "../cells/cellValue";
 import { InputError } from "../cells/inputError";
 import { plainText } from "./argumentKind";
 import { CLIENT_LIST_HEADINGS, PAYMENT_PARTS, type ClientListField } from "./clientListHeadings";
 import { closestName } from "./closestName";
-import { headingWords, namesNumber } from "./headingWords";
+import { headingKey, namesNumber } from "./headingWords";
 import { refuseAbsent, type OwnHeadings } from "./ownHeadings";
 
 /** The columns that a client list must have. */
@@ -14,27 +13,19 @@ const FIELDS = Object.keys(CLIENT_LIST_HEADINGS) as ClientListField[];
 
 type Meaning = ClientListField | "part of payments";
 
-/** The texts of a list are compared with headings at each reading of it, and a list is read whenever another row is selected. */
-const MOST_REMEMBERED = 5_000;
-const keyOf = remembered(
-  (heading: string, taxYear: number): string => {
-    const { words, line } = headingWords(heading, taxYear);
-    const isLine = words.length === 0 || words.join() === "checked";
-    return isLine ? `line ${line ?? ""}` : words.join(" ");
-  },
-  (heading, taxYear) => `${String(taxYear)} ${heading}`,
-  MOST_REMEMBERED
-);
-
 /** No heading above names a year, so any will do. */
 const ANY_YEAR = 2000;
 const meanings = once<ReadonlyMap<string, Meaning>>(
   () =>
     new Map<string, Meaning>([
       ...FIELDS.flatMap((field) =>
-        CLIENT_LIST_HEADINGS[field].map((heading) => [keyOf(heading, ANY_YEAR), field] as const)
+        CLIENT_LIST_HEADINGS[field].map(
+          (heading) => [headingKey(heading, ANY_YEAR), field] as const
+        )
       ),
-      ...PAYMENT_PARTS.map((heading) => [keyOf(heading, ANY_YEAR), "part of payments"] as const),
+      ...PAYMENT_PARTS.map(
+        (heading) => [headingKey(heading, ANY_YEAR), "part of payments"] as const
+      ),
     ])
 );
 
@@ -43,7 +34,7 @@ const SHARES: readonly Meaning[] = ["target", "cushion"];
 
 /** What a heading means by itself. A share in percent is no amount: "90% paid" is an answer of ROSTER, and no payment. */
 function meaningByItself(heading: string, taxYear: number): Meaning | undefined {
-  const meaning = meanings().get(keyOf(heading, taxYear));
+  const meaning = meanings().get(headingKey(heading, taxYear));
   if (meaning === undefined || !/%|\b(percent|pct)\b/i.test(heading)) return meaning;
   return SHARES.includes(meaning) ? meaning : undefined;
 }
@@ -70,7 +61,7 @@ function meaningOf(
 ): Meaning | undefined {
   const given = own.get(plainText(heading))?.means;
   if (given === undefined) return meaningByItself(heading, taxYear);
-  const meaning = meanings().get(keyOf(given, taxYear));
+  const meaning = meanings().get(headingKey(given, taxYear));
   if (meaning !== undefined || plainText(given) === NOT_USED) return meaning;
   throw new InputError(
     name,
