@@ -99,13 +99,14 @@ export function chargesAccount(
       through > dates.payment.lastDay ? interestOnTaxThrough(through) : NO_INTEREST;
     const filingPenalty = toCents(failureToFile.amount);
     const payingPenalty = toCents(failureToPay.amount);
-    const paidFirst = (): Decimal =>
-      afterNotice ? Decimal.min(payingPenalty, afterNotice.failureToPay) : payingPenalty;
+    const paidFirst = afterNotice
+      ? Decimal.min(payingPenalty, afterNotice.failureToPay)
+      : payingPenalty;
     const interestOnPenalty = isMoreThanZero(filingPenalty)
       ? underpaymentInterest(
           filingPenalty,
           filingDue.countedFrom,
-          paidBeyond(paidFirst(), beyondTax()),
+          paidBeyond(paidFirst, beyondTax()),
           through,
           interestRates
         )

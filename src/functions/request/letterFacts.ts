@@ -12,7 +12,7 @@ import { recordAsOf } from "../../calculation/season/recordAsOf";
 import type { RequestRecord } from "../../calculation/season/requestRecord";
 import { requestStage, type RequestStage } from "../../calculation/season/requestStage";
 import { isFiscalYear, type TaxYear } from "../../calculation/taxYear";
-import { type Decimal } from "../../money/dollars";
+import type { Decimal } from "../../money/dollars";
 
 /** What a letter to the client is about, as known on the as-of date. */
 export interface LetterFacts {

@@ -1,7 +1,7 @@
 import { chartResidence } from "../../calculation/request/chartResidence";
 import { mailingAddress } from "../../calculation/request/mailingAddress";
-import { extensionParts } from "../../calculation/stateReturn/extensionParts";
 import type { State } from "../../calculation/state";
+import { extensionParts } from "../../calculation/stateReturn/extensionParts";
 import { stateRule } from "../../calculation/stateReturn/stateRule";
 import { isFiscalYear, type TaxYear } from "../../calculation/taxYear";
 import { remembered } from "../../calendar/remembered";
